@@ -1,0 +1,11 @@
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Anatomy;
+
+/// <summary>A stitch definition read motion by motion.</summary>
+/// <param name="Motions">The motions in order, repeats worked out.</param>
+/// <param name="Unread">Words that could not be read as motions; where there are any, nothing is concluded from the rest.</param>
+public sealed record ReadMotions(EquatableArray<LocatedMotion> Motions, EquatableArray<TextSpan> Unread);
+
+/// <summary>A motion and the words that tell it.</summary>
+public sealed record LocatedMotion(Motion Motion, TextSpan Span);

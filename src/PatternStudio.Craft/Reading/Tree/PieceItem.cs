@@ -1,0 +1,59 @@
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Tree;
+
+/// <summary>One entry of a piece: a row, a reference to rows, or words between rows.</summary>
+public abstract record PieceItem(TextSpan Span);
+
+/// <summary>A row, a round or a foundation, or several alike.</summary>
+/// <param name="Heading">Its label.</param>
+/// <param name="Steps">Its instruction, in order.</param>
+/// <param name="Stated">The count it states; null where it states none.</param>
+public sealed record RowInstruction(RowHeading Heading, EquatableArray<Step> Steps, StatedCount? Stated, TextSpan Span) : PieceItem(Span);
+
+/// <summary>How long rows are repeated.</summary>
+public enum RowsUntil
+{
+    /// <summary>'for 12 (20, 40) more rows': so many rows.</summary>
+    MoreRows,
+
+    /// <summary>'12 times', 'twice more': the rows as a whole, so often again.</summary>
+    MoreTimes,
+
+    /// <summary>'until Row 20', 'through Row 20'.</summary>
+    RowNumber,
+
+    /// <summary>'until piece measures 40 cm'.</summary>
+    Measures,
+
+    /// <summary>'until 3 sts remain', 'until there are 40 sts'.</summary>
+    StitchesRemain,
+
+    /// <summary>'for length desired', 'until desired length', or nothing said: known only to the maker.</summary>
+    AsWished,
+}
+
+/// <summary>'Rep Rows 2 and 3 for 12 more rows', 'work even until piece measures 40 cm', as an entry of its own.</summary>
+/// <param name="Rows">Which rows; empty for 'work even' and 'last row'.</param>
+/// <param name="Until">How long.</param>
+public sealed record RepeatRows(EquatableArray<int> Rows, RowsUntil Until, TextSpan Span) : PieceItem(Span)
+{
+    /// <summary>The number of rows, times, the row number or the stitches, as <see cref="Until"/> says.</summary>
+    public SizedNumber? Count { get; init; }
+
+    /// <summary>The length to reach, in millimetres for each size, for <see cref="RowsUntil.Measures"/>.</summary>
+    public SizedNumber? Millimetres { get; init; }
+
+    /// <summary>'ending with a Row 3': the row of the repeat that must come last.</summary>
+    public int? EndingWith { get; init; }
+
+    /// <summary>'ending with a RS row'.</summary>
+    public FabricSide? EndingSide { get; init; }
+
+    /// <summary>The count stated after it.</summary>
+    public StatedCount? Stated { get; init; }
+}
+
+/// <summary>A line among the rows that is no row: finishing, a remark, 'Sew motifs together as illustrated.'</summary>
+/// <param name="IsRemark">True where it plainly instructs nothing countable; false where it may be a row that can't be read.</param>
+public sealed record Passage(string Text, bool IsRemark, TextSpan Span) : PieceItem(Span);

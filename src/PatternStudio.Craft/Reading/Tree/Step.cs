@@ -1,0 +1,116 @@
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Tree;
+
+/// <summary>One instruction of a row, with the words that give it.</summary>
+public abstract record Step(TextSpan Span);
+
+/// <summary>
+/// 'sc in next st', '2 dc in next ch-1 sp', 'sc in each st across', 'sc2tog over next 2 sts', 'sc 3', '6 sc in ring', 'inc'.
+/// </summary>
+/// <param name="Stitch">Which stitch (or special stitch).</param>
+/// <param name="PerPlace">How many go into each place; null where the words give one number only and no place ('3 sc', 'sc 3'): then <paramref name="Count"/> holds it.</param>
+/// <param name="Count">A number with no place of its own: that many stitches, one in each next place, or all in the group's place inside a group.</param>
+/// <param name="Where">The place; null where the words don't say (next place, or the group's).</param>
+public sealed record StitchStep(StitchId Stitch, SizedNumber? PerPlace, SizedNumber? Count, Placement? Where, TextSpan Span) : Step(Span);
+
+/// <summary>What a chain stands for.</summary>
+public enum ChainRole
+{
+    /// <summary>The words don't say.</summary>
+    Unstated,
+
+    /// <summary>'(counts as dc)': see <see cref="ChainStep.CountsAs"/>.</summary>
+    Counts,
+
+    /// <summary>'(does not count as st)'.</summary>
+    DoesNotCount,
+}
+
+/// <summary>'ch 3', 'Ch 3 (counts as dc)', 'ch 5 (counts as dc and ch 2)', 'Ch 21 (31, 41)'.</summary>
+/// <param name="Count">Number of chains.</param>
+/// <param name="Role">What it stands for.</param>
+/// <param name="CountsAs">The stitch it counts as, when stated with a stitch; null for plain 'counts as a st'.</param>
+/// <param name="ThenChains">The chains left over beside that stitch: 2 in 'counts as dc and ch 2'.</param>
+public sealed record ChainStep(SizedNumber Count, ChainRole Role, StitchId? CountsAs, int ThenChains, TextSpan Span) : Step(Span);
+
+/// <summary>'skip next 2 sts', 'sk ch-1 sp', 'miss 1 tr'.</summary>
+/// <param name="Count">How many places are passed over.</param>
+/// <param name="Kind">The kind of place passed over.</param>
+public sealed record SkipStep(SizedNumber Count, PlaceKind Kind, TextSpan Span) : Step(Span);
+
+/// <summary>'(2 dc, ch 1, 2 dc) in next ch-1 sp': all the steps go into the same place, once for each place of <paramref name="Where"/>.</summary>
+public sealed record GroupStep(EquatableArray<Step> Steps, Placement Where, TextSpan Span) : Step(Span)
+{
+    /// <summary>A name given on the way: '3 dc, ch 1, 3 dc (shell) in next loop'.</summary>
+    public StitchId? Named { get; init; }
+}
+
+/// <summary>How a repeat is written; kept so that it prints as it was.</summary>
+public enum RepeatMark { Star, DoubleStar, Dagger, StarPair, Brackets, Parentheses, Braces, Words }
+
+/// <summary>'*…; rep from * across', '[…] 4 times', '(sc 2, inc) x 6'.</summary>
+/// <param name="Steps">What is repeated.</param>
+/// <param name="Extent">How far.</param>
+/// <param name="Mark">How it is written.</param>
+public sealed record RepeatStep(EquatableArray<Step> Steps, Extent Extent, RepeatMark Mark, TextSpan Span) : Step(Span)
+{
+    /// <summary>'ending last rep at **': how many of <see cref="Steps"/> the last repeat works; null for all.</summary>
+    public int? LastStopsAfter { get; init; }
+
+    /// <summary>'ending with …': steps that close the row, in the place of the last repeat's tail where it does not fit whole.</summary>
+    public EquatableArray<Step> Ending { get; init; }
+}
+
+/// <summary>'turn'.</summary>
+public sealed record TurnStep(TextSpan Span) : Step(Span);
+
+/// <summary>'do not turn'.</summary>
+public sealed record DoNotTurnStep(TextSpan Span) : Step(Span);
+
+/// <summary>'join with sl st to first sc', 'join', 'ch 1, join with sc to top of beg ch-3', 'ch 5, join … to form a ring'.</summary>
+/// <param name="Stitch">The joining stitch; a slip stitch where the words don't say.</param>
+/// <param name="Where">What it is joined to; null where the words don't say.</param>
+/// <param name="FormsRing">'to form a ring', 'in a circle'.</param>
+public sealed record JoinStep(StitchId Stitch, Placement? Where, bool FormsRing, TextSpan Span) : Step(Span);
+
+/// <summary>'do not join': the round goes on as a spiral.</summary>
+public sealed record DoNotJoinStep(TextSpan Span) : Step(Span);
+
+/// <summary>'magic ring', 'make an adjustable ring'.</summary>
+public sealed record MagicRingStep(TextSpan Span) : Step(Span);
+
+/// <summary>'join yarn in any ch-2 sp', 'attach A in corner sp', 'with right side facing join B with sc in first st'.</summary>
+/// <param name="Colour">The colour's name, where stated.</param>
+/// <param name="Where">Where it is attached; null where not stated.</param>
+/// <param name="Stitch">The stitch it is attached with: 'join with sc'; null for a plain join.</param>
+public sealed record AttachStep(string? Colour, Placement? Where, StitchId? Stitch, TextSpan Span) : Step(Span);
+
+/// <summary>'fasten off', 'cut yarn'.</summary>
+public sealed record FastenOffStep(TextSpan Span) : Step(Span);
+
+/// <summary>'change to B in last yo', 'with A'.</summary>
+public sealed record ColourStep(string Colour, TextSpan Span) : Step(Span);
+
+/// <summary>'place marker', 'move marker up'.</summary>
+public sealed record MarkerStep(TextSpan Span) : Step(Span);
+
+/// <summary>'work as Row 2', 'rep Row 3', 'same as 5th row' as a row's whole body or its beginning.</summary>
+/// <param name="Rows">Which rows; more than one cycle through them.</param>
+public sealed record AsRowStep(EquatableArray<int> Rows, TextSpan Span) : Step(Span)
+{
+    /// <summary>True where the words say 'the last row' or 'the previous row', not a number.</summary>
+    public bool PreviousRow { get; init; }
+
+    /// <summary>True where 'but', 'except' or 'having' changes it by words that follow: then the row can't be worked from this alone.</summary>
+    public bool WithChanges { get; init; }
+}
+
+/// <summary>Words that instruct nothing countable: 'pull tight', 'RS is facing', 'mark this as the right side'.</summary>
+public sealed record RemarkStep(string Text, TextSpan Span) : Step(Span);
+
+/// <summary>Words that could not be read. Never guessed at: the row is 'not checked'.</summary>
+/// <param name="Text">The words, verbatim.</param>
+/// <param name="Nearest">The nearest phrase that can be read, as an example; null where none is near.</param>
+public sealed record UnreadStep(string Text, string? Nearest, TextSpan Span) : Step(Span);

@@ -1,0 +1,76 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>How much of a row is known.</summary>
+public enum RowStatus
+{
+    /// <summary>Read whole and worked whole.</summary>
+    Checked,
+
+    /// <summary>Read, but not worked: the row below is not known, or it has words that can't be worked.</summary>
+    NotChecked,
+
+    /// <summary>Some of its words could not be read.</summary>
+    NotRead,
+}
+
+/// <summary>A row or round as worked.</summary>
+/// <param name="Number">Its number; 0 for a foundation.</param>
+/// <param name="Instruction">The instruction it was worked from (a repeated row shares it).</param>
+/// <param name="Kind">Row, round or foundation.</param>
+/// <param name="Side">The side that faces the maker.</param>
+/// <param name="Status">How much of it is known; a row that is not checked has no runs.</param>
+/// <param name="Runs">Its cells in the order worked.</param>
+public sealed record WorkedRow(int Number, RowInstruction Instruction, RowKind Kind, FabricSide Side, RowStatus Status, EquatableArray<Run> Runs)
+{
+    /// <summary>The label shown: 'Row 3', 'Rnd 3', 'Foundation'.</summary>
+    public string Label { get; init; } = "";
+
+    /// <summary>The words that call for this row: its own line, or the line that repeats it.</summary>
+    public TextSpan CalledBy { get; init; }
+
+    /// <summary>Index of the row it is worked into, in its piece; -1 for none.</summary>
+    public int Into { get; init; } = -1;
+
+    /// <summary>True where it is worked back along the row below (the work was turned).</summary>
+    public bool Turned { get; init; }
+
+    /// <summary>True where its end is joined to its start.</summary>
+    public bool Joined { get; init; }
+
+    /// <summary>Stitches in all, by the pattern's own convention for turning chains and chains.</summary>
+    public long Total { get; init; }
+
+    /// <summary>Stitches by kind (turning chains that count under the stitch they stand for), by name.</summary>
+    public EquatableArray<KeyValuePair<string, long>> Counts { get; init; }
+
+    /// <summary>Chain spaces by length: 'ch-2' → 3.</summary>
+    public EquatableArray<KeyValuePair<string, long>> Spaces { get; init; }
+
+    /// <summary>The count stated for it, and whether the worked row agrees; null where it states none (or none that can be compared).</summary>
+    public StatedCount? Stated { get; init; }
+
+    public bool? CountAgrees { get; init; }
+
+    /// <summary>Number of cells.</summary>
+    public long Length => Runs.Sum(run => run.Length);
+
+    /// <summary>Every cell in the order worked, feet in place. Unrolls: ask <see cref="Length"/> first where rows may be vast.</summary>
+    public IEnumerable<Cell> Cells()
+    {
+        foreach (Run run in Runs)
+            for (long i = 0; i < run.Length; i++)
+                yield return run.At(i);
+    }
+}
+
+/// <summary>A piece as worked, in one size.</summary>
+/// <param name="Name">As headed; empty where there is no heading.</param>
+/// <param name="Rows">Foundation first, then every row as worked, in order.</param>
+public sealed record WorkedPiece(string Name, EquatableArray<WorkedRow> Rows);
+
+/// <summary>The fabric of one size.</summary>
+/// <param name="Size">The size's name; empty where there is one only.</param>
+public sealed record Fabric(string Size, EquatableArray<WorkedPiece> Pieces);
