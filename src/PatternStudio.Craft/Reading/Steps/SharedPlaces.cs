@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Reading.Steps;
@@ -12,7 +13,7 @@ internal static class SharedPlaces
     /// <summary>Groups the end of the list where its last step, just read, names the place of those before it.</summary>
     public static void Group(ReadingContext context, StepList steps)
     {
-        if (steps.Last is not StitchStep { Where: { } where } last || !IsOnePlace(where)) return;
+        if (steps.Last is not StitchStep { Where: { } where } last || !IsOnePlace(where) || last.Stitch == StitchId.SlipStitch) return;
         int first = FirstOfList(context, steps);
         if (first < 0 || !ReadsAsGroup(context, steps, first, last)) return;
         var members = steps.From(first).ToList();

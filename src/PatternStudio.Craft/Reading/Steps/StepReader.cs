@@ -26,6 +26,7 @@ internal static class StepReader
         SkipSteps.Read,
         LoopChoices.Read,
         MorePlaces.Read,
+        EitherSteps.Read,
         PlaceFirstSteps.Read,
         StitchSteps.Read,
         RemarkSteps.Read,

@@ -19,6 +19,7 @@ internal static class StitchSteps
     public static bool Read(Cursor cursor, StepList steps)
     {
         if (TakeOne(cursor) is not { } step) return false;
+        if (step.Where is { Choice: PlaceChoice.Same } same && steps.Last is MagicRingStep) step = step with { Where = same with { Choice = PlaceChoice.InRing, Kind = PlaceKind.Ring } };
         steps.Add(LoopChoices.Apply(step, cursor.Context.RowLoop));
         SharedPlaces.Group(cursor.Context, steps);
         return true;

@@ -99,6 +99,9 @@ public sealed record JoinStep(StitchId Stitch, Placement? Where, bool FormsRing,
 /// <param name="Along">A placement of choice <see cref="PlaceChoice.OtherSide"/> or <see cref="PlaceChoice.RowEnds"/>.</param>
 public sealed record WorkAlongStep(Placement Along, TextSpan Span) : Step(Span);
 
+/// <summary>'dc in next 2 dc or 2 dc in next ch-2 sp', 'sk next 2 sts or next ch-2 sp': whichever fits what comes next.</summary>
+public sealed record EitherStep(Step First, Step Other, TextSpan Span) : Step(Span);
+
 /// <summary>'leave remaining 4 hdc unworked': the row ends on purpose before the end of the row below.</summary>
 /// <param name="Count">How many places stay unworked; null where the words don't say.</param>
 public sealed record LeaveUnworkedStep(SizedNumber? Count, PlaceKind Kind, TextSpan Span) : Step(Span);
