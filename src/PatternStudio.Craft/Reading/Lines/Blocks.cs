@@ -93,7 +93,7 @@ internal static class Blocks
     private static bool IsDefinition(ReadingContext context, TextLine line)
     {
         for (int i = line.Start; i < Math.Min(line.End, line.Start + 8); i++)
-            if (context.Tokens[i].Kind == TokenKind.Colon || context.Tokens[i] is { Kind: TokenKind.Other, Word: "=" }) return true;
+            if (context.Tokens[i].Kind is TokenKind.Colon or TokenKind.Equal) return true;
         return false;
     }
 }

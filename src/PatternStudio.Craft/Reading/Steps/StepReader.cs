@@ -19,6 +19,7 @@ internal static class StepReader
         RepeatSteps.Read,
         TurnSteps.Read,
         WorkAlongSteps.Read,
+        KeptLoops.Read,
         MotionSteps.Read,
         JoinSteps.Read,
         ColourSteps.Read,
@@ -29,7 +30,10 @@ internal static class StepReader
         EitherSteps.Read,
         PlaceFirstSteps.Read,
         StitchSteps.Read,
+        MeshSteps.Read,
+        ElidedStitches.Read,
         RemarkSteps.Read,
+        UncountedSteps.Read,
     ];
 
     /// <summary>Reads all steps of a stretch.</summary>
