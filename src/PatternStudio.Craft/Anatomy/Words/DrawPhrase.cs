@@ -15,7 +15,7 @@ internal static class DrawPhrase
     private static bool TakeVerb(WordCursor words, MotionComposer motions)
     {
         if (words.Take("draw", "draws", "drawing", "pull", "pulls", "pulling", "bring", "bringing")) return true;
-        if (words.Now.Text is "take" or "catch" && words.Peek(1).Text is "up" or "yarn" or "wool" or "thread") return words.Take("take", "catch");
+        if (words.Now.Text is "take" or "catch" && words.Peek(1).Text is "up") return words.Take("take", "catch");
         if (words.Now.Text is "work" or "working" && words.Peek(1).Text is "off" or "loops" or "through" or "them") return words.Take("work", "working");
         return motions.HasWraps && (words.Now.Is("through") || (words.Now.Is("off") && words.Peek(1).IsCount));
     }

@@ -10,10 +10,11 @@ internal static class DrawThroughPhrase
         if (ReadLoops(words) is { } loops)
         {
             Trail(words);
+            if (motions.HookIsIn) return ThroughPlace(words, motions, start);
             Motion motion = ByTwos(words) ? new WorkOffByTwos() : loops;
             TextSpan span = Ending(words, start);
             int times = Math.Min(TimesPhrase.Read(words)?.Count ?? 1, MotionLimits.Motions);
-            for (int i = 0; i < times; i++) motions.Draw(motion, span);
+            for (int i = 0; i < times && !motions.IsFull; i++) motions.Draw(motion, span);
             return true;
         }
 
@@ -25,6 +26,18 @@ internal static class DrawThroughPhrase
         }
 
         return ThroughLoopOrPlace(words, motions, start);
+    }
+
+    /// <summary>
+    /// With the hook still in the work the loops meant are those it holds there: under two stitches 'both loops' are theirs, and one
+    /// loop comes up; in one stitch everything is drawn through in one move.
+    /// </summary>
+    private static bool ThroughPlace(WordCursor words, MotionComposer motions, int start)
+    {
+        TextSpan span = Ending(words, start);
+        if (motions.HookIsInSeveral) motions.DrawUp(null, null, span);
+        else motions.Draw(new DrawThroughPlace(null), span);
+        return true;
     }
 
     private static TextSpan Ending(WordCursor words, int start)
@@ -68,6 +81,7 @@ internal static class DrawThroughPhrase
             bool left = words.TakeAny("remaining", "rem", "last");
             bool named = TakeLoops(words);
             left |= words.Take("remaining", "left");
+            if (words.Now.Text is "front" or "back") return null;
             return !named && PlacePhrase.IsPlaceWord(words.Now) ? null : left ? new DrawThrough(null, count) : new DrawThrough(count, null);
         }
 

@@ -54,7 +54,7 @@ internal sealed class DrawnHeight(WordCursor words)
 
     private bool Opens() =>
         words.Now.Text is "even" or "level" or "measuring" or "about" or "approximately" or "approx" or "loosely" or "high" or "long"
-        || (words.Now.Is("to") && words.Peek(1).Text is "height" or "the" or "about" or "approximately" or "approx" or "a" or "same" or "measure" or "desired")
+        || (words.Now.Is("to") && words.Peek(1).Text is "height" or "the" or "about" or "approximately" or "approx" or "a" or "same" or "measure" or "desired" or "current" or "row" or "match")
         || (words.Now.Is("to") && (words.Peek(1).Sort == WordSort.Fraction || (words.Peek(1).IsCount && IsUnit(words.Peek(2)))))
         || words.Now.Sort == WordSort.Fraction
         || (words.Now.IsCount && (IsUnit(words.Peek(1)) || words.Peek(1).Sort == WordSort.Fraction))
@@ -65,6 +65,10 @@ internal sealed class DrawnHeight(WordCursor words)
             or "level" or "same" or "as" or "dc" or "hdc" or "sc" or "tr" or "st" or "stitch" or "sts" or "stitches" or "previous" or "prev" or "beginning" or "beg" or "current" or "desired" or "rnd" or "round"
             or "fourth" or "half" or "quarter" or "third" or "edge" or "top" or "working" or "last" or "first"
         || IsUnit(words.Now)
+        || words.Now.Sort == WordSort.Fraction
+        || words.Now.Text is "match" or "approx" or "approximately" or "about"
+        || (words.Now.Is(".") && words.Peek(-1).Is("approx"))
+        || (words.Now.IsCount && IsUnit(words.Peek(1)))
         || (words.Now.IsCount && words.Peek(-1).Text is "ch" or "chain")
         || (words.Now.Is("(") && words.Peek(1).Number is not null | words.Peek(1).Sort == WordSort.Fraction && IsUnit(words.Peek(2)))
         || (words.Now.Is(")") && IsUnit(words.Peek(-1)));

@@ -30,13 +30,13 @@ internal static class DroppedLoopPhrase
     private static bool TakeUp(WordCursor words)
     {
         bool verb = words.Take("place", "grab", "catch", "hook", "put", "return", "replace") || words.TakeAll("pick", "up") || words.TakeAll("picking", "up");
-        return verb && words.TakeAny("up", "the", "dropped", "loop", "lp", "st", "stitch", "back", "on", "onto", "hook", "working", "it", "with");
+        return verb && words.TakeAny("up", "the", "dropped", "loop", "lp", "st", "stitch", "back", "on", "onto", "hook", "working", "it", "with", "free", "live");
     }
 
     /// <summary>'pull dropped loop through (st)'.</summary>
     public static bool Close(WordCursor words, MotionComposer motions, int start)
     {
-        words.TakeAny("the", "dropped", "loop", "lp", "it", "yarn", "st", "stitch", "up", "back", "working", "live");
+        words.TakeAny("the", "dropped", "loop", "lp", "it", "yarn", "st", "stitch", "up", "back", "working", "live", "free");
         if (!words.Take("through")) return false;
         PlacePhrase.Read(words);
         words.TakeAny("tightly", "tight", "firmly");

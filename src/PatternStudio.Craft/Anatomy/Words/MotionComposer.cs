@@ -8,15 +8,22 @@ internal sealed class MotionComposer
     private readonly List<LocatedMotion> motions = [];
     private readonly List<TextSpan> unread = [];
     private (int Times, TextSpan Span)? wraps;
-    private int placesAtOnce = 1;
+    private int pulls = 1;
+    private int places;
 
     /// <summary>Number of motions so far: where a repeat that starts here begins.</summary>
     public int Count => motions.Count;
 
+    /// <summary>More motions than any stitch has: the rest is left unread.</summary>
+    public bool IsFull => motions.Count >= MotionLimits.Motions;
+
     public int Loops { get; private set; } = LoopTrace.AtStart;
 
     /// <summary>The hook is in the work and no loop has been drawn up yet.</summary>
-    public bool HookIsIn { get; private set; }
+    public bool HookIsIn => places > 0;
+
+    /// <summary>The hook holds several places at once, as for an invisible decrease.</summary>
+    public bool HookIsInSeveral => places > 1;
 
     /// <summary>The working loop has been dropped and not been drawn through yet.</summary>
     public bool LoopIsDropped { get; set; }
@@ -39,38 +46,41 @@ internal sealed class MotionComposer
         wraps = null;
     }
 
-    /// <summary>The hook goes into a place, or into several one after the other when a loop is drawn through each.</summary>
+    /// <summary>
+    /// The hook goes into a place; under 'next 2 sts' at once, so that one loop comes through both; but into 'each of next 2 sts' in
+    /// turn, with a loop drawn through each.
+    /// </summary>
     public void EnterPlace(Place place, TextSpan span)
     {
         SettleWraps();
         if (LoopIsDropped) return;
+        pulls = place.IsEach ? Math.Max(1, place.Count) : 1;
         Add(new Insert(place.IsNext), span);
-        placesAtOnce = Math.Max(1, place.Count);
-        HookIsIn = true;
+        places++;
+        for (int i = 1; i < place.Count && !place.IsEach && !IsFull; i++, places++) Add(new Insert(true), span);
     }
 
     /// <summary>A loop comes up through the place where the hook is, or through the place that the words name after it.</summary>
     public void DrawUp(Place? place, int? chains, TextSpan span)
     {
-        if (!HookIsIn && place is { } entered) EnterPlace(entered, span);
+        if (!HookIsIn && place is { } entered) EnterPlace(entered with { IsEach = true }, span);
         var loop = new DrawUpLoop { Chains = chains };
         span = TakeWrapForDrawing(span);
         Add(loop, span);
-        for (int i = 1; i < placesAtOnce; i++)
+        for (int i = 1; i < pulls && !IsFull; i++)
         {
             Add(new Insert(true), span);
             Add(loop, span);
         }
 
-        placesAtOnce = 1;
-        HookIsIn = false;
+        LeavePlace();
     }
 
     /// <summary>A draw through loops; the 'yo' before it is part of it.</summary>
     public void Draw(Motion motion, TextSpan span)
     {
         Add(motion, TakeWrapForDrawing(span));
-        HookIsIn = false;
+        LeavePlace();
         KeepsLastLoop = false;
     }
 
@@ -115,7 +125,7 @@ internal sealed class MotionComposer
 
     public void LeaveUnread(TextSpan span)
     {
-        SettleWraps();
+        if (!IsFull) SettleWraps();
         if (unread.Count > 0 && span.Start - unread[^1].End <= 1) unread[^1] = unread[^1].Through(span);
         else unread.Add(span);
     }
@@ -137,6 +147,12 @@ internal sealed class MotionComposer
         return held.Span.Through(span);
     }
 
+    private void LeavePlace()
+    {
+        pulls = 1;
+        places = 0;
+    }
+
     private void SetPlaces(int from, int length, Func<bool, bool> isNext)
     {
         bool first = true;
@@ -150,6 +166,12 @@ internal sealed class MotionComposer
 
     private void Add(Motion motion, TextSpan span)
     {
+        if (IsFull)
+        {
+            LeaveUnread(span);
+            return;
+        }
+
         motions.Add(new LocatedMotion(motion, span));
         Loops = LoopTrace.After(Loops, motion);
     }

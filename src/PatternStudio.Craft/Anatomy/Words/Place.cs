@@ -3,10 +3,11 @@ namespace PatternStudio.Craft.Anatomy.Words;
 /// <summary>Where the hook goes, as far as motions care: into a new place, the same, or several in turn.</summary>
 /// <param name="IsNext">'next', 'following': a place of its own.</param>
 /// <param name="IsSame">'same'.</param>
-/// <param name="Count">4 for 'each of next 4 sts'; else 1.</param>
-internal readonly record struct Place(bool IsNext, bool IsSame, int Count)
+/// <param name="Count">4 for 'next 4 sts'; else 1.</param>
+/// <param name="IsEach">'each of next 4 sts': one after the other.</param>
+internal readonly record struct Place(bool IsNext, bool IsSame, int Count, bool IsEach)
 {
-    public static readonly Place Here = new(false, false, 1);
+    public static readonly Place Here = new(false, false, 1, false);
 }
 
 /// <summary>Reads the words of a place: 'in next st', 'under both loops of same st', 'from front to back around post of dc indicated'.</summary>
@@ -14,7 +15,7 @@ internal static class PlacePhrase
 {
     private static readonly HashSet<string> Openers = new(StringComparer.Ordinal)
     {
-        "in", "into", "through", "under", "around", "round", "over", "across", "from", "on", "behind", "between", "at", "down",
+        "in", "into", "through", "under", "around", "round", "over", "across", "from", "behind", "between", "at", "down",
     };
 
     private static readonly HashSet<string> Words = new(StringComparer.Ordinal)
@@ -24,7 +25,7 @@ internal static class PlacePhrase
         "ch", "chain", "chains", "tch", "loop", "loops", "lp", "lps", "ring", "post", "posts", "top", "tops", "bottom", "foot", "base", "leg", "legs", "strand", "strands", "bar", "bars",
         "horizontal", "vertical", "diagonal", "front", "back", "only", "side", "right", "left", "wrong", "corner", "center", "centre", "middle", "row", "rows", "round", "rounds", "rnd",
         "below", "above", "again", "indicated", "designated", "specified", "desired", "required", "given", "skipped", "unworked", "free", "made", "worked", "just", "or", "st's",
-        "place", "it", "that", "this", "these", "where", "you", "just", "hook", "first", "flo", "blo", "third", "hump", "bump", "motif", "petal", "group", "cluster", "shell", "puff",
+        "place", "it", "that", "this", "these", "where", "you", "just", "down", "thread", "threads", "flo", "blo", "third", "hump", "bump", "motif", "petal", "group", "cluster", "shell", "puff",
         "bobble", "popcorn", "sc", "dc", "hdc", "tr", "dtr", "trtr", "htr", "ttr", "s", "d", "c", "single", "double", "half", "treble", "triple", "crochet", "doubles", "slip", "knot", "edge",
         "outside", "inside", "loose", "part", "turning", "foundation", "upper", "lower", "outer", "inner", "picot", "mesh", "2nd", "pattern", "opposite", "way", "long", "as",
     };
@@ -37,23 +38,28 @@ internal static class PlacePhrase
     public static Place Read(WordCursor words)
     {
         bool next = false, same = false;
+        bool each = false;
         int count = 1;
-        while (Continues(words))
+        int start = words.At;
+        while (Continues(words, words.At == start))
         {
             MotionWord word = words.Now;
             next |= word.Text is "next" or "following" or "foll";
             same |= word.Is("same");
+            each |= word.Is("each");
             if (IsCountOfPlaces(words)) count = word.Number!.Value;
             words.At++;
         }
 
-        return new Place(next && !same, same, count);
+        return new Place(next && !same, same, count, each);
     }
 
-    private static bool Continues(WordCursor words)
+    private static bool Continues(WordCursor words, bool opens)
     {
         MotionWord word = words.Now;
-        if (word.Is("over")) return words.Peek(1).Text is "next" or "same" or "the" or "first" or "each" or "post";
+        if (word.Is("hook")) return words.Peek(-1).Is("from");
+        if (word.Is("over")) return opens || words.Peek(1).Text is "next" or "same" or "the" or "first" or "each" or "post";
+        if (word.Is("on")) return words.Peek(1).Text is "previous" or "prev" or "row" or "last" or "right" or "wrong" or "top" || (words.Peek(1).Is("the") && !(words.Peek(2).Text is "hook" or "needle"));
         if (word.Is("and")) return Openers.Contains(words.Peek(1).Text) || words.Peek(1).Text is "to" or "out" or "up" or "back";
         if (word.Text is "out" or "up") return words.Peek(-1).Is("and");
         if (word.IsCount) return !StatedLoopsPhrase.Follows(words, 0);

@@ -35,12 +35,12 @@ internal static class RepeatPhrase
     /// <summary>How many turns more: 'rep from *' says of itself that the first has been worked.</summary>
     private static int? More(WordCursor words, MotionComposer motions, int from)
     {
-        words.Take(",");
+        bool paused = words.Take(",");
         if (words.Now.Text is "until" && UntilLoops(words) is { } loops) return motions.TurnsUntil(loops, from);
-        return TimesPhrase.Read(words)?.Count ?? (Nothing(words) ? 1 : null);
+        return TimesPhrase.Read(words)?.Count ?? (paused || Nothing(words) ? 1 : null);
     }
 
-    private static bool Nothing(WordCursor words) => words.AtEnd || words.Now.Sort == WordSort.Mark;
+    private static bool Nothing(WordCursor words) => words.AtEnd || words.Now.Sort == WordSort.Mark || words.Now.Is("and");
 
     private static int? UntilLoops(WordCursor words)
     {

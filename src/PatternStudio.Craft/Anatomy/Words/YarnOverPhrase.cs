@@ -30,6 +30,7 @@ internal static class YarnOverPhrase
     private static bool TakeName(WordCursor words)
     {
         if (words.Take("yo", "yos", "yoh", "yrh", "yrn", "woh", "wrh")) return true;
+        if (words.Now.Text is "take" or "catch" or "grab" or "pick" && words.Try(() => Catch(words))) return true;
         if (words.TakeAll("y", "o") || words.TakeAll("y", "r", "h")) return true;
         if (words.Now.Text is "yarn" or "wool" or "thread" or "cotton" && words.Peek(1).Text is "over" or "overs" or "round" or "around" or "on")
         {
@@ -38,6 +39,14 @@ internal static class YarnOverPhrase
         }
 
         return words.Now.Text is "wrap" or "wind" or "put" or "bring" or "throw" or "lay" or "pass" ? words.Try(() => Wrap(words)) : BareOver(words);
+    }
+
+    /// <summary>'take up wool', 'catch the thread'.</summary>
+    private static bool Catch(WordCursor words)
+    {
+        words.At++;
+        words.TakeAny("up", "the");
+        return words.Take("yarn", "wool", "thread", "cotton");
     }
 
     private static bool Wrap(WordCursor words)
