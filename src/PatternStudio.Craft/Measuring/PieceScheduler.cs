@@ -16,7 +16,7 @@ internal sealed class PieceScheduler(WorkedPiece piece, int made, StitchForms fo
         Measured<Gauge> gauge = Gauge.From(swatch, rows, forms);
         PieceRuler? ruler = gauge.IsKnown ? new PieceRuler(construction, gauge.Value, rows, RingRadius(gauge.Value)) : null;
         PieceSize size = Gap() is { } gap ? PieceSize.NotKnown("Not known: " + gap) : ruler?.Measure() ?? PieceSize.NotKnown(gauge.Trace);
-        Measured<YarnModel> model = YarnModel.From(swatch, yarn, LoopsPerStitch(rows));
+        Measured<YarnScale> model = YarnScale.From(swatch, yarn, LoopsPerStitch(rows));
         return new PieceSchedule(piece.Name, made, construction, size.Width, size.Height, Rows(ruler, model), Yarn(model))
         {
             NotKnownFrom = Gap(),
@@ -50,7 +50,7 @@ internal sealed class PieceScheduler(WorkedPiece piece, int made, StitchForms fo
         return places == 0 || rows.Exists(row => row.Unknown is not null) ? 0 : (double)rows.Sum(row => row.Loops) / places;
     }
 
-    private EquatableArray<ScheduledRow> Rows(PieceRuler? ruler, Measured<YarnModel> model)
+    private EquatableArray<ScheduledRow> Rows(PieceRuler? ruler, Measured<YarnScale> model)
     {
         var widths = new Queue<Length>(ruler is not null && construction.Kind != ConstructionKind.NotKnown ? ruler.Widths() : []);
         var rows = new List<ScheduledRow>(tallies.Count);
@@ -74,7 +74,7 @@ internal sealed class PieceScheduler(WorkedPiece piece, int made, StitchForms fo
     private long? Change(int row) =>
         row > 0 && piece.Rows[row - 1].Kind != RowKind.Foundation && Known(row) && Known(row - 1) ? piece.Rows[row].Total - piece.Rows[row - 1].Total : null;
 
-    private Measured<YarnLength> Yarn(Measured<YarnModel> model)
+    private Measured<YarnLength> Yarn(Measured<YarnScale> model)
     {
         if (Gap() is { } gap) return Measured.NotKnown<YarnLength>("Yarn is not known: " + gap);
         if (tallies.Find(tally => tally.Unknown is not null) is { Unknown: { } stitch })
@@ -82,7 +82,7 @@ internal sealed class PieceScheduler(WorkedPiece piece, int made, StitchForms fo
         return model.Then(known => known.Of(tallies.Sum(tally => tally.Loops)));
     }
 
-    private EquatableArray<ColourYarn> Colours(Measured<YarnModel> model) => !Yarn(model).IsKnown
+    private EquatableArray<ColourYarn> Colours(Measured<YarnScale> model) => !Yarn(model).IsKnown
         ? []
         : tallies.SelectMany(tally => tally.LoopsByColour)
             .GroupBy(pair => pair.Key, pair => pair.Value)
