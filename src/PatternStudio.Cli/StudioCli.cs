@@ -27,6 +27,8 @@ public static class StudioCli
     private static RootCommand Commands(Terminal terminal) => new("Reads written crochet patterns, works them stitch by stitch and tells what does not add up.")
     {
         CheckCommand.Create(terminal),
+        ScheduleCommand.Create(terminal),
+        ChartCommand.Create(terminal),
     };
 
     private static int Refuse(Terminal terminal, string sentence)

@@ -6,6 +6,7 @@ namespace PatternStudio.Cli.Json;
 
 /// <summary>The JSON shapes of every command, written without reflection.</summary>
 [JsonSerializable(typeof(CheckJson))]
+[JsonSerializable(typeof(ScheduleJson))]
 internal sealed partial class CliJson : JsonSerializerContext
 {
     /// <summary>'½' and quotation marks stay readable; nothing here goes into a web page.</summary>

@@ -1,19 +1,14 @@
 namespace PatternStudio.Craft.Anatomy;
 
 /// <summary>
-/// How much yarn a stitch takes beside a single chain, from its motions. A model of our own, no published source: it sets the
-/// proportions between stitches of a mix; how many grams they weigh comes from the designer's swatch.
-/// <list type="bullet">
-/// <item>Every loop drawn, up or through, is a loop round the hook like that of a chain: 1. A loop drawn up high takes two strands
-/// for each chain of height.</item>
-/// <item>A yarn over goes round the hook once and is then held fast as a slanting bar, without the loop's return: ¾.</item>
-/// <item>Drawing dropped loops or locking chains are chains; stitches told by name take what their own motions take.</item>
-/// </list>
+/// How much yarn a stitch takes beside a single chain, from its motions: one length for every time the yarn goes over the hook, for each loop
+/// has passed round the same hook. So sc takes 2, hdc 3, dc 4, tr 6. A loop that the words draw up as high as a chain of n takes as much
+/// as n loops. Equal loops are an assumption, no source: the model only sets the proportions in a mix; the designer's swatch gives the scale.
 /// </summary>
 internal static class YarnModel
 {
     private const double DrawnLoop = 1;
-    private const double Wrap = 0.75;
+    private const double Wrap = 1;
 
     public static double LengthOf(IEnumerable<Motion> motions)
     {
