@@ -48,6 +48,7 @@ public static class MotionReader
 
         public ReadMotions Read()
         {
+            Prose.SkipTitle(words);
             while (!words.AtEnd)
             {
                 if (words.Now.EndsSentence) EndSentence();
@@ -74,6 +75,7 @@ public static class MotionReader
         {
             if (words.Now.Is(".") && !IsAbbreviated()) marks.Sentence = motions.Count;
             words.At++;
+            if (motions.IsFinished) Prose.SkipRemark(words);
         }
 
         /// <summary>'st.' ends no sentence.</summary>

@@ -30,6 +30,7 @@ internal sealed class BracketPhrase(WordCursor words, MotionComposer motions, Re
     {
         int start = words.At;
         if (!opened.TryPop(out int from)) return false;
+        marks.Bracket = from;
         words.At++;
         motions.SettleWraps();
         Times(from, start);

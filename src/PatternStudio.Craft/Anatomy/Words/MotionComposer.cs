@@ -31,6 +31,9 @@ internal sealed class MotionComposer
     /// <summary>'keeping last loop of each on hook' was said of the stitches that follow.</summary>
     public bool KeepsLastLoop { get; set; }
 
+    /// <summary>The hook holds the working loop alone, as after a stitch.</summary>
+    public bool IsFinished => motions.Count > 0 && Loops == LoopTrace.AtStart && !HookIsIn && !LoopIsDropped && !HasWraps;
+
     public bool HasWraps => wraps is not null;
 
     /// <summary>A 'yo' whose use is known only from what follows: before inserting it stays, before drawing it is drawn.</summary>
@@ -112,6 +115,14 @@ internal sealed class MotionComposer
         }
 
         return true;
+    }
+
+    /// <summary>Takes back what was read since <paramref name="from"/>: 'rep from * for each' tells the stitch after this one.</summary>
+    public void Forget(int from)
+    {
+        SettleWraps();
+        motions.RemoveRange(from, motions.Count - from);
+        Loops = LoopTrace.Of(motions.Select(located => located.Motion)).DefaultIfEmpty(LoopTrace.AtStart).Last();
     }
 
     /// <summary>How many turns more bring the hook to so many loops; null where no whole number does.</summary>

@@ -27,13 +27,16 @@ internal static class MotionWords
             if (end == at) at++;
             else
             {
-                words.Add(Word(text, TextSpan.FromTo(at, end)));
+                if (!IsQuote(text[at]) || (words.Count > 0 && words[^1] is { Sort: WordSort.Fraction } or { IsCount: true })) words.Add(Word(text, TextSpan.FromTo(at, end)));
                 at = end;
             }
         }
 
         return words;
     }
+
+    /// <summary>Quotation marks say nothing; after a number they are inches.</summary>
+    private static bool IsQuote(char c) => c is '"' or '“' or '”' or '„' or '‘';
 
     /// <summary>The end of the word that begins here; the same place where there is only room between words.</summary>
     private static int EndOfWord(string text, int start, int limit)

@@ -6,6 +6,7 @@ internal static class RepeatPhrase
     public static bool TryRead(WordCursor words, MotionComposer motions, RepeatMarks marks)
     {
         int start = words.At;
+        if (TheSame(words, motions, marks) || ForEach(words, motions, marks)) return true;
         if (!words.Take("rep", "repeat", "repeating", "reps") || From(words, marks) is not { } from || More(words, motions, from) is not { } more)
         {
             words.At = start;
@@ -16,6 +17,25 @@ internal static class RepeatPhrase
         if (!motions.Repeat(from, more, places)) motions.LeaveUnread(words.Since(start));
         return true;
     }
+
+    /// <summary>'then the same 4 times more in the same st': the bracket just read.</summary>
+    private static bool TheSame(WordCursor words, MotionComposer motions, RepeatMarks marks) => words.Try(() =>
+    {
+        if (!words.TakeAll("the", "same") || TimesPhrase.Read(words) is not { } times) return false;
+        Place? places = PlacePhrase.Begins(words) ? PlacePhrase.Read(words) : null;
+        return motions.Repeat(marks.Bracket, times.Count, places);
+    });
+
+    /// <summary>'*…; rep from * for each fsc': the passage tells the stitches after the first, which are like it.</summary>
+    private static bool ForEach(WordCursor words, MotionComposer motions, RepeatMarks marks) => words.Try(() =>
+    {
+        if (!words.Take("rep", "repeat") || !words.Take("from") || !words.Take("*")) return false;
+        if (marks.Star("*") is not { } star || star == 0) return false;
+        if (!words.TakeAll("for", "each") && !words.TakeAll("across") && !words.TakeAll("for", "desired")) return false;
+        while (!words.AtEnd && words.Now.Sort != WordSort.Mark) words.At++;
+        motions.Forget(star);
+        return true;
+    });
 
     private static int? From(WordCursor words, RepeatMarks marks)
     {
@@ -58,6 +78,9 @@ internal sealed class RepeatMarks
 
     /// <summary>Where the sentence began: a repeat without a star goes back there.</summary>
     public int Sentence { get; set; }
+
+    /// <summary>Where the bracket closed last began.</summary>
+    public int Bracket { get; set; }
 
     public int? Star(string mark) => stars.TryGetValue(mark, out int at) ? at : null;
 
