@@ -3,7 +3,6 @@ using PatternStudio.Craft.Anatomy;
 using PatternStudio.Craft.Reading;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
-using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Tests.Anatomy;
 
