@@ -25,17 +25,31 @@ public static class TreeShape
         (typeof(TermsDecision), nameof(TermsDecision.Against)),
     ];
 
+    /// <summary>Words kept as they were written: they differ where the same work is told in other terms.</summary>
+    private static readonly HashSet<(Type, string)> Verbatim =
+    [
+        (typeof(RemarkStep), nameof(RemarkStep.Text)),
+        (typeof(UnreadStep), nameof(UnreadStep.Text)),
+        (typeof(UnreadStep), nameof(UnreadStep.Nearest)),
+        (typeof(Passage), nameof(Passage.Text)),
+        (typeof(Piece), nameof(Piece.Name)),
+        (typeof(Statement), nameof(Statement.Text)),
+        (typeof(StitchDefinition), nameof(StitchDefinition.Names)),
+        (typeof(Pattern), nameof(Pattern.Terms)),
+    ];
+
     /// <summary>The shape of a whole pattern.</summary>
-    public static string Of(Pattern pattern) => Lines(pattern);
+    /// <param name="workOnly">True to leave out words kept as they were written, and the terminology: what is worked remains.</param>
+    public static string Of(Pattern pattern, bool workOnly = false) => Lines(pattern, workOnly);
 
     /// <summary>The shape of a step.</summary>
-    public static string Of(Step step) => Lines(step);
+    public static string Of(Step step) => Lines(step, workOnly: false);
 
     /// <summary>The first line in which two patterns differ, as 'this, not that'; null where they say the same.</summary>
-    public static string? FirstDifference(Pattern left, Pattern right)
+    public static string? FirstDifference(Pattern left, Pattern right, bool workOnly = false)
     {
-        string[] ours = Of(left).Split('\n');
-        string[] theirs = Of(right).Split('\n');
+        string[] ours = Of(left, workOnly).Split('\n');
+        string[] theirs = Of(right, workOnly).Split('\n');
         int at = 0;
         while (at < ours.Length && at < theirs.Length && ours[at] == theirs[at]) at++;
         if (at == ours.Length && at == theirs.Length) return null;
@@ -44,29 +58,31 @@ public static class TreeShape
 
     private static string Line(string[] lines, int at) => at < lines.Length ? lines[at].Trim() : "nothing";
 
-    private static string Lines(object node)
+    private static string Lines(object node, bool workOnly)
     {
         var shape = new StringBuilder();
-        Write(shape, "", node, 0);
+        Write(new Sheet(shape, workOnly), "", node, 0);
         return shape.ToString();
     }
 
-    private static void Write(StringBuilder shape, string name, object? value, int depth)
+    private readonly record struct Sheet(StringBuilder Lines, bool WorkOnly);
+
+    private static void Write(Sheet shape, string name, object? value, int depth)
     {
         if (value is null || IsEmpty(value)) return;
-        shape.Append(' ', depth).Append(name);
+        shape.Lines.Append(' ', depth).Append(name);
         switch (value)
         {
             case string or Enum or bool or IFormattable or ITuple or Terms.StitchId:
-                shape.Append(Convert.ToString(value, CultureInfo.InvariantCulture)).Append('\n');
+                shape.Lines.Append(Convert.ToString(value, CultureInfo.InvariantCulture)).Append('\n');
                 break;
             case IEnumerable items:
-                shape.Append('\n');
+                shape.Lines.Append('\n');
                 foreach (object? item in items) WriteItem(shape, item, depth + 1);
                 break;
             default:
-                shape.Append(value.GetType().Name).Append('\n');
-                foreach (PropertyInfo property in Said(value.GetType())) Write(shape, property.Name + ": ", property.GetValue(value), depth + 1);
+                shape.Lines.Append(value.GetType().Name).Append('\n');
+                foreach (PropertyInfo property in Said(value.GetType(), shape.WorkOnly)) Write(shape, property.Name + ": ", property.GetValue(value), depth + 1);
                 break;
         }
     }
@@ -74,17 +90,17 @@ public static class TreeShape
     private static bool IsEmpty(object value) => value is not string && value is IEnumerable items && !items.Cast<object?>().Any();
 
     /// <summary>A missing item keeps its place: '-' in a size list.</summary>
-    private static void WriteItem(StringBuilder shape, object? item, int depth)
+    private static void WriteItem(Sheet shape, object? item, int depth)
     {
-        if (item is null) shape.Append(' ', depth).Append("-\n");
+        if (item is null) shape.Lines.Append(' ', depth).Append("-\n");
         else Write(shape, "", item, depth);
     }
 
     /// <summary>What a node says: properties that are set, spans and wording left out.</summary>
-    private static IEnumerable<PropertyInfo> Said(Type type) =>
+    private static IEnumerable<PropertyInfo> Said(Type type, bool workOnly) =>
         type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Where(property => property.CanWrite && property.GetIndexParameters().Length == 0)
             .Where(property => property.PropertyType != typeof(TextSpan) && property.PropertyType != typeof(SourceText))
-            .Where(property => !Wording.Contains((property.DeclaringType!, property.Name)))
+            .Where(property => !Wording.Contains((property.DeclaringType!, property.Name)) && !(workOnly && Verbatim.Contains((property.DeclaringType!, property.Name))))
             .OrderBy(property => property.Name, StringComparer.Ordinal);
 }
