@@ -67,6 +67,7 @@ internal static class PieceHeadings
         cursor.Take(TokenKind.Open);
         if (cursor.Take(MakeWord) && (Numbers.Take(cursor) ?? Extents.TakeTimes(cursor)?.Count) is { } make)
         {
+            while (cursor.Kind == TokenKind.Word && cursor.Now.Word is "alike" or "in" or "of" or "each" or "color" or "same") cursor.At++;
             cursor.Take(TokenKind.Close);
             return make;
         }

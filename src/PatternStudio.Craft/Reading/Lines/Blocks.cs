@@ -63,10 +63,17 @@ internal static class Blocks
         Token first = context.Tokens[line.Start], last = context.Tokens[before.End - 1];
         if (last.Kind is TokenKind.Comma or TokenKind.Semicolon) return true;
         char begins = context.Source.Content[first.Span.Start];
-        if (char.IsLower(begins)) return !IsDefinition(context, line);
+        if (char.IsLower(begins)) return !IsDefinition(context, line) && (before.Heading is not null || IsUnfinished(context, before));
         if (before.Heading is not null && (begins is '(' or '[' or '*' or '{' || first.Kind is TokenKind.Dash)) return true;
         int lineLength = last.Span.End - context.Tokens[LineStart(context, before.End - 1)].Span.Start;
         return before.Heading is not null && lineLength >= LongLine && last.Kind is TokenKind.Word or TokenKind.Number;
+    }
+
+    /// <summary>Prose goes on where its line is long and has no full stop.</summary>
+    private static bool IsUnfinished(ReadingContext context, Block before)
+    {
+        Token last = context.Tokens[before.End - 1];
+        return last.Kind is not (TokenKind.Dot or TokenKind.Colon) && last.Span.End - context.Tokens[LineStart(context, before.End - 1)].Span.Start >= LongLine / 2;
     }
 
     private static int LineStart(ReadingContext context, int token)

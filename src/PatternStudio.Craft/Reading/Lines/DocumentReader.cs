@@ -55,7 +55,11 @@ internal sealed class DocumentReader(ReadingContext context)
             items.Add(next with { Steps = pending.Concat(next.Steps).ToEquatableArray(), Span = pending[0].Span.Through(next.Span) });
             pending.Clear();
         }
-        else items.Add(item);
+        else
+        {
+            if (item is Passage passage) context.Document.AddNotes(passage, context);
+            items.Add(item);
+        }
     }
 
     private void EndPiece(int end)

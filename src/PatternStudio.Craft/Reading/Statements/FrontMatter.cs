@@ -20,12 +20,19 @@ internal sealed class FrontMatter
     /// <summary>Adds a definition met inside a row.</summary>
     public void Add(StitchDefinition definition) => definitions.Add(definition);
 
+    /// <summary>Adds what prose among the rows says of turning chains.</summary>
+    public void AddNotes(Passage passage, ReadingContext context)
+    {
+        var words = new Cursor(context, context.TokenAt(passage.Span.Start), context.TokenAt(passage.Span.End));
+        statements.AddRange(TurningChainNotes.In(words, alone: false));
+    }
+
     /// <summary>Takes a line that is front matter; false where it may be an instruction or a piece heading.</summary>
     public bool Take(Cursor cursor, bool inRows)
     {
         int from = cursor.At;
         if (Labels.Take(cursor) is { } label) return TakeLabelled(cursor, label, from);
-        if (StitchDefinitions.Take(cursor, inDefinitions) is { } definition)
+        if (!(section == StatementKind.Abbreviation && !MotionWords.AreIn(cursor)) && StitchDefinitions.Take(cursor, inDefinitions) is { } definition)
         {
             definitions.Add(definition);
             titled = true;
@@ -64,10 +71,15 @@ internal sealed class FrontMatter
 
     private void AddStatement(Cursor cursor, StatementKind kind, int from)
     {
-        statements.Add(new Statement(kind, cursor.Slice(cursor.At, cursor.End), cursor.Span(from, cursor.End)));
+        string words = Plain(cursor.Slice(cursor.At, cursor.End));
+        if (kind == StatementKind.Sizes && SizeNameList.Of(words) is null && words.Any(char.IsAsciiDigit)) kind = StatementKind.FinishedSize;
+        statements.Add(new Statement(kind, words, cursor.Span(from, cursor.End)));
         statements.AddRange(TurningChainNotes.In(cursor, alone: false));
-        if (kind == StatementKind.Sizes) SizeNames = SizeNameList.Of(cursor);
+        if (kind == StatementKind.Sizes) SizeNames = SizeNameList.Of(words);
     }
+
+    /// <summary>The words without the marks that make letters bold.</summary>
+    private static string Plain(string words) => words.Replace("**", "", StringComparison.Ordinal).Trim();
 
     /// <summary>The names of the sizes, where a statement lists them.</summary>
     public IReadOnlyList<string>? SizeNames { get; private set; }
@@ -77,7 +89,7 @@ internal sealed class FrontMatter
     {
         if (titled || Instructions.StartAt(cursor)) return false;
         titled = true;
-        statements.Add(new Statement(StatementKind.Title, cursor.Slice(from, cursor.End), cursor.Span(from, cursor.End)));
+        statements.Add(new Statement(StatementKind.Title, Plain(cursor.Slice(from, cursor.End)), cursor.Span(from, cursor.End)));
         return true;
     }
 }

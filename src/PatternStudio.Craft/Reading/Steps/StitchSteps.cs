@@ -10,7 +10,10 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class StitchSteps
 {
     private static readonly Phrase Verb = new("work|make|crochet|put|do");
-    private static readonly Phrase EndingWith = new("end|work|ending with|off?");
+    private static readonly Phrase EndingWith = new("end with");
+    private static readonly Phrase WorkLast = new("and? work|make|with the? last");
+    private static readonly Phrase ThroughLayers = new("through both|all? layers|thicknesses|pieces|motif|pads");
+    private static readonly Phrase AlongRow = new("evenly? along|across row|rnd #");
     private static readonly Phrase Again = new("again|more|also|loosely");
 
     public static bool Read(Cursor cursor, StepList steps)
@@ -24,12 +27,16 @@ internal static class StitchSteps
     private static StitchStep? TakeOne(Cursor cursor)
     {
         int from = cursor.At;
-        if (!cursor.Take(EndingWith) || cursor.Ahead(-1) is { Word: "end" }) cursor.At = from;
-        cursor.Take(Verb);
+        bool lastOnes = !cursor.Take(EndingWith) && cursor.Take(WorkLast);
+        if (cursor.At == from) cursor.Take(Verb);
         if (TakeNumberedStitch(cursor) is not var (number, stitch)) return null;
         if (stitch == StitchId.Chain) return null;
-        return TakeTogether(cursor, from, stitch) ?? TakePlaced(cursor, from, number, stitch);
+        return TakeTogether(cursor, from, stitch) ?? OneEach(TakePlaced(cursor, from, number, stitch), lastOnes);
     }
+
+    /// <summary>'working last 2 sc in 6th and 5th chs of tch': one in each, not two.</summary>
+    private static StitchStep OneEach(StitchStep step, bool lastOnes) =>
+        lastOnes && step.Where?.And is not null ? step with { PerPlace = SizedNumber.Of(1, new TextSpan(step.Where.Span.Start, 0)) } : step;
 
     /// <summary>'2 dc', 'dc', 'a double', '3-dc cl'.</summary>
     private static (SizedNumber? Number, StitchId Stitch)? TakeNumberedStitch(Cursor cursor)
@@ -51,6 +58,9 @@ internal static class StitchSteps
     {
         cursor.Take(Again);
         TextSpan understood = new(cursor.SpanFrom(from).End, 0);
+        cursor.Take(ThroughLayers);
+        if (TakeAlongEdge(cursor) is { } edge && number is not null) return new StitchStep(stitch, null, number, edge, cursor.SpanFrom(from));
+        if (number is not null && cursor.Take(AlongRow)) return new StitchStep(stitch, null, number, null, cursor.SpanFrom(from));
         if (Placements.Take(cursor) is { } where)
         {
             SizedNumber? between = ChainsBetweenWords.Take(cursor);
@@ -61,6 +71,22 @@ internal static class StitchSteps
         return number is null
             ? new StitchStep(stitch, SizedNumber.Of(1, understood), null, null, cursor.SpanFrom(from)) { ChainsBetween = ChainsBetweenWords.Take(cursor) }
             : new StitchStep(stitch, null, number, null, cursor.SpanFrom(from)) { ChainsBetween = ChainsBetweenWords.Take(cursor) };
+    }
+
+    /// <summary>'120 sc evenly down side': so many stitches, not so many in each row end.</summary>
+    private static Placement? TakeAlongEdge(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (RowEndPlaces.Take(cursor) is { Count: null, Choice: PlaceChoice.RowEnds or PlaceChoice.OtherSide } edge && !EachRow(cursor, from)) return edge;
+        cursor.At = from;
+        return null;
+    }
+
+    private static bool EachRow(Cursor cursor, int from)
+    {
+        for (int i = from; i < cursor.At; i++)
+            if (cursor.Context.Tokens[i].IsWord("row") || cursor.Context.Tokens[i].IsWord("each")) return true;
+        return false;
     }
 
     /// <summary>'sc 3', 'inc x 6', 'dc2tog twice'.</summary>

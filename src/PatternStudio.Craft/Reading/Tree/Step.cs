@@ -56,6 +56,9 @@ public sealed record SkipStep(SizedNumber Count, PlaceKind Kind, TextSpan Span) 
 /// <summary>'(2 dc, ch 1, 2 dc) in next ch-1 sp': all the steps go into the same place, once for each place of <paramref name="Where"/>.</summary>
 public sealed record GroupStep(EquatableArray<Step> Steps, Placement Where, TextSpan Span) : Step(Span)
 {
+    /// <summary>'(2 dc, ch 2, 3 dc) in 4th ch from hook (3 skipped chs count as dc)': what the skipped chains stand for; null where the words don't say.</summary>
+    public SkippedChains? Skipped { get; init; }
+
     /// <summary>A name given on the way: '3 dc, ch 1, 3 dc (shell) in next loop'.</summary>
     public StitchId? Named { get; init; }
 }
@@ -86,7 +89,29 @@ public sealed record DoNotTurnStep(TextSpan Span) : Step(Span);
 /// <param name="Stitch">The joining stitch; a slip stitch where the words don't say.</param>
 /// <param name="Where">What it is joined to; null where the words don't say.</param>
 /// <param name="FormsRing">'to form a ring', 'in a circle'.</param>
-public sealed record JoinStep(StitchId Stitch, Placement? Where, bool FormsRing, TextSpan Span) : Step(Span);
+public sealed record JoinStep(StitchId Stitch, Placement? Where, bool FormsRing, TextSpan Span) : Step(Span)
+{
+    /// <summary>'ch 2, join with hdc in first sc (counts as last ch-4 sp)': the chains and the joining stitch together are a space of so many chains; null for none.</summary>
+    public int? CountsAsSpace { get; init; }
+}
+
+/// <summary>'working along the other side of the foundation ch', 'working in ends of rows', 'down side': along what the places that follow are met.</summary>
+/// <param name="Along">A placement of choice <see cref="PlaceChoice.OtherSide"/> or <see cref="PlaceChoice.RowEnds"/>.</param>
+public sealed record WorkAlongStep(Placement Along, TextSpan Span) : Step(Span);
+
+/// <summary>'leave remaining 4 hdc unworked': the row ends on purpose before the end of the row below.</summary>
+/// <param name="Count">How many places stay unworked; null where the words don't say.</param>
+public sealed record LeaveUnworkedStep(SizedNumber? Count, PlaceKind Kind, TextSpan Span) : Step(Span);
+
+/// <summary>
+/// Hook motions told in the row itself, of a stitch that gets no name: 'draw up a loop in next st, yo, draw through all loops on hook'. (Motions that are
+/// named at once, '… (sc3tog made)', are a <see cref="StitchStep"/>.) How many places it takes and makes is not known from the tree alone.
+/// </summary>
+public sealed record MotionsStep(TextSpan Span) : Step(Span)
+{
+    /// <summary>The motions, where they could be read.</summary>
+    public Anatomy.ReadMotions? Motions { get; init; }
+}
 
 /// <summary>'do not join': the round goes on as a spiral.</summary>
 public sealed record DoNotJoinStep(TextSpan Span) : Step(Span);
