@@ -29,6 +29,7 @@ public static class StudioCli
         CheckCommand.Create(terminal),
         ScheduleCommand.Create(terminal),
         ChartCommand.Create(terminal),
+        ConvertCommand.Create(terminal),
     };
 
     private static int Refuse(Terminal terminal, string sentence)

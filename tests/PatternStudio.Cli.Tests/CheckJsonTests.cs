@@ -38,11 +38,21 @@ public sealed class CheckJsonTests
     [InlineData("20 sts", "20")]
     [InlineData("20", "20")]
     [InlineData("(20 sc)", "20")]
-    [InlineData("10 puffs, 11 sc", "\"10 puffs, 11 sc\"")]
+    [InlineData("(10 puffs, 11 sc)", "\"10 puffs, 11 sc\"")]
+    [InlineData("4 ch-2 sps", "\"4 ch-2 sps\"")]
     [InlineData("twenty sts", "\"twenty sts\"")]
     [InlineData(null, "null")]
     public void One_plain_number_is_a_number_and_more_are_words(string? stated, string json) =>
         Assert.Equal(json, Compact(Written(Size("", Row() with { Stated = stated })).GetProperty("rows")[0].GetProperty("stated")));
+
+    [Fact]
+    public void Each_size_has_its_own_number_of_a_list()
+    {
+        RowReport row = Row() with { Stated = "20 (30) sts" };
+        JsonElement sizes = Written(Size("Small", row), Size("Large", row)).GetProperty("sizes");
+        Assert.Equal(20, sizes[0].GetProperty("rows")[0].GetProperty("stated").GetInt32());
+        Assert.Equal(30, sizes[1].GetProperty("rows")[0].GetProperty("stated").GetInt32());
+    }
 
     [Fact]
     public void What_is_not_known_is_null()

@@ -21,7 +21,7 @@ internal sealed record CheckJson(
 
     private static CheckJson From(CheckedPattern found)
     {
-        List<SizeJson> sizes = [.. found.Sizes.Select(size => SizeJson.From(found, size))];
+        List<SizeJson> sizes = [.. found.Sizes.Select((_, index) => SizeJson.From(found, index))];
         FindingJson[] findings = [.. found.Findings.Select(finding => FindingJson.From(finding, found.Pattern.Source))];
         string terms = TermsOption.Name(found.Pattern.Terms.Terminology);
         return found.HasSizes
@@ -33,10 +33,11 @@ internal sealed record CheckJson(
 /// <summary>One size of a pattern.</summary>
 internal sealed record SizeJson(string Name, IReadOnlyList<RowJson> Rows, ReadJson Read)
 {
-    public static SizeJson From(CheckedPattern found, CheckedSize size)
+    public static SizeJson From(CheckedPattern found, int index)
     {
+        CheckedSize size = found.Sizes[index];
         bool pieces = size.Rows.Select(row => row.Piece).Distinct().Count() > 1;
-        return new SizeJson(size.Name, [.. size.Rows.Select(row => RowJson.From(row, pieces))], ReadJson.From(size.Read));
+        return new SizeJson(size.Name, [.. size.Rows.Select(row => RowJson.From(row, pieces, index, found.Sizes.Count))], ReadJson.From(size.Read));
     }
 }
 

@@ -25,8 +25,8 @@ internal sealed record RowJson(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Piece { get; init; }
 
-    public static RowJson From(RowReport row, bool namePiece) => new(
-        row.Number, row.Heading, row.Line, StatusName(row.Status), row.Stitches, StatedJson.From(row.Stated), row.CountAgrees, row.Counts, row.Spaces)
+    public static RowJson From(RowReport row, bool namePiece, int size, int sizes) => new(
+        row.Number, row.Heading, row.Line, StatusName(row.Status), row.Stitches, StatedJson.From(row.Stated, size, sizes), row.CountAgrees, row.Counts, row.Spaces)
     {
         Piece = namePiece ? row.Piece : null,
     };

@@ -1,3 +1,4 @@
+using PatternStudio.Cli.Json;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Working;
 
@@ -28,10 +29,10 @@ internal static class RowTable
     }
 
     private static string[] Line(RowReport row) =>
-        [Heading(row), row.Stitches?.ToString() ?? "–", row.Stated ?? "", row.Status == RowStatus.Checked ? Kinds(row) : Status(row.Status)];
+        [row.Heading, row.Stitches?.ToString() ?? "–", Stated(row), row.Status == RowStatus.Checked ? Kinds(row) : Status(row.Status)];
 
-    private static string Heading(RowReport row) =>
-        row.CountAgrees == false ? row.Heading + " !" : row.Heading;
+    private static string Stated(RowReport row) =>
+        row.Stated is not { } stated ? "" : StatedWords.Bare(stated) + (row.CountAgrees == false ? ", differs" : "");
 
     private static string Status(RowStatus status) => status == RowStatus.NotRead ? "not read" : "not checked";
 
