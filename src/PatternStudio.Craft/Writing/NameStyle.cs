@@ -32,7 +32,10 @@ internal sealed record NameStyle(string Written)
     private bool IsPlural(EquatableArray<string> former) =>
         Written.Length > 2 && Written[^1] == 's' && !former.Any(name => name.Equals(Written, StringComparison.OrdinalIgnoreCase));
 
-    private bool IsFull => words.Any(word => LongWords.Contains(word.TrimEnd('s').ToLowerInvariant()));
+    /// <summary>'half treble' is written in full, 'half dc' is not.</summary>
+    private bool IsFull => words.Any(IsLong) && words.SkipLast(Ending.Length > 0 ? 1 : 0).All(word => IsLong(word) || word.Length > 4);
+
+    private static bool IsLong(string word) => LongWords.Contains(word.TrimEnd('s').ToLowerInvariant());
 
     /// <summary>'single crochet stitch' ends in words that its other name can end in too.</summary>
     private string Ending => words[^1].ToLowerInvariant() is "crochet" or "stitch" or "st" or "c" or "together" ? words[^1].ToLowerInvariant() : "";

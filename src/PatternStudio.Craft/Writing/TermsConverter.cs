@@ -16,7 +16,8 @@ public static class TermsConverter
     public static string Convert(Pattern pattern, Terminology to)
     {
         ArgumentNullException.ThrowIfNull(pattern);
-        return TextEdits.Apply(pattern.Source.Content, Edits(pattern, to));
+        EquatableArray<TextEdit> edits = Edits(pattern, to);
+        return edits.IsEmpty ? pattern.Source.Content : TextEdits.Apply(pattern.Source.Content, edits);
     }
 
     /// <summary>A text in a terminology.</summary>
