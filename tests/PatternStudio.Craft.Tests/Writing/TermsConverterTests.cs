@@ -34,7 +34,7 @@ public sealed class TermsConverterTests
     [InlineData("Row 1: Miss next st, ss in next st.", "Row 1: Skip next st, ss in next st.")]
     [InlineData("Tension: 14 tr and 7 rows = 10 cm, in treble.", "Gauge: 14 dc and 7 rows = 10 cm, in double crochet.")]
     [InlineData("Note: Keep an even tension.", "Note: Keep an even tension.")]
-    [InlineData("Row 1: (RS) 1 half treble into next st, 2 trebles into next st.", "Row 1: (RS) 1 half double crochet into next st, 2 double crochets into next st.")]
+    [InlineData("Row 1: (RS) 1 half treble into next st, 2 trebles into next st.", "Row 1: (RS) 1 half double into next st, 2 double crochets into next st.")]
     public void The_way_back_is_the_same(string uk, string us) => Assert.Equal(us, TermsConverter.Convert(uk, Terminology.Us, Terminology.Uk));
 
     [Fact]
