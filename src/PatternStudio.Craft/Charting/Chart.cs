@@ -1,6 +1,7 @@
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
 
@@ -80,6 +81,7 @@ public static class Chart
         if (rows.Count == 0) notes.Add("There is nothing to draw yet: no rows were found in the text.");
         return new Drawing(title, ChartWords.Describe(fabric, style.Piece), bounds.Grow(Margin), rows.ToEquatableArray(), key.Entries, Tones.Meanings(rows, inRounds), notes.ToEquatableArray())
         {
+            KeyTitle = pattern.Pattern.Terms.Terminology == Terminology.Us ? "Key: US terms (UK terms)" : "Key: UK terms (US terms)",
             IsOverview = rows.Count > 0 && rows.TrueForAll(row => row.Symbols.IsEmpty) && rows.Exists(row => row.Tone is RowTone.First or RowTone.Second),
         };
     }

@@ -36,10 +36,14 @@ internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms form
 
     private bool InRounds => piece.Rows.Any(row => row.Kind == RowKind.Round);
 
-    private Ground GroundOf(Construction construction) =>
-        construction.Kind == ConstructionKind.Polygon ? new PolygonGround(construction.Corners)
-        : InRounds && piece.Rows.First(row => row.Kind != RowKind.Foundation).Kind == RowKind.Round ? new RoundGround()
-        : new FlatGround();
+    /// <summary>A tube has no centre: its rounds lie flat, each begun at the same side.</summary>
+    private Ground GroundOf(Construction construction) => construction.Kind switch
+    {
+        ConstructionKind.Polygon => new PolygonGround(construction.Corners),
+        ConstructionKind.HalfCircle => new HalfRoundGround(),
+        ConstructionKind.Tube => new FlatGround(),
+        _ => piece.Rows.FirstOrDefault(row => row.Kind != RowKind.Foundation) is { Kind: RowKind.Round } ? new RoundGround() : new FlatGround(),
+    };
 
     /// <summary>A square on its corner is drawn as one: its stitches are spaced so that the longest row is as long as all rows are high.</summary>
     private IReadOnlyList<PlacedRow> Place(Construction construction, Ground ground)
