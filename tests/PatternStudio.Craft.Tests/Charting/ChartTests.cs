@@ -128,11 +128,20 @@ public sealed class ChartTests
     }
 
     [Fact]
-    public void A_piece_too_large_for_every_stitch_is_drawn_as_an_outline_and_says_so()
+    public void Of_a_piece_too_large_for_every_stitch_the_first_rows_are_drawn_and_the_rest_is_named()
     {
         Drawing drawing = Draw(Fabrics.Straight("sc", 30, 30), new ChartStyle { MostCells = 500 });
+        Assert.False(drawing.IsOverview);
+        Assert.Equal("The piece has 960 stitches and chains, more than a page can show one by one (500). Only its first rows are drawn.", drawing.Notes.Single());
+        Assert.Equal("Row 8 to Row 30: not drawn here", drawing.Rows[^1].Label);
+    }
+
+    [Fact]
+    public void Of_a_piece_whose_rows_are_too_long_the_outline_is_drawn()
+    {
+        Drawing drawing = Draw(Fabrics.Straight("sc", 30, 30), new ChartStyle { MostCells = 200 });
         Assert.True(drawing.IsOverview);
-        Assert.Equal("The piece has 960 stitches and chains, more than a page can show one by one (500). Each row is drawn as a block as long as its count.", drawing.Notes.Single());
+        Assert.EndsWith("Each row is drawn as a block as long as its count.", drawing.Notes.Single(), StringComparison.Ordinal);
         Assert.All(drawing.Rows, row => Assert.Single(row.Marks.OfType<Block>()));
     }
 
