@@ -22,6 +22,8 @@ public static class PatternReader
         var context = new ReadingContext(source, tokens, terms.Terminology);
         TextChecks.Report(context, text, isText);
         context.Sizes = SizeList.LongestIn(context);
+        context.HasBareHeadings = Headings.BareHeadings.AreIn(context);
+        Definitions.InlineDefinitions.EnterNames(context);
         var document = new DocumentReader(context);
         document.Read(Blocks.Of(context));
         return new Pattern(

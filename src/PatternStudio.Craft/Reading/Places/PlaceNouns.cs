@@ -20,17 +20,43 @@ internal static class PlaceNouns
     private static readonly Phrase OrChain = new("and|or|& in? each? ch");
     private static readonly Phrase RowEnd = new("row end|st?");
     private static readonly Phrase EndOfRow = new("end of each|next? row");
+    private static readonly Phrase Adjective = new("free|large|small|empty|long|short|joining|join|unworked|single|big|little|solid|open|hemstitched|raised|chain|foundation|outer|inner|outside|inside|starting|extra");
     private static readonly Phrase GroupWord = new("group");
     private static readonly Phrase PlaceWord = new("place|one");
 
     /// <summary>Takes a noun; null where none stands here.</summary>
     public static PlaceKind? Take(Cursor cursor)
     {
+        int from = cursor.At;
+        if (TakeNoun(cursor) is { } noun) return noun;
+        cursor.At = from;
+        if (TakeAdjectives(cursor) && TakeNoun(cursor) is { } described) return described;
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'free picot', 'large motif', 'Green petal': which of them it is, the row's order says.</summary>
+    private static bool TakeAdjectives(Cursor cursor)
+    {
+        int from = cursor.At;
+        while (cursor.At - from < 3 && (cursor.Take(Adjective) || IsColour(cursor) && cursor.Take(TokenKind.Word))) { }
+        return cursor.At > from;
+    }
+
+    private static bool IsColour(Cursor cursor) =>
+        cursor.Kind == TokenKind.Word && char.IsUpper(cursor.Raw[0]) && cursor.Ahead(1).Kind == TokenKind.Word && cursor.At > cursor.Start;
+
+    private static PlaceKind? TakeNoun(Cursor cursor)
+    {
         if (cursor.Take(Corner)) return new PlaceKind(PlaceNoun.Corner);
         if (TakeTurningChain(cursor) is { } turning) return turning;
         if (TakeChainSpace(cursor) is { } space) return space;
         if (cursor.Take(Ring)) return PlaceKind.Ring;
-        if (cursor.Take(StitchOfChain)) return PlaceKind.Chain;
+        if (cursor.Take(StitchOfChain))
+        {
+            if (cursor.Kind == TokenKind.Number && !cursor.Ahead(1).IsWord("times")) cursor.At++;
+            return PlaceKind.Chain;
+        }
         if (cursor.Take(SpaceWord)) return PlaceKind.Space;
         if (cursor.Is(ChainWord)) return TakeWithChoice(cursor, ChainWord, PlaceKind.Chain);
         if (cursor.Is(StitchWord)) return TakeWithChoice(cursor, StitchWord, PlaceKind.AnyStitch);

@@ -28,7 +28,7 @@ internal static class PlaceTails
         place = TakeRowsBelow(cursor, place);
         cursor.Take(OfTheRow);
         place = TakeExtent(cursor, place);
-        return place.Choice == PlaceChoice.Between || cursor.Is(StartsAnother) ? place : place with { Further = FurtherWords.Take(cursor) };
+        return place.Choice == PlaceChoice.Between || cursor.Is(StartsAnother) ? place : place with { Further = FurtherWords.Take(cursor) ?? place.Further };
     }
 
     private static Placement FromHookOf(Placement place) => place with

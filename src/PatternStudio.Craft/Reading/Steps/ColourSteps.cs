@@ -27,7 +27,7 @@ internal static class ColourSteps
         cursor.At = from;
         if (ReadWith(cursor, steps, from)) return true;
         cursor.At = from;
-        return ReadDrop(cursor, steps, from);
+        return ReadDrop(cursor, steps, from) || ReadShade(cursor, steps, from);
     }
 
     private static bool ReadChange(Cursor cursor, StepList steps, int from)
@@ -63,6 +63,24 @@ internal static class ColourSteps
     {
         if (!cursor.Take(With) || ColourNames.Take(cursor, anyWord: false) is not { } colour) return false;
         steps.Add(new ColourStep(colour, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    /// <summary>'with the darkest shade of red wool', 'in natural warp', 'Same shade', '3rd shade of red'.</summary>
+    private static bool ReadShade(Cursor cursor, StepList steps, int from)
+    {
+        cursor.At = from;
+        bool with = cursor.Take(With);
+        int name = cursor.At;
+        Numbers.TakeOrdinal(cursor);
+        bool shade = false;
+        while (!cursor.AtEnd && cursor.At - name < 7 && cursor.Kind is TokenKind.Word or TokenKind.Ordinal && cursor.Now.Word is not ("st" or "sp" or "ch" or "loop" or "next" or "each"))
+        {
+            shade |= cursor.Now.Word is "shade" or "yarn" or "color" or "strands" or "strand";
+            cursor.At++;
+        }
+        if (!shade || (!with && cursor.Context.Tokens[name].Kind != TokenKind.Ordinal && !cursor.Context.Tokens[name].IsWord("same") && !cursor.Context.Tokens[name].IsWord("second") && !cursor.Context.Tokens[name].IsWord("third"))) return false;
+        steps.Add(new ColourStep(cursor.Slice(name, cursor.At), cursor.SpanFrom(from)));
         return true;
     }
 

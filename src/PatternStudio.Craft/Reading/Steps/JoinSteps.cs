@@ -13,7 +13,7 @@ internal static class JoinSteps
     private static readonly Phrase FormRing = new("to|and|forming|in form|make|close? a|the? ring");
     private static readonly Phrase InRing = new("in|to a? ring");
     private static readonly Phrase RingWord = new("the? ring");
-    private static readonly Phrase To = new("to|in|at|on|next|all|last|first|center|corresponding|same|motif");
+    private static readonly Phrase To = new("to|in|at|on|next|all|last|first|center|corresponding|same|motif|and|each|any|it|a|another|both|remaining");
     private static readonly Phrase ToJoin = new("to|and join");
     private static readonly Phrase ToClose = new("to close rnd|the? rnd?");
 

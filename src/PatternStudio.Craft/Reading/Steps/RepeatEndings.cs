@@ -50,6 +50,6 @@ internal static class RepeatEndings
             while (after > cursor.Start && cursor.Context.Tokens[after - 1].Span.Start >= chain.Span.Start) after--;
         }
         cursor.At = after;
-        return steps.Steps.Take(count).ToEquatableArray();
+        return steps.ToArray().Take(count).ToEquatableArray();
     }
 }
