@@ -16,9 +16,11 @@ internal static class RowReferences
     private static readonly Phrase As = new("work|make|follow the? same? as|like|directions for? in? the? directions? for? the?");
     private static readonly Phrase SameAs = new("the? same as|like for? in? the?");
     private static readonly Phrase Same = new("the? work? same|like as? for? in?");
+    private static readonly Phrase LikeFor = new("and? work? like|as for? in? the?");
     private static readonly Phrase RowWord = new("row|rnd");
     private static readonly Phrase Rep = new("cont? to? rep|work the? instructions|directions? for? of? the?");
     private static readonly Phrase Last = new("last|prev");
+    private static readonly Phrase OfPiece = new("of|in|on|until|to the?");
     private static readonly Phrase Then = new("and? then");
     private static readonly Phrase EndingWithRow = new("end|finishing with|on|after a|an? row|rnd|rs|ws|right|wrong");
     private static readonly Phrase MoreInEach = new("work # more");
@@ -57,7 +59,7 @@ internal static class RowReferences
     {
         int from = cursor.At;
         if (ReadOrdinalsOnly(cursor, steps)) return true;
-        bool said = cursor.Take(As) || cursor.Take(SameAs) || cursor.Take(Rep) || cursor.TakeWord("as");
+        bool said = cursor.Take(As) || cursor.Take(SameAs) || cursor.Take(Rep) || cursor.TakeWord("as") || cursor.Take(LikeFor);
         if (!said || TakeRows(cursor) is not { } named)
         {
             cursor.At = from;
@@ -66,6 +68,7 @@ internal static class RowReferences
         EquatableArray<int> rows = TakeThenRows(cursor, named.Rows);
         SizedNumber? times = TakeTimes(cursor);
         cursor.Take(AlternateWords);
+        if (cursor.Is(OfPiece)) Clauses.TakeToComma(cursor);
         TakeEnding(cursor);
         bool changes = TakeChanges(cursor);
         steps.Add(new AsRowStep(rows, cursor.SpanFrom(from)) { PreviousRow = named.Previous, WithChanges = changes, Times = times });

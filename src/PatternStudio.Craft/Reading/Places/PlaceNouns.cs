@@ -48,6 +48,7 @@ internal static class PlaceNouns
 
     private static PlaceKind? TakeNoun(Cursor cursor)
     {
+        if (TakeLongName(cursor) is { } named) return named;
         if (cursor.Take(Corner)) return new PlaceKind(PlaceNoun.Corner);
         if (TakeTurningChain(cursor) is { } turning) return turning;
         if (TakeChainSpace(cursor) is { } space) return space;
@@ -92,7 +93,21 @@ internal static class PlaceNouns
     {
         if (cursor.Kind != TokenKind.Word || Synonyms.Group(cursor.Now.Word) is not { } name) return null;
         cursor.At++;
+        while (cursor.Kind == TokenKind.Word && Synonyms.Group(cursor.Now.Word) is { } further)
+        {
+            name = further == "group" ? name : further;
+            cursor.At++;
+        }
         return new PlaceKind(PlaceNoun.Group, new StitchId(name));
+    }
+
+    /// <summary>Stitches of several words go before their first word: 'loop st' is no loop.</summary>
+    private static PlaceKind? TakeLongName(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Now.Word is "loop" or "sp" or "mesh" && TakeStitch(cursor) is { Stitch: { } } kind && cursor.At > from + 1) return kind;
+        cursor.At = from;
+        return null;
     }
 
     /// <summary>'st and ch-1 sp' is one kind of place: whatever comes next.</summary>

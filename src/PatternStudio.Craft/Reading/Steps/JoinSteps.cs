@@ -27,8 +27,14 @@ internal static class JoinSteps
         StitchId stitch = StitchId.SlipStitch;
         if (cursor.Take(With) && cursor.TakeStitch() is { } with) stitch = with;
         ring |= TakeRing(cursor);
+        int place = cursor.At;
         Placement? where = Placements.Take(cursor) ?? TakeOtherPlace(cursor);
         ring |= TakeRing(cursor);
+        if (!cursor.AtEnd && !EndsHere(cursor))
+        {
+            cursor.At = place;
+            where = TakeOtherPlace(cursor);
+        }
         if (!cursor.AtEnd && !EndsHere(cursor)) return false;
         steps.Add(new JoinStep(stitch, where, ring, cursor.SpanFrom(from)));
         return true;

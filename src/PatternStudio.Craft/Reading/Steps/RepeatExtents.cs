@@ -21,6 +21,7 @@ internal static class RepeatExtents
             return new Extent(ExtentKind.Unstated, cursor.SpanFrom(from));
         }
         bool inAll = cursor.Take(InAll);
+        if (extent.Kind is ExtentKind.ToLast or ExtentKind.ToPlace && FurtherWords.Take(cursor) is not null) return new Extent(ExtentKind.Unstated, cursor.SpanFrom(from));
         return extent.Kind == ExtentKind.Times && alreadyOnce && !inAll ? extent with { Count = OneMore(extent.Count!) } : extent;
     }
 
