@@ -15,7 +15,7 @@ internal static class Determined
     private static readonly Phrase First = new("first");
     private static readonly Phrase Center = new("the? center of?");
     private static readonly Phrase Skipped = new("next|last? skip|unworked|missed");
-    private static readonly Phrase OfWhich = new("the|next|same|each|last|that|this|first");
+    private static readonly Phrase OfWhich = new("the|next|same|each|last|that|this|first|any");
     private static readonly Phrase Marked = new("marked");
     private static readonly Phrase Following = new("first|next|center|last");
     private static readonly Phrase SpaceWord = new("sp|loop|mesh");

@@ -21,6 +21,7 @@ internal static class PlaceNouns
     private static readonly Phrase RowEnd = new("row end|st?");
     private static readonly Phrase EndOfRow = new("end of each|next? row");
     private static readonly Phrase Adjective = new("free|large|small|empty|long|short|joining|join|unworked|single|big|little|solid|open|hemstitched|raised|chain|foundation|outer|inner|outside|inside|starting|extra");
+    private static readonly Phrase ClusterWord = new("cl|cluster st?");
     private static readonly Phrase GroupWord = new("group");
     private static readonly Phrase PlaceWord = new("place|one");
 
@@ -70,6 +71,7 @@ internal static class PlaceNouns
     {
         if (TakeStitchGroup(cursor) is { } stitchGroup) return stitchGroup;
         if (cursor.TakeStitch() is not { } stitch) return TakeKnownGroup(cursor);
+        if (cursor.Take(ClusterWord)) return PlaceKind.AnyStitch;
         cursor.Take(StitchWord);
         cursor.Take(GroupWord);
         return cursor.Context.IsGroup(stitch) ? new PlaceKind(PlaceNoun.Group, stitch) : PlaceKind.Of(stitch);

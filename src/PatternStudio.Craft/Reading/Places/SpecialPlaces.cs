@@ -100,6 +100,9 @@ internal static class SpecialPlaces
     private static Placement? TakePart(Cursor cursor, int from)
     {
         if (!cursor.Take(Part)) return null;
+        int part = cursor.At;
+        if (PlaceNouns.Take(cursor) is not null) return null;
+        cursor.At = part;
         FurtherWords.Take(cursor);
         return new Placement(PlaceChoice.Next, PlaceKind.AnyStitch, default) { Further = cursor.SpanFrom(from) };
     }

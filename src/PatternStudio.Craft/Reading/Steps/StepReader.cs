@@ -29,6 +29,7 @@ internal static class StepReader
         LoopChoices.Read,
         EitherSteps.Read,
         PlaceFirstSteps.Read,
+        ShapingSteps.Read,
         StitchSteps.Read,
         MeshSteps.Read,
         ElidedStitches.Read,
