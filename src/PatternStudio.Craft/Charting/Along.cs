@@ -1,0 +1,151 @@
+using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Working;
+
+namespace PatternStudio.Craft.Charting;
+
+/// <summary>Where each cell of a row is along it.</summary>
+/// <param name="U">Middle of each cell.</param>
+/// <param name="Width">Share of each cell.</param>
+/// <param name="Direction">+1 or -1.</param>
+/// <param name="LabelAt">Where the row number stands.</param>
+/// <param name="Unit">One stitch width in units of u.</param>
+internal sealed record Spread(double[] U, double[] Width, int Direction, double LabelAt, double Unit);
+
+/// <summary>Spreads the cells of a row along it: evenly, and as near above their feet as the row as a whole allows.</summary>
+internal sealed class Along(Ground ground, Construction construction, double pitch)
+{
+    /// <summary>Room for the round's number at its start, in stitch widths.</summary>
+    private const double Seam = 1.2;
+
+    /// <summary>A turning chain that does not count stands beside the first stitch, and is narrower than one.</summary>
+    private const double Aside = 0.7;
+
+    /// <summary>A stitch may lean so many stitch widths before the row's even steps give way.</summary>
+    private const double Lean = 1;
+
+    public Spread Of(WorkedRow row, Cell[] cells, double?[] feet, PlacedRow? below, int turn)
+    {
+        double[] widths = [.. cells.Select(WidthOf)];
+        double[] centres = Centres(widths);
+        double total = widths.Sum() + (ground.Wraps ? Seam : 0);
+        double unit = ground.Span is { } span ? span / Math.Max(total, 1) : pitch;
+        int direction = ground.Wraps ? turn : Direction(centres, feet) ?? turn;
+        double[] u = Corner(row, cells, centres, total, feet) ?? Even(cells, centres, feet, direction * unit, below);
+        if (ground.Span is null && below is not null) StandAside(cells, u, below, direction * unit);
+        double[] shares = [.. widths.Select(width => width * unit)];
+        return new Spread(u, shares, direction, LabelAt(cells, u, shares, direction, unit), unit);
+    }
+
+    /// <summary>A turning chain that does not count stands beside the edge of the row below, also where the row becomes narrower.</summary>
+    private static void StandAside(Cell[] cells, double[] u, PlacedRow below, double step)
+    {
+        if (cells.Length == 0 || cells[0] is not { Kind: CellKind.TurningChain, Counts: false }) return;
+        int sign = Math.Sign(step);
+        double[] edge = [.. below.Cells.Where(cell => cell.Cell.Kind == CellKind.Stitch || cell.Cell.Counts).Select(cell => cell.U * sign)];
+        if (edge.Length == 0) return;
+        double beside = edge.Min() - Math.Abs(step) * (0.5 + (Aside / 2));
+        u[0] = sign * Math.Min(sign * u[0], beside);
+    }
+
+    private static double WidthOf(Cell cell) =>
+        cell is { Kind: CellKind.TurningChain, Counts: false } ? Aside : RowTally.Width(cell);
+
+    private static double[] Centres(double[] widths)
+    {
+        var centres = new double[widths.Length];
+        double at = 0;
+        for (int i = 0; i < widths.Length; i++)
+        {
+            centres[i] = at + (widths[i] / 2);
+            at += widths[i];
+        }
+        return centres;
+    }
+
+    /// <summary>Which way the row runs, told by its feet; null where they don't tell.</summary>
+    private static int? Direction(double[] centres, double?[] feet)
+    {
+        int[] standing = [.. Enumerable.Range(0, feet.Length).Where(i => feet[i] is not null)];
+        if (standing.Length < 2) return null;
+        double middle = standing.Average(i => centres[i]);
+        double lean = standing.Sum(i => (centres[i] - middle) * feet[i]!.Value);
+        return Math.Abs(lean) < 1e-6 ? null : Math.Sign(lean);
+    }
+
+    private double Start(PlacedRow? below, double step) =>
+        ground.Wraps ? PolygonGround.Bottom + (step * Seam / 2)
+        : ground.Span is { } span ? (step > 0 ? 0 : span)
+        : below is { Cells.Length: > 0 } row ? row.Cells[^1].U : step < 0 ? 0 : 0.5;
+
+    /// <summary>Even steps, moved as a whole so that the cells are on average right above their feet; in rows each then yields a little toward its own.</summary>
+    private double[] Even(Cell[] cells, double[] centres, double?[] feet, double step, PlacedRow? below)
+    {
+        double start = Start(below, step);
+        double[] u = [.. centres.Select(centre => start + (step * centre))];
+        if (construction.Kind == ConstructionKind.StraightRows && below is { Cells.Length: > 0 }) return Plumb(cells, u, below);
+        double[] away = [.. Enumerable.Range(0, u.Length).Where(i => feet[i] is not null).Select(i => ground.Difference(u[i], feet[i]!.Value))];
+        double move = away.Length == 0 || ground is HalfRoundGround ? 0 : away.Average();
+        for (int i = 0; i < u.Length; i++) u[i] += move;
+                return ground.Span is not null ? u : Yielding.Toward(Pulls(cells, feet, u, Math.Abs(step)), u);
+    }
+
+    /// <summary>The sides of straight rows are upright: each row's middle is above the middle of the row below.</summary>
+    private static double[] Plumb(Cell[] cells, double[] u, PlacedRow below)
+    {
+        double move = Middle(below.Cells.Select(cell => (cell.Cell, cell.U))) - Middle(cells.Zip(u));
+        return [.. u.Select(at => at + move)];
+    }
+
+    private static double Middle(IEnumerable<(Cell Cell, double U)> cells)
+    {
+        double[] standing = [.. cells.Where(at => RowTally.Width(at.Cell) > 0).Select(at => at.U)];
+        return standing.Length == 0 ? 0 : (standing.Min() + standing.Max()) / 2;
+    }
+
+    /// <summary>
+    /// What pulls at the row: each cell's own feet. Stitches fanned out of one place hang on their neighbours instead; and where all are near enough above
+    /// their feet, nothing pulls, and the row stays even.
+    /// </summary>
+    private static double?[] Pulls(Cell[] cells, double?[] feet, double[] even, double unit)
+    {
+        double?[] pulls = [.. feet.Select((foot, i) => Fans.IsFanned(cells, i) ? null : foot)];
+        bool far = pulls.Where((foot, i) => foot is { } at && Math.Abs(at - even[i]) > unit * Lean).Any();
+        return far ? pulls : new double?[pulls.Length];
+    }
+
+    /// <summary>Rounds with corners: corner spaces stand in the corners, the rest is spread evenly between; null for other rounds.</summary>
+    private double[]? Corner(WorkedRow row, Cell[] cells, double[] centres, double total, double?[] feet)
+    {
+        if (ground is not PolygonGround polygon) return null;
+        IReadOnlyList<int> corners = Corners.Of(row);
+        if (corners.Count != construction.Corners) return null;
+        double first = FirstCorner(polygon, feet[corners[0]] ?? FootBeside(feet, corners[0]));
+        return [.. Enumerable.Range(0, cells.Length).Select(i => first + (Sides(centres[i], centres, corners, total) / corners.Count))];
+    }
+
+    private static double? FootBeside(double?[] feet, int corner) => corner > 0 ? feet[corner - 1] : null;
+
+    private double FirstCorner(PolygonGround polygon, double? foot)
+    {
+        if (foot is not { } below) return polygon.FirstCorner;
+        double sides = Math.Round((below - polygon.FirstCorner) * construction.Corners);
+        return polygon.FirstCorner + (sides / construction.Corners);
+    }
+
+    /// <summary>How many sides past the first corner a place is; below 0 before it.</summary>
+    private static double Sides(double centre, double[] centres, IReadOnlyList<int> corners, double total)
+    {
+        int next = 0;
+        while (next < corners.Count && centres[corners[next]] <= centre) next++;
+        double from = next == 0 ? centres[corners[^1]] - total : centres[corners[next - 1]];
+        double to = next == corners.Count ? centres[corners[0]] + total : centres[corners[next]];
+        return next - 1 + ((centre - from) / (to - from));
+    }
+
+    private double LabelAt(Cell[] cells, double[] u, double[] shares, int direction, double unit)
+    {
+        double room = ground.Span is null ? 0.8 : 0.6;
+        int first = Array.FindIndex(cells, cell => cell.Kind is not (CellKind.Join or CellKind.Picot));
+        return first < 0 ? 0 : u[first] - (direction * ((shares[first] / 2) + (room * unit)));
+    }
+}
