@@ -34,7 +34,7 @@ internal static class InlineDefinitions
             inside.Context.Document.Add(new StitchDefinition(names.Id, names.Names.ToEquatableArray(), inside.Span(from, inside.End))
             {
                 Body = body,
-                Motions = MotionWords.AreIn(inside) ? DefinitionMotions.Read(inside.Context.Source, body) : null,
+                Motions = MotionWords.AreIn(inside) ? DefinitionMotions.Read(inside.Context, body) : null,
             });
         }
         inside.At = from;

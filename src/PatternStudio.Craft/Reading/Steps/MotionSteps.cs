@@ -24,7 +24,7 @@ internal static class MotionSteps
             return true;
         }
         TakeMotions(cursor);
-        steps.Add(new MotionsStep(cursor.SpanFrom(from)) { Motions = DefinitionMotions.Read(cursor.Context.Source, cursor.SpanFrom(from)) });
+        steps.Add(new MotionsStep(cursor.SpanFrom(from)) { Motions = DefinitionMotions.Read(cursor.Context, cursor.SpanFrom(from)) });
         return true;
     }
 
