@@ -1,0 +1,47 @@
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Writing.Instructions;
+
+/// <summary>Writes what stands before the rows: title, statements with their labels, special stitches.</summary>
+internal static class FrontMatterWords
+{
+    public static IEnumerable<string> Lines(Pattern pattern)
+    {
+        foreach (Statement statement in pattern.Statements.Where(statement => !IsPartOfAnother(pattern, statement))) yield return Line(statement);
+        if (pattern.Definitions.IsEmpty) yield break;
+        yield return "Special stitches";
+        foreach (StitchDefinition definition in pattern.Definitions) yield return Line(pattern, definition);
+    }
+
+    /// <summary>What a note says of turning chains is read from the note again.</summary>
+    private static bool IsPartOfAnother(Pattern pattern, Statement statement) =>
+        statement.Kind == StatementKind.TurningChain
+        && pattern.Statements.Any(other => other.Kind != StatementKind.TurningChain && other.Span.Contains(statement.Span));
+
+    private static string Line(Statement statement)
+    {
+        string text = statement.Text.ReplaceLineEndings(" ");
+        return Label(statement) is { } label ? $"{label}: {text}" : text;
+    }
+
+    private static string? Label(Statement statement) => statement.Kind switch
+    {
+        StatementKind.Gauge => "Gauge",
+        StatementKind.FinishedSize => "Finished size",
+        StatementKind.Yarn => "Yarn",
+        StatementKind.Hook => "Hook",
+        StatementKind.Sizes => "Sizes",
+        StatementKind.Level => "Level",
+        StatementKind.Note => "Note",
+        StatementKind.Abbreviation => "Abbreviations",
+        StatementKind.Multiple when !statement.Text.StartsWith("multiple of", StringComparison.OrdinalIgnoreCase) => "Stitch multiple",
+        _ => null,
+    };
+
+    private static string Line(Pattern pattern, StitchDefinition definition)
+    {
+        string body = pattern.Source.Slice(definition.Body).Trim().ReplaceLineEndings(" ");
+        string name = definition.Names.Count > 1 ? $"{definition.Names[1]} ({definition.Names[0]})" : definition.Names.IsEmpty ? definition.Id.Value : definition.Names[0];
+        return $"{name}: {body}";
+    }
+}
