@@ -20,7 +20,7 @@ public static class TreePrinter
         {
             text.Append('\n');
             if (piece.Name.Length > 0) text.Append(PieceHeading(piece)).Append('\n');
-            foreach (PieceItem item in piece.Items) text.Append(Print(pattern, item)).Append('\n');
+            foreach (PieceItem item in piece.Items) text.Append(item is Passage ? "\n" : "").Append(Print(pattern, item)).Append('\n');
         }
 
         return text.ToString();

@@ -19,6 +19,7 @@ public static class TreeShape
     [
         (typeof(RowHeading), nameof(RowHeading.Text)),
         (typeof(StatedCount), nameof(StatedCount.Text)),
+        (typeof(RepeatStep), nameof(RepeatStep.Mark)),
         (typeof(TermsDecision), nameof(TermsDecision.Origin)),
         (typeof(TermsDecision), nameof(TermsDecision.Sureness)),
         (typeof(TermsDecision), nameof(TermsDecision.Evidence)),

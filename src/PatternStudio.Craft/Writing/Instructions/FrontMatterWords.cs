@@ -13,10 +13,11 @@ internal static class FrontMatterWords
         foreach (StitchDefinition definition in pattern.Definitions) yield return Line(pattern, definition);
     }
 
-    /// <summary>What a note says of turning chains is read from the note again.</summary>
+    /// <summary>What a note or a remark says of turning chains is read from it again.</summary>
     private static bool IsPartOfAnother(Pattern pattern, Statement statement) =>
         statement.Kind == StatementKind.TurningChain
-        && pattern.Statements.Any(other => other.Kind != StatementKind.TurningChain && other.Span.Contains(statement.Span));
+        && (pattern.Statements.Any(other => other.Kind != StatementKind.TurningChain && other.Span.Contains(statement.Span))
+            || pattern.Pieces.Any(piece => piece.Items.Any(item => item.Span.Contains(statement.Span))));
 
     private static string Line(Statement statement)
     {
