@@ -6,8 +6,10 @@ namespace PatternStudio.Craft.Charting;
 /// <summary>Finds how high the top of each cell of a row is.</summary>
 internal sealed class Tops(Ground ground, Placer placer, Spread spread)
 {
-    /// <summary>How far a top may be from the mean of its row: the fabric holds neighbours together.</summary>
+    /// <summary>How far a top may be from the mean of its row: the fabric holds neighbours together, in rounds more than in rows.</summary>
     private const double Give = 0.9;
+    private const double Elastic = 0.7;
+    private const double ElasticInRounds = 0.45;
 
     /// <summary>Stitches round a circle closer than this share of their width could not be told apart.</summary>
     private const double Crowded = 0.85;
@@ -20,11 +22,12 @@ internal sealed class Tops(Ground ground, Placer placer, Spread spread)
         double?[] own = [.. Enumerable.Range(0, cells.Length).Select(i => Own(cells, i, below))];
         double[] known = [.. own.OfType<double>()];
         double mean = known.Length == 0 ? below?.MeanTop ?? 0 : known.Average();
-        double least = ground.Wraps ? Crowded / (2 * Math.PI * spread.Unit) : double.MinValue;
+        double least = ground.Span is not null ? Crowded / (2 * Math.PI * spread.Unit) : double.MinValue;
+        double elastic = ground.Span is null ? Elastic : ElasticInRounds;
         double lift = Math.Max(0, least - mean);
         var tops = new double[cells.Length];
         for (int i = 0; i < tops.Length; i++)
-            tops[i] = lift + (own[i] is { } top ? Math.Clamp(top, mean - Give, mean + Give) : mean);
+            tops[i] = lift + mean + (own[i] is { } top ? Math.Clamp((top - mean) * elastic, -Give, Give) : 0);
         Hang(cells, own, tops);
         return ground is PolygonGround ? Levelled(cells, tops) : row is { Joined: false } && ground.Wraps && Centred(below) ? Ramp(cells, tops, below!) : tops;
     }
@@ -63,14 +66,10 @@ internal sealed class Tops(Ground ground, Placer placer, Spread spread)
     {
         int first = at;
         int last = at;
-        while (first > 0 && SameFoot(cells[first - 1], cells[at])) first--;
-        while (last + 1 < cells.Length && SameFoot(cells[last + 1], cells[at])) last++;
+        while (first > 0 && Fans.SameFoot(cells[first - 1], cells[at])) first--;
+        while (last + 1 < cells.Length && Fans.SameFoot(cells[last + 1], cells[at])) last++;
         return spread.U[first] + (ground.Difference(spread.U[first], spread.U[last]) / 2);
     }
-
-    private static bool SameFoot(Cell left, Cell right) =>
-        left.Kind == CellKind.Stitch && left.Feet.Count == 1 && right.Feet.Count == 1
-        && (left.Feet[0].Row, left.Feet[0].Place) == (right.Feet[0].Row, right.Feet[0].Place);
 
     private double Near(PlacedRow below, double u) =>
         below.Cells.Length == 0 ? below.High : below.Cells.MinBy(cell => Math.Abs(ground.Difference(cell.U, u))).T;

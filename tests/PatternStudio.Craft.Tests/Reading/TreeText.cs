@@ -57,6 +57,9 @@ public static class TreeText
         MarkerStep => "marker",
         WorkAlongStep along => $"along {Of(along.Along)}",
         LeaveUnworkedStep leave => $"leave {(leave.Count is { } count ? $"{Of(count)} " : "")}{Of(leave.Kind)}",
+        EitherStep either => $"{Of(either.First)} | {Of(either.Other)}",
+        MeshStep mesh => $"{Of(mesh.Count)} {(mesh.Solid ? "solid" : "open")}",
+        UncountedStep uncounted => $"{uncounted.Reason}‘{uncounted.Text}’",
         MotionsStep => "motions",
         AsRowStep row => $"as {(row.PreviousRow ? "last" : List(row.Rows))}{(row.Times is { } times ? $" x{Of(times)}" : "")}{(row.WithChanges ? " changed" : "")}",
         RemarkStep remark => $"“{remark.Text}”",
@@ -66,7 +69,7 @@ public static class TreeText
 
     private static string Of(StitchStep step) =>
         $"{(step.PerPlace is { } per && Of(per) != "1" ? Of(per) : "")}{step.Stitch}{(step.Count is { } count ? $" x{Of(count)}" : "")}"
-        + $"{(step.ChainsBetween is { } between ? $" ch{Of(between)} between" : "")}{(step.Where is { } where ? $" {Of(where)}" : "")}"
+        + $"{(step.ChainsBetween is { } between ? $" ch{Of(between)} between" : "")}{(step.Where is { } where ? $" {Of(where)}" : "")}{(step.Completes is { } completes ? $" for {completes}" : "")}"
         + $"{(step.Skipped is { } skipped ? $" skipped{Of(skipped.Role, skipped.CountsAs, skipped.ThenChains)}" : "")}";
 
     private static string Of(ChainRole role, Craft.Terms.StitchId? stitch, int then) => role switch
@@ -86,7 +89,7 @@ public static class TreeText
         $"{Choice(where)}{(where.Count is { } count ? $" {Of(count)}" : "")} {Of(where.Kind)}"
         + $"{(where.Within is { } within ? $" of {Of(within)}" : "")}{(where.Extent is { } extent ? $" {Of(extent)}" : "")}"
         + $"{(where.Loop == LoopChoice.Both ? "" : $" {where.Loop}Loop")}{(where.Post == PostChoice.None ? "" : $" {where.Post}Post")}"
-        + $"{(where.RowsBelow == 0 ? "" : $" below{where.RowsBelow}")}{(where.InRow is { } inRow ? $" row{inRow}" : "")}{(where.And is { } and ? $" & {Of(and)}" : "")}";
+        + $"{(where.RowsBelow == 0 ? "" : $" below{where.RowsBelow}")}{(where.InRow is { } inRow ? $" row{inRow}" : "")}{(where.Further is null ? "" : " …")}{(where.And is { } and ? $" & {Of(and)}" : "")}";
 
     private static string Choice(Placement where) =>
         where.Choice is PlaceChoice.Nth or PlaceChoice.FromHook or PlaceChoice.Between && where.Ordinal is { } ordinal ? $"{where.Choice.ToString().ToLowerInvariant()}{ordinal}" : where.Choice.ToString().ToLowerInvariant();

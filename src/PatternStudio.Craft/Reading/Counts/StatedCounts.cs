@@ -66,6 +66,7 @@ internal static class StatedCounts
     private static (CountedThing, PlaceKind?) TakeThing(Cursor cursor)
     {
         int from = cursor.At;
+        if (cursor.TakeWord("row") || cursor.TakeWord("rnd")) return (CountedThing.Other, null);
         switch (PlaceNouns.Take(cursor))
         {
             case { Noun: PlaceNoun.ChainSpace } kind: return (CountedThing.ChainSpaces, kind);

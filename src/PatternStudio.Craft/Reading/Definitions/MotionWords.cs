@@ -25,6 +25,18 @@ internal static class MotionWords
         return found;
     }
 
+    /// <summary>True where a stitch is told whole: the hook goes in, and a loop is drawn.</summary>
+    public static bool AreWhole(Cursor stretch)
+    {
+        bool inserts = false, draws = false;
+        for (int i = stretch.At; i < stretch.End; i++)
+        {
+            inserts |= stretch.Context.Tokens[i].Word is "insert" or "inserting";
+            draws |= stretch.Context.Tokens[i].Word is "draw" or "pull" or "drawing" or "pulling";
+        }
+        return inserts && draws;
+    }
+
     /// <summary>True where a motion begins here.</summary>
     public static bool Starts(Cursor cursor) => Beginnings.Any(cursor.Is);
 }

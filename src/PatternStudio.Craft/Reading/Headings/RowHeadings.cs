@@ -44,6 +44,7 @@ internal static class RowHeadings
     /// <summary>What parts a heading from its row; at the start of a line a capital, a bracket or a star will do.</summary>
     private static bool TakeEnd(Cursor cursor, bool startsLine)
     {
+        TakeOfPiece(cursor, startsLine);
         if (cursor.Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash)
         {
             while (cursor.Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash) cursor.At++;
@@ -52,6 +53,15 @@ internal static class RowHeadings
         if (cursor.AtEnd || !startsLine) return false;
         if (cursor.Kind == TokenKind.Comma && cursor.Ahead(1).Kind == TokenKind.Word) return IsCapital(cursor, 1) && cursor.Take(TokenKind.Comma);
         return cursor.Kind is TokenKind.Star or TokenKind.Open || (cursor.Kind == TokenKind.Word && IsCapital(cursor, 0)) || Statements.Instructions.StartAt(cursor);
+    }
+
+    /// <summary>'1st round of outer edge of motif:'.</summary>
+    private static void TakeOfPiece(Cursor cursor, bool startsLine)
+    {
+        int from = cursor.At;
+        if (!startsLine || !(cursor.TakeWord("of") || cursor.TakeWord("for"))) return;
+        while (cursor.Kind == TokenKind.Word && cursor.At - from < 10) cursor.At++;
+        if (cursor.Kind is not (TokenKind.Colon or TokenKind.Dash)) cursor.At = from;
     }
 
     private static bool IsCapital(Cursor cursor, int by) =>
@@ -82,7 +92,7 @@ internal static class RowHeadings
     private static RowHeading TakeRest(Cursor cursor, RowKind kind, SizedNumber first, int number, bool ranges)
     {
         if (cursor.Take(EvenRows)) return Of(kind, RowNumbering.EveryOther) with { Numbers = [number] };
-        if (ranges && RowNumbers.TakeLast(cursor) is { } last) return Of(kind, RowNumbering.Range) with { First = first, Last = last };
+        if (ranges && RowNumbers.TakeLast(cursor) is { } last && last.Values[0] > number) return Of(kind, RowNumbering.Range) with { First = first, Last = last };
         return Of(kind, RowNumbering.Listed) with { Numbers = ranges ? RowNumbers.TakeMore(cursor, number) : [number] };
     }
 

@@ -19,6 +19,7 @@ internal static class RowReferences
     private static readonly Phrase Last = new("last|prev");
     private static readonly Phrase Then = new("and? then");
     private static readonly Phrase EndingWithRow = new("end|finishing with|on|after a|an? row|rnd|rs|ws|right|wrong");
+    private static readonly Phrase MoreInEach = new("work # more");
     private static readonly Phrase UntilWords = new("until|till");
     private static readonly Phrase Changes = new("but|except|having|with|making|only|omitting");
     private static readonly Phrase AlternateWords = new("alternately|in turn|order|sequence");
@@ -89,7 +90,7 @@ internal static class RowReferences
     {
         int from = cursor.At;
         cursor.Take(TokenKind.Comma);
-        if (cursor.Take(EndingWithRow) || cursor.Take(UntilWords)) Clauses.TakeToComma(cursor);
+        if (cursor.Take(MoreInEach) || cursor.Take(EndingWithRow) || cursor.Take(UntilWords)) Clauses.TakeToComma(cursor);
         else cursor.At = from;
     }
 

@@ -16,6 +16,7 @@ internal static class RowRepeats
     private static readonly Phrase ForRows = new("for # more? row|rnd");
     private const int MostWords = 20;
     private static readonly Phrase For = new("for");
+    private static readonly Phrase AFurther = new("a? further|another");
     private static readonly Phrase More = new("more|additional|further");
     private static readonly Phrase RowWord = new("row|rnd");
     private static readonly Phrase UntilRow = new("until|to|through and? including? there? are?");
@@ -78,6 +79,7 @@ internal static class RowRepeats
     private static RepeatRows? TakeMoreRows(Cursor cursor, EquatableArray<int> rows)
     {
         cursor.Take(For);
+        cursor.Take(AFurther);
         if (Numbers.Take(cursor) is not { } count) return null;
         cursor.Take(More);
         if (!cursor.Take(RowWord)) return null;

@@ -15,6 +15,7 @@ internal static class Determined
     private static readonly Phrase First = new("first");
     private static readonly Phrase Center = new("the? center of?");
     private static readonly Phrase Skipped = new("next|last? skip|unworked|missed");
+    private static readonly Phrase OfWhich = new("the|next|same|each|last|that|this|first");
     private static readonly Phrase Marked = new("marked");
     private static readonly Phrase Any = new("any");
     private static readonly Phrase EndWord = new("end");
@@ -111,7 +112,16 @@ internal static class Determined
     }
 
     private static Placement? TakeCenter(Cursor cursor) =>
-        cursor.Take(Center) ? Of(PlaceChoice.Centre, PlaceNouns.Take(cursor)) : null;
+        cursor.Take(Center) ? Of(PlaceChoice.Centre, TakeCenterNoun(cursor)) : null;
+
+    /// <summary>'center of 1st shell', 'center st of next loop', 'center picot'.</summary>
+    private static PlaceKind? TakeCenterNoun(Cursor cursor)
+    {
+        if (cursor.Ahead(-1).IsWord("of"))
+            while (cursor.Take(OfWhich) || Numbers.TakeOrdinal(cursor) is not null) { }
+        SizedNumber? several = TakeCount(cursor);
+        return PlaceNouns.Take(cursor) ?? (several is null ? null : PlaceKind.AnyStitch);
+    }
 
     private static Placement? TakeBare(Cursor cursor)
     {

@@ -13,6 +13,7 @@ internal static class PlaceTails
     private static readonly Phrase RowsBelow = new("row|rnd below");
     private static readonly Phrase RowBelow = new("one|in|on|of? the? row|rnd? below");
     private static readonly Phrase OfRowNumber = new("of|in|from row|rnd");
+    private static readonly Phrase StartsAnother = new("with|in|over|on ch|back|front|blo|flo|both|color");
     private static readonly Phrase JustMade = new("just make|work");
     private static readonly Phrase Beside = new("between|before|after|behind|beside the? next|last|first|each?");
     private static readonly Phrase AndBeside = new("and the? next|last|first?");
@@ -26,7 +27,8 @@ internal static class PlaceTails
         TakeBeside(cursor, place);
         place = TakeRowsBelow(cursor, place);
         cursor.Take(OfTheRow);
-        return TakeExtent(cursor, place);
+        place = TakeExtent(cursor, place);
+        return place.Choice == PlaceChoice.Between || cursor.Is(StartsAnother) ? place : place with { Further = FurtherWords.Take(cursor) };
     }
 
     private static Placement FromHookOf(Placement place) => place with

@@ -45,14 +45,24 @@ internal static class BracketRemarks
     {
         int from = cursor.At;
         Cursor inside = cursor.Inside(partner);
-        inside.TakeWord("a");
-        if (inside.TakeStitch() is not { } stitch) return false;
-        inside.Take(NameTail);
-        if (!inside.AtEnd) return false;
+        if (TakeName(inside, steps.Last is GroupStep) is not { } stitch || !inside.AtEnd) return false;
         cursor.At = partner + 1;
         if (steps.Last is GroupStep group) steps.ReplaceLast(group with { Named = stitch, Span = group.Span.Through(cursor.SpanFrom(from)) });
         else AddRemark(cursor, steps, from);
         return true;
+    }
+
+    private static Terms.StitchId? TakeName(Cursor inside, bool ofGroup)
+    {
+        int from = inside.At;
+        if (inside.Now is { Word: "a" or "an" or "one" or "the" }) inside.At++;
+        if ((Clusters.Take(inside) ?? inside.TakeStitch()) is { } known)
+        {
+            inside.Take(NameTail);
+            if (inside.AtEnd) return known;
+        }
+        inside.At = from;
+        return GivenNames.Take(inside, ofGroup);
     }
 
     /// <summary>'(the same ch as the first sc)': a place that says more of the one just named.</summary>
@@ -78,10 +88,23 @@ internal static class BracketRemarks
     private static bool ReadDefinition(Cursor cursor, StepList steps, int partner)
     {
         int from = cursor.At;
-        if (!MotionWords.AreIn(cursor.Inside(partner))) return false;
+        Cursor inside = cursor.Inside(partner);
+        bool motions = MotionWords.AreIn(inside);
+        if (!motions && !NamedWords(inside)) return false;
+        InlineDefinitions.Add(inside, steps.Last is GroupStep);
         cursor.At = partner + 1;
         AddRemark(cursor, steps, from);
         return true;
+    }
+
+    /// <summary>'(cluster st: 3 d c in same sp …)': a name and a colon begin a definition.</summary>
+    private static bool NamedWords(Cursor inside)
+    {
+        int from = inside.At;
+        while (!inside.AtEnd && inside.At - from < 6 && inside.Kind is TokenKind.Word or TokenKind.Hyphen or TokenKind.Number) inside.At++;
+        bool named = inside.At > from && inside.Kind == TokenKind.Colon;
+        inside.At = from;
+        return named;
     }
 
     /// <summary>Words without a stitch or a number in them are a remark.</summary>

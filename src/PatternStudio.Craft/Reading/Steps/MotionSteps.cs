@@ -65,7 +65,7 @@ internal static class MotionSteps
     }
 
     /// <summary>Clause after clause, as long as each tells a motion.</summary>
-    private static void TakeMotions(Cursor cursor)
+    public static void TakeMotions(Cursor cursor)
     {
         int after = cursor.At;
         while (!cursor.AtEnd && Starts(cursor))

@@ -9,7 +9,7 @@ internal static class RemarkSteps
     /// <summary>How remarks begin that may hold any word: sewing, care, what comes of it.</summary>
     private static readonly Phrase[] Sure =
     [
-        new("being|be careful"), new("taking|take care"), new("making|make sure"), new("be sure"), new("sew"), new("weave in|ends|all"), new("block"), new("stuff"), new("pin"), new("press|steam"),
+        new("beg at|from"), new("starting at|from"), new("being|be careful"), new("applique"), new("sew|tack|baste|attach to|fasten to"), new("cut # strips|pieces|squares"), new("turn under"), new("when changing"), new("pick up and"), new("which forms|completes|will|closes|is"), new("place between|over|around|at|in"), new("taking|take care"), new("making|make sure"), new("be sure"), new("sew"), new("weave in|ends|all"), new("block"), new("stuff"), new("pin"), new("press|steam"),
         new("overcast"), new("whipstitch"), new("leaving|leave a|an|long|about"), new("adjust"), new("tighten"), new("hold"), new("fold"), new("work through both|all"), new("work behind|around|over|under"), new("work in front|back"),
         new("in front|back of"), new("behind"), new("work # more"), new("repeats|repeat as desired"), new("or any"), new("for the? strap|tie|hanging|loop|button|buttonhole"), new("keeping|keep"), new("mark"),
         new("with? the? rs|ws"), new("with? the? right|wrong side"), new("rs|ws"), new("right|wrong side"), new("this is|side|brings|forms|completes|will|makes|gives|make"), new("see"), new("note"), new("as shown|illustrated"),

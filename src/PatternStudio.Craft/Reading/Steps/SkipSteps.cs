@@ -64,7 +64,7 @@ internal static class SkipSteps
             else cursor.At = after;
         }
         if (count is null && kind is null) return null;
-        if (!TakeMade(cursor)) cursor.Take(Tail);
+        if (!TakeMade(cursor) && !cursor.Take(Tail)) FurtherWords.Take(cursor);
         return new SkipStep(count ?? SizedNumber.Of(1, new TextSpan(cursor.SpanFrom(from).End, 0)), kind ?? PlaceKind.AnyStitch, cursor.SpanFrom(from));
     }
 }

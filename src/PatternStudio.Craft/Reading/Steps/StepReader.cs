@@ -19,6 +19,7 @@ internal static class StepReader
         RepeatSteps.Read,
         TurnSteps.Read,
         WorkAlongSteps.Read,
+        KeptLoops.Read,
         MotionSteps.Read,
         JoinSteps.Read,
         ColourSteps.Read,
@@ -26,9 +27,13 @@ internal static class StepReader
         SkipSteps.Read,
         LoopChoices.Read,
         MorePlaces.Read,
+        EitherSteps.Read,
         PlaceFirstSteps.Read,
         StitchSteps.Read,
+        MeshSteps.Read,
+        ElidedStitches.Read,
         RemarkSteps.Read,
+        UncountedSteps.Read,
     ];
 
     /// <summary>Reads all steps of a stretch.</summary>

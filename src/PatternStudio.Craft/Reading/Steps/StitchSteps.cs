@@ -14,11 +14,13 @@ internal static class StitchSteps
     private static readonly Phrase WorkLast = new("and? work|make|with the? last");
     private static readonly Phrase ThroughLayers = new("through both|all? layers|thicknesses|pieces|motif|pads");
     private static readonly Phrase AlongRow = new("evenly? along|across row|rnd #");
+    private static readonly Phrase Completing = new("for|to|forming form|complete|make|close? a|an|the?");
     private static readonly Phrase Again = new("again|more|also|loosely");
 
     public static bool Read(Cursor cursor, StepList steps)
     {
         if (TakeOne(cursor) is not { } step) return false;
+        if (step.Where is { Choice: PlaceChoice.Same } same && steps.Last is MagicRingStep) step = step with { Where = same with { Choice = PlaceChoice.InRing, Kind = PlaceKind.Ring } };
         steps.Add(LoopChoices.Apply(step, cursor.Context.RowLoop));
         SharedPlaces.Group(cursor.Context, steps);
         return true;
@@ -50,7 +52,7 @@ internal static class StitchSteps
         if (number is null && cursor.Now is { Word: "a" or "an" or "another" }) cursor.At++;
         cursor.TakeWord("more");
         cursor.Take(TokenKind.Hyphen);
-        StitchId? stitch = Clusters.Take(cursor) ?? cursor.TakeStitch();
+        StitchId? stitch = Clusters.Take(cursor) ?? cursor.TakeStitch() ?? (number is null ? null : TakeGroupName(cursor));
         return stitch is null ? null : (number, stitch.Value);
     }
 
@@ -64,14 +66,36 @@ internal static class StitchSteps
         if (Placements.Take(cursor) is { } where)
         {
             SizedNumber? between = ChainsBetweenWords.Take(cursor);
-            return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, where, cursor.SpanFrom(from)) { ChainsBetween = between };
+            StitchId? completes = TakeCompletes(cursor);
+            return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, where, cursor.SpanFrom(from)) { ChainsBetween = between, Completes = completes };
         }
+        if (ChainsBetweenWords.Take(cursor) is { } chains) return TakeSpaced(cursor, from, number, stitch, chains);
         if (TakeCountAfter(cursor, stitch) is { } after && number is null) return new StitchStep(stitch, null, after, null, cursor.SpanFrom(from));
         if (TakeSweep(cursor) is { } sweep) return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, sweep, cursor.SpanFrom(from));
         return number is null
-            ? new StitchStep(stitch, SizedNumber.Of(1, understood), null, null, cursor.SpanFrom(from)) { ChainsBetween = ChainsBetweenWords.Take(cursor) }
-            : new StitchStep(stitch, null, number, null, cursor.SpanFrom(from)) { ChainsBetween = ChainsBetweenWords.Take(cursor) };
+            ? new StitchStep(stitch, SizedNumber.Of(1, understood), null, null, cursor.SpanFrom(from))
+            : new StitchStep(stitch, null, number, null, cursor.SpanFrom(from));
     }
+
+    /// <summary>'2 d c with ch 3 between in same space'.</summary>
+    private static StitchStep TakeSpaced(Cursor cursor, int from, SizedNumber? number, StitchId stitch, SizedNumber chains)
+    {
+        Placement? where = Placements.Take(cursor);
+        SizedNumber? perPlace = where is not null || number is null ? number ?? SizedNumber.Of(1, new TextSpan(cursor.SpanFrom(from).End, 0)) : null;
+        return new StitchStep(stitch, perPlace, where is null ? number : null, where, cursor.SpanFrom(from)) { ChainsBetween = chains };
+    }
+
+    /// <summary>'for picot', 'to form petal', 'to complete picot'.</summary>
+    private static StitchId? TakeCompletes(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(Completing) && (cursor.TakeStitch() ?? TakeGroupName(cursor)) is { } stitch) return stitch;
+        cursor.At = from;
+        return null;
+    }
+
+    private static StitchId? TakeGroupName(Cursor cursor) =>
+        PlaceNouns.Take(cursor) is { Noun: PlaceNoun.Group, Stitch: { } group } ? group : null;
 
     /// <summary>'120 sc evenly down side': so many stitches, not so many in each row end.</summary>
     private static Placement? TakeAlongEdge(Cursor cursor)

@@ -100,6 +100,12 @@ public sealed record Placement(PlaceChoice Choice, PlaceKind Kind, TextSpan Span
     /// <summary>'of Rnd 2', 'into Row 3': the number of the row that the place is in, where it is not the row below; null where the words don't say.</summary>
     public int? InRow { get; init; }
 
+    /// <summary>
+    /// Words that narrow the place further and that the tree does not model: 'of small motif', 'to right of corner', 'on either side of tr'. A placement that has
+    /// them is read, but can't be worked from the tree alone. Null for none.
+    /// </summary>
+    public TextSpan? Further { get; init; }
+
     /// <summary>Another placement that the same words add: 'in next 3 sc and in ch-2 sp'. Worked after this one.</summary>
     public Placement? And { get; init; }
 }
