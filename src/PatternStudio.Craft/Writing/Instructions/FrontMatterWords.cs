@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Writing.Instructions;
 
@@ -7,17 +8,26 @@ internal static class FrontMatterWords
 {
     public static IEnumerable<string> Lines(Pattern pattern)
     {
-        foreach (Statement statement in pattern.Statements.Where(statement => !IsPartOfAnother(pattern, statement))) yield return Line(statement);
-        if (pattern.Definitions.IsEmpty) yield break;
+        foreach (Statement statement in pattern.Statements.Where(statement => !IsPartOfAnother(pattern, statement)))
+        {
+            yield return Line(statement);
+            if (statement.Kind == StatementKind.Title) yield return "";
+        }
+
+        List<StitchDefinition> definitions = [.. pattern.Definitions.Where(definition => !IsInARow(pattern, definition.Span))];
+        if (definitions.Count == 0) yield break;
         yield return "Special stitches";
-        foreach (StitchDefinition definition in pattern.Definitions) yield return Line(pattern, definition);
+        foreach (StitchDefinition definition in definitions) yield return Line(pattern, definition);
     }
+
+    /// <summary>'(cluster st: 3 dc in same sp …)' in a row stays there as a remark.</summary>
+    private static bool IsInARow(Pattern pattern, TextSpan span) => pattern.Pieces.Any(piece => piece.Items.Any(item => item.Span.Contains(span)));
 
     /// <summary>What a note or a remark says of turning chains is read from it again.</summary>
     private static bool IsPartOfAnother(Pattern pattern, Statement statement) =>
         statement.Kind == StatementKind.TurningChain
         && (pattern.Statements.Any(other => other.Kind != StatementKind.TurningChain && other.Span.Contains(statement.Span))
-            || pattern.Pieces.Any(piece => piece.Items.Any(item => item.Span.Contains(statement.Span))));
+            || IsInARow(pattern, statement.Span));
 
     private static string Line(Statement statement)
     {

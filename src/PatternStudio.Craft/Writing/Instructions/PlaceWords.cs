@@ -13,11 +13,13 @@ internal sealed class PlaceWords(StitchWords stitches)
 
     private string One(Placement place)
     {
-        string? chosen = place.InRow is null ? Chosen(place) : null;
+        string? chosen = place.InRow is null && place.Further is null && Knows(place.Kind) && Knows(place.Within) ? Chosen(place) : null;
         if (chosen is null) return stitches.AsWritten(place.Span);
         string below = place.RowsBelow > 0 ? $" {place.RowsBelow + 1} rows below" : "";
         return Preposition(place) + chosen + below + Sweep(place);
     }
+
+    private bool Knows(PlaceKind? kind) => kind?.Stitch is not { } stitch || stitches.Know(stitch);
 
     private static string Preposition(Placement place)
     {

@@ -21,7 +21,7 @@ internal sealed class RepeatWords(StepWords steps, PlaceWords places)
     };
 
     private RepeatMark Inner(RepeatStep repeat) =>
-        stars > 0 && repeat is { LastStopsAfter: null, Ending.IsEmpty: true, Extent.Kind: not ExtentKind.Unstated } && !IsBracketed(repeat.Mark)
+        stars > 0 && repeat is { LastStopsAfter: null, Ending.IsEmpty: true, Extent.Kind: ExtentKind.Times or ExtentKind.ToEnd } && !IsBracketed(repeat.Mark)
             ? RepeatMark.Brackets
             : repeat.Mark;
 

@@ -32,10 +32,10 @@ internal sealed class StepWords
         return words.ToString();
     }
 
-    /// <summary>'rep Row 2, 8 dc' would name Row 8; 'sc, ch 1, sc in next st' would be one group in one place.</summary>
+    /// <summary>'rep Row 2, 8 dc' would name Row 8; an ending goes on to the next semicolon; 'sc, ch 1, sc in next st' would be one group in one place.</summary>
     private static bool NeedsSemicolon(IReadOnlyList<Step> steps, int at)
     {
-        if (steps[at - 1] is AsRowStep) return true;
+        if (steps[at - 1] is AsRowStep or RepeatStep { Ending.IsEmpty: false }) return true;
         if (steps[at] is not StitchStep { Where: { } where }) return false;
         int first = at;
         for (int i = at - 1; i >= 0 && IsOfAList(steps[i]); i--)
@@ -51,7 +51,7 @@ internal sealed class StepWords
 
     public string Of(Step step, bool inGroup = false) => step switch
     {
-        StitchStep stitch => Of(stitch, inGroup),
+        StitchStep stitch when stitches.Know(stitch.Stitch) => Of(stitch, inGroup),
         ChainStep chain => $"ch {NumberWords.Of(chain.Count)}{StandsFor(chain.Role, chain.CountsAs, chain.ThenChains, "")}",
         SkipStep skip => "sk next " + places.Counted(skip.Count, skip.Kind),
         GroupStep group => Of(group),
@@ -81,6 +81,7 @@ internal sealed class StepWords
         };
         if (step.Where is { } where) words += " " + places.Of(where);
         if (step.ChainsBetween is { } chains) words += $" with ch {NumberWords.Of(chains)} between";
+        if (step.Completes is { } whole) words += $" for {stitches.Of(whole)}";
         return words + (step.Skipped is { } skipped ? StandsFor(skipped.Role, skipped.CountsAs, skipped.ThenChains, "skipped chs ") : "");
     }
 

@@ -22,6 +22,9 @@ internal sealed class StitchWords
         own.TryGetValue(stitch, out string? name) ? InARow(name)
         : Vocabulary.Standard.Find(stitch)?.Abbreviation(pattern.Terms.Terminology) ?? stitch.Value;
 
+    /// <summary>True for stitches of the vocabulary and those that the pattern defines; other names are known from the text alone.</summary>
+    public bool Know(StitchId stitch) => own.ContainsKey(stitch) || Vocabulary.Standard.Find(stitch) is not null;
+
     public string Several(StitchId stitch) => Plural(Of(stitch));
 
     /// <summary>'Shell', as a definition begins, is 'shell' in a row; 'V-st' and 'FPdc' keep their capitals.</summary>
