@@ -288,7 +288,7 @@ internal sealed partial class RowWorker
         if (over > 0) Emit(new Cell(CellKind.Chains, StitchId.Chain, over, [], false, where.Span));
     }
 
-    private Foot BaseOfSkipped(int passed, int over) => new(course!.RowIndex, course.PlaceOf(Math.Max(0, passed - 1 - over)), -1, FootKind.Chain);
+    private Foot BaseOfSkipped(int passed, int over) => new(Down, course!.PlaceOf(Math.Max(0, passed - 1 - over)), -1, FootKind.Chain);
 
     private Target OwnChain()
     {
