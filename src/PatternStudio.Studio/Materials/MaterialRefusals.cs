@@ -53,7 +53,7 @@ internal static class MaterialRefusals
 
     private static IEnumerable<FieldMessage> ColourFaults(string hex)
     {
-        if (hex.Length != 0 && !(hex.Length == 7 && hex[0] == '#' && hex.AsSpan(1).IndexOfAnyExcept("0123456789abcdefABCDEF") < 0))
+        if (hex.Length != 0 && !(hex.Length == 7 && hex[0] == '#' && hex.Skip(1).All(char.IsAsciiHexDigit)))
             yield return new(nameof(YarnDetails.ColourHex), "The colour must be written like #6A8F9C: a hash and six of the signs 0-9 and A-F. Or leave it empty.");
     }
 }
