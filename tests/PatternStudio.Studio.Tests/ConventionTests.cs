@@ -19,6 +19,9 @@ public sealed class ConventionTests
     }
 
     [Fact]
+    public void There_are_entities_to_look_at() => Assert.Equal(8, Entities.Count());
+
+    [Fact]
     public void Entities_change_only_through_their_own_methods() =>
         Assert.Empty(Entities
             .SelectMany(type => type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly))

@@ -19,9 +19,8 @@ public static class DesignResults
 
     private static readonly ChartStyle Style = new() { MostCells = MostSymbols };
 
-    /// <summary>The version of the engine, kept beside everything it computes.</summary>
-    public static string EngineVersion { get; } =
-        typeof(PatternCheck).Assembly.GetName().Version?.ToString(3) ?? "0.0.0";
+    /// <summary>The make of the engine, kept beside everything it computes.</summary>
+    public static string EngineVersion => EngineStamp.Text;
 
     /// <summary>Computes the results of a text. Pure: the same input gives the same results, and nothing is read or written.</summary>
     /// <param name="text">The pattern.</param>
