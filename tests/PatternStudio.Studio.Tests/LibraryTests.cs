@@ -36,7 +36,7 @@ public sealed class LibraryTests
 
         Assert.Equal((50, 1_000), (page.Designs.Count, page.Total));
         Assert.Equal(2, studio.Queries.Queries.Count);
-        Assert.DoesNotContain(studio.Queries.Queries, sql => sql.Contains("\"Text\"", StringComparison.Ordinal) || sql.Contains("\"Json\"", StringComparison.Ordinal));
+        Assert.DoesNotContain(studio.Queries.Queries, sql => sql.Contains("\"Text\"", StringComparison.Ordinal) || sql.Contains("\"Whole\"", StringComparison.Ordinal));
     }
 
     [Theory]
