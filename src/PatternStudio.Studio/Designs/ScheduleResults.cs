@@ -36,7 +36,7 @@ internal sealed class ScheduleResults(RowSchedule schedule, YarnLabel? label)
     }
 
     private static string Basis(PieceSchedule piece) =>
-        piece.Width.Trace == piece.Height.Trace ? piece.Width.Trace : $"Width: {piece.Width.Trace} Height: {piece.Height.Trace}";
+        piece.Width.Trace == piece.Height.Trace ? piece.Width.Trace : $"Width: {piece.Width.Trace}. Height: {piece.Height.Trace}.";
 
     private IEnumerable<ScheduleLine> Lines(PieceSchedule piece)
     {
