@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Charting;
@@ -22,6 +23,7 @@ internal sealed class Along(Ground ground, Construction construction, double pit
 
     /// <summary>A stitch may lean so many stitch widths before the row's even steps give way.</summary>
     private const double Lean = 1;
+    private const double LeanOfFan = 1.6;
 
     public Spread Of(WorkedRow row, Cell[] cells, double?[] feet, PlacedRow? below, int turn)
     {
@@ -82,7 +84,7 @@ internal sealed class Along(Ground ground, Construction construction, double pit
     {
         double start = Start(below, step);
         double[] u = [.. centres.Select(centre => start + (step * centre))];
-        if (construction.Kind == ConstructionKind.StraightRows && below is { Cells.Length: > 0 }) return Plumb(cells, u, below);
+        if (construction.Kind == ConstructionKind.StraightRows && below is { Cells.Length: > 0, Row.Kind: not RowKind.Foundation }) return Plumb(cells, u, below);
         double[] away = [.. Enumerable.Range(0, u.Length).Where(i => feet[i] is not null).Select(i => ground.Difference(u[i], feet[i]!.Value))];
         double move = away.Length == 0 || ground is HalfRoundGround ? 0 : away.Average();
         for (int i = 0; i < u.Length; i++) u[i] += move;
@@ -103,13 +105,21 @@ internal sealed class Along(Ground ground, Construction construction, double pit
     }
 
     /// <summary>
-    /// What pulls at the row: each cell's own feet. Stitches fanned out of one place hang on their neighbours instead; and where all are near enough above
+    /// What pulls at the row: each cell's own feet. Stitches fanned out of one place are drawn together, and only from afar; where all are near enough above
     /// their feet, nothing pulls, and the row stays even.
     /// </summary>
     private static double?[] Pulls(Cell[] cells, double?[] feet, double[] even, double unit)
     {
-        double?[] pulls = [.. feet.Select((foot, i) => Fans.IsFanned(cells, i) ? null : foot)];
-        bool far = pulls.Where((foot, i) => foot is { } at && Math.Abs(at - even[i]) > unit * Lean).Any();
+        var pulls = (double?[])feet.Clone();
+        bool far = false;
+        for (int first = 0, next; first < cells.Length; first = next)
+        {
+            next = Fans.End(cells, first);
+            double middle = (even[first] + even[next - 1]) / 2;
+            bool strays = feet[first] is { } foot && Math.Abs(foot - middle) > unit * (next - first == 1 ? Lean : LeanOfFan);
+            for (int i = first; i < next; i++) pulls[i] = next - first == 1 ? feet[i] : strays ? feet[i] + even[i] - middle : null;
+            far |= strays;
+        }
         return far ? pulls : new double?[pulls.Length];
     }
 
