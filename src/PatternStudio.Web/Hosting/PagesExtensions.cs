@@ -19,6 +19,7 @@ internal static class PagesExtensions
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.Configure<HubOptions>(hub => hub.MaximumReceiveMessageSize = LongestMessage);
         services.AddMudServices(kit => kit.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomCenter);
+        services.AddSingleton<Moments>();
         services.AddResponseCompression();
     }
 

@@ -11,8 +11,8 @@ internal static class SignOutEndpoint
 
     private static async Task<IResult> LeaveAsync(HttpContext http, IAntiforgery antiforgery, SignInManager<Account> signIns)
     {
-        if (!await antiforgery.IsRequestValidAsync(http)) return Results.BadRequest();
+        if (!await antiforgery.IsRequestValidAsync(http)) return TypedResults.BadRequest();
         await signIns.SignOutAsync();
-        return Results.LocalRedirect("/sign-in");
+        return TypedResults.LocalRedirect("/sign-in");
     }
 }
