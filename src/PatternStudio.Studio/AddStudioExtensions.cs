@@ -1,4 +1,3 @@
-using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -13,24 +12,25 @@ namespace PatternStudio.Studio;
 public static class AddStudioExtensions
 {
     /// <summary>Adds the store, the accounts and the services of the studio. Sign-in itself (cookies) is the host's.</summary>
-    public static IServiceCollection AddStudio(this IServiceCollection services, IConfiguration configuration)
+    /// <param name="configuration">Its section 'Store' is described at <see cref="Store"/>.</param>
+    /// <param name="contentRoot">What a relative data folder is relative to; null for the current folder.</param>
+    public static IServiceCollection AddStudio(
+        this IServiceCollection services, IConfiguration configuration, string? contentRoot = null)
     {
         services.TryAddSingleton(TimeProvider.System);
-        services.AddStore(configuration);
+        services.AddStore(configuration, contentRoot ?? Directory.GetCurrentDirectory());
+        services.AddAccounts();
         services.AddSingleton<StudioSetup>();
         services.AddSingleton<Memberships>();
         services.AddSingleton<DesignLibrary>();
         services.AddSingleton<DesignDesk>();
+        services.AddSingleton<DesignVersions>();
         services.AddSingleton<Swatches>();
         services.AddSingleton<Yarns>();
         return services;
     }
 
     /// <summary>Brings the store up to date (creating folder and file where there are none). Call it once, before the host starts.</summary>
-    public static async Task MigrateStudioAsync(this IServiceProvider services, CancellationToken cancel = default)
-    {
-        await using StudioDbContext context =
-            await services.GetRequiredService<IDbContextFactory<StudioDbContext>>().CreateDbContextAsync(cancel);
-        await context.Database.MigrateAsync(cancel);
-    }
+    public static Task MigrateStudioAsync(this IServiceProvider services, CancellationToken cancel = default) =>
+        services.MigrateStoreAsync(cancel);
 }

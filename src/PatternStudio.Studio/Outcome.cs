@@ -20,6 +20,9 @@ public sealed record Outcome(IReadOnlyList<FieldMessage> Messages)
     /// <summary>Refused for one reason.</summary>
     public static Outcome Refused(string field, string message) => new([new FieldMessage(field, message)]);
 
+    /// <summary>Refused for one reason.</summary>
+    public static Outcome Refused(FieldMessage reason) => new([reason]);
+
     /// <summary>The reasons in one paragraph, for a notice on the screen.</summary>
     public override string ToString() => string.Join(' ', Messages.Select(message => message.Message));
 }

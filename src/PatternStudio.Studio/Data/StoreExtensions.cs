@@ -1,35 +1,41 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
-using PatternStudio.Studio.Accounts;
 
 namespace PatternStudio.Studio.Data;
 
-/// <summary>Registers the store.</summary>
+/// <summary>Registers the store and brings it up to date.</summary>
 internal static class StoreExtensions
 {
-    public static void AddStore(this IServiceCollection services, IConfiguration configuration)
+    /// <summary>Registers both kinds; which one is used is read when the first context is asked for, so that a host may still change its settings.</summary>
+    public static void AddStore(this IServiceCollection services, IConfiguration configuration, string contentRoot)
     {
-        Store store = configuration.GetSection("Store").Get<Store>() ?? new Store();
-        if (store.Kind.Equals("Postgres", StringComparison.OrdinalIgnoreCase))
-            services.AddStore<PostgresStudioDbContext>(options => options.UseNpgsql(store.Connection));
-        else
-            services.AddStore<SqliteStudioDbContext>(options => options.UseSqlite(store.Connection));
-        services.AddIdentityCore<Account>().AddEntityFrameworkStores<StudioDbContext>();
+        services.AddSingleton(_ => Store.From(configuration, contentRoot));
+        services.AddDbContextFactory<SqliteStudioDbContext>((provider, options) =>
+            options.UseSqlite(provider.GetRequiredService<Store>().Connection));
+        services.AddDbContextFactory<PostgresStudioDbContext>((provider, options) =>
+            options.UseNpgsql(provider.GetRequiredService<Store>().Connection));
+        services.AddSingleton<IDbContextFactory<StudioDbContext>, StudioContexts>();
+        services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<StudioDbContext>>().CreateDbContext());
     }
 
-    private static void AddStore<TContext>(this IServiceCollection services, Action<DbContextOptionsBuilder> configure)
-        where TContext : StudioDbContext
+    public static async Task MigrateStoreAsync(this IServiceProvider services, CancellationToken cancel)
     {
-        services.AddDbContextFactory<TContext>(configure);
-        services.AddSingleton<IDbContextFactory<StudioDbContext>, AnyStoreFactory<TContext>>();
-        services.AddScoped<StudioDbContext>(provider => provider.GetRequiredService<TContext>());
+        Store store = services.GetRequiredService<Store>();
+        Directory.CreateDirectory(store.Folder);
+        await using StudioDbContext context =
+            await services.GetRequiredService<IDbContextFactory<StudioDbContext>>().CreateDbContextAsync(cancel);
+        await context.Database.MigrateAsync(cancel);
+        // Readers don't wait for a writer then. The file remembers it.
+        if (store.Kind == StoreKind.Sqlite) await context.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL", cancel);
     }
 
-    /// <summary>Hands out contexts of whichever store is configured.</summary>
-    private sealed class AnyStoreFactory<TContext>(IDbContextFactory<TContext> contexts) : IDbContextFactory<StudioDbContext>
-        where TContext : StudioDbContext
+    private sealed class StudioContexts(
+        Store store,
+        IDbContextFactory<SqliteStudioDbContext> sqlite,
+        IDbContextFactory<PostgresStudioDbContext> postgres) : IDbContextFactory<StudioDbContext>
     {
-        public StudioDbContext CreateDbContext() => contexts.CreateDbContext();
+        public StudioDbContext CreateDbContext() =>
+            store.Kind == StoreKind.Sqlite ? sqlite.CreateDbContext() : postgres.CreateDbContext();
     }
 }

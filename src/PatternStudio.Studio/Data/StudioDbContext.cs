@@ -31,6 +31,9 @@ public abstract class StudioDbContext(DbContextOptions options) : IdentityUserCo
     {
         base.OnModelCreating(builder);
         builder.ApplyConfigurationsFromAssembly(typeof(StudioDbContext).Assembly);
+        builder.Entity<IdentityUserClaim<Guid>>().ToTable("AccountClaims");
+        builder.Entity<IdentityUserLogin<Guid>>().ToTable("AccountLogins");
+        builder.Entity<IdentityUserToken<Guid>>().ToTable("AccountTokens");
     }
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>

@@ -49,5 +49,4 @@ public sealed class Computation
         Json = ResultsJson.Write(results);
     }
 
-    internal void KeepSummaryOnly() => Json = null;
 }

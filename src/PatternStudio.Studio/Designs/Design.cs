@@ -66,7 +66,7 @@ public sealed class Design
         Text = text;
         LatestVersion++;
         Touch(now);
-        return new DesignVersion(Guid.CreateVersion7(now), Id, LatestVersion, text, accountId, now);
+        return new DesignVersion(Id, LatestVersion, text, accountId, now);
     }
 
     internal void MeasureBy(Guid? swatchId, DateTimeOffset now)

@@ -1,52 +1,66 @@
+using System.Linq.Expressions;
 using Microsoft.EntityFrameworkCore;
 using PatternStudio.Studio.Data;
 
 namespace PatternStudio.Studio.Designs;
 
-/// <summary>What the list of designs is sorted by.</summary>
-public enum DesignOrder { Updated, Title, State, Errors }
-
-/// <summary>Which designs to list.</summary>
-/// <param name="Search">Part of a title, whatever its case; empty for all.</param>
-/// <param name="Page">0-based.</param>
-/// <param name="PageSize">1 to 200.</param>
-public sealed record DesignQuery(
-    string Search = "",
-    DesignState? State = null,
-    DesignOrder Order = DesignOrder.Updated,
-    bool Descending = true,
-    int Page = 0,
-    int PageSize = 50);
-
-/// <summary>A design as the list shows it, from its stored results.</summary>
-/// <param name="Rows">Rows in all (first size).</param>
-/// <param name="RowsChecked">Rows worked whole (first size).</param>
-/// <param name="WidthCm">Finished width (first size); null where not known.</param>
-/// <param name="HeightCm">Finished height (first size); null where not known.</param>
-public sealed record DesignSummary(
-    Guid Id,
-    string Title,
-    DesignState State,
-    int Version,
-    int Rows,
-    int RowsChecked,
-    int Errors,
-    int Warnings,
-    double? WidthCm,
-    double? HeightCm,
-    DateTimeOffset Updated);
-
-/// <summary>A page of the list.</summary>
-/// <param name="Total">Number of designs that fit the query, on all pages.</param>
-public sealed record DesignPage(IReadOnlyList<DesignSummary> Designs, int Total);
-
 /// <summary>Lists designs from their stored results; computes nothing.</summary>
 public sealed class DesignLibrary(IDbContextFactory<StudioDbContext> contexts)
 {
     /// <summary>A page of the caller's designs, without deleted ones.</summary>
-    public Task<DesignPage> ListAsync(Caller caller, DesignQuery query, CancellationToken cancel = default)
+    public async Task<DesignPage> ListAsync(Caller caller, DesignQuery query, CancellationToken cancel = default)
     {
-        _ = contexts;
-        return Task.FromResult(new DesignPage([], 0));
+        int pageSize = Math.Clamp(query.PageSize, 1, 200);
+        await using StudioDbContext context = await contexts.CreateDbContextAsync(cancel);
+        IQueryable<Design> fitting = Fitting(context.DesignsOf(caller), query);
+        IQueryable<Line> lines =
+            from design in fitting
+            join computed in context.Computations
+                on new { DesignId = design.Id, Version = design.LatestVersion } equals new { computed.DesignId, computed.Version }
+            select new Line { Design = design, Computed = computed };
+        List<DesignSummary> page = await Ordered(lines, query.Order, query.Descending)
+            .Skip(Math.Max(0, query.Page) * pageSize).Take(pageSize)
+            .Select(Summary).ToListAsync(cancel);
+        return new DesignPage(page, await fitting.CountAsync(cancel));
+    }
+
+    private static IQueryable<Design> Fitting(IQueryable<Design> designs, DesignQuery query)
+    {
+        string key = Design.KeyOf(Wording.Tidy(query.Search));
+        if (key.Length > 0) designs = designs.Where(design => design.TitleKey.Contains(key));
+        return query.State is { } state ? designs.Where(design => design.State == state) : designs;
+    }
+
+    /// <summary>The id comes last, so that pages neither miss nor repeat a design among equals.</summary>
+    private static IQueryable<Line> Ordered(IQueryable<Line> lines, DesignOrder order, bool descending) =>
+        (order, descending) switch
+        {
+            (DesignOrder.Title, false) => lines.OrderBy(it => it.Design.TitleKey).ThenBy(it => it.Design.Id),
+            (DesignOrder.Title, true) => lines.OrderByDescending(it => it.Design.TitleKey).ThenBy(it => it.Design.Id),
+            (DesignOrder.State, false) => lines.OrderBy(StateRank).ThenBy(it => it.Design.TitleKey).ThenBy(it => it.Design.Id),
+            (DesignOrder.State, true) => lines.OrderByDescending(StateRank).ThenBy(it => it.Design.TitleKey).ThenBy(it => it.Design.Id),
+            (DesignOrder.Errors, false) => lines.OrderBy(it => it.Computed.Errors).ThenBy(it => it.Computed.Warnings).ThenBy(it => it.Design.Id),
+            (DesignOrder.Errors, true) => lines.OrderByDescending(it => it.Computed.Errors).ThenByDescending(it => it.Computed.Warnings).ThenBy(it => it.Design.Id),
+            (_, false) => lines.OrderBy(it => it.Design.Updated).ThenBy(it => it.Design.Id),
+            (_, true) => lines.OrderByDescending(it => it.Design.Updated).ThenBy(it => it.Design.Id),
+        };
+
+    /// <summary>States are stored by name; the list sorts them by progress.</summary>
+    private static readonly Expression<Func<Line, int>> StateRank = it =>
+        it.Design.State == DesignState.Idea ? 0
+        : it.Design.State == DesignState.Writing ? 1
+        : it.Design.State == DesignState.Testing ? 2
+        : 3;
+
+    private static readonly Expression<Func<Line, DesignSummary>> Summary = it => new DesignSummary(
+        it.Design.Id, it.Design.Title, it.Design.State, it.Design.LatestVersion,
+        it.Computed.Rows, it.Computed.RowsChecked, it.Computed.Errors, it.Computed.Warnings,
+        it.Computed.WidthMetres * 100, it.Computed.HeightMetres * 100, it.Design.Updated);
+
+    private sealed class Line
+    {
+        public required Design Design { get; init; }
+
+        public required Computation Computed { get; init; }
     }
 }

@@ -5,10 +5,8 @@ public sealed class DesignVersion
 {
     private DesignVersion() { }
 
-    internal DesignVersion(Guid id, Guid designId, int number, string text, Guid savedBy, DateTimeOffset savedAt) =>
-        (Id, DesignId, Number, Text, SavedBy, SavedAt) = (id, designId, number, text, savedBy, savedAt);
-
-    public Guid Id { get; private set; }
+    internal DesignVersion(Guid designId, int number, string text, Guid savedBy, DateTimeOffset savedAt) =>
+        (DesignId, Number, Text, SavedBy, SavedAt) = (designId, number, text, savedBy, savedAt);
 
     public Guid DesignId { get; private set; }
 

@@ -1,3 +1,5 @@
+using PatternStudio.Studio.Materials;
+
 namespace PatternStudio.Studio.Designs;
 
 /// <summary>A design laid open on the desk.</summary>
@@ -14,7 +16,14 @@ public sealed record OpenDesign(
     Guid? SwatchId,
     Guid? YarnId,
     DateTimeOffset Updated,
-    Results Results);
+    Results Results)
+{
+    /// <summary>The swatch of <see cref="SwatchId"/>, to compute with while typing.</summary>
+    public SwatchDetails? Swatch { get; init; }
+
+    /// <summary>The yarn of <see cref="YarnId"/>, to compute with while typing.</summary>
+    public YarnDetails? Yarn { get; init; }
+}
 
 /// <summary>A version as the list of versions shows it.</summary>
 /// <param name="SavedBy">The e-mail address of the account that saved it; empty where that account is gone.</param>
