@@ -4,7 +4,7 @@ using PatternStudio.Web.Hosting;
 WebApplicationBuilder builder = WebApplication.CreateBuilder(args);
 // Styles, scripts and fonts are found when the program starts from a build folder as well as when published.
 builder.WebHost.UseStaticWebAssets();
-builder.Services.AddStudio(builder.Configuration);
+builder.Services.AddStudio(builder.Configuration, builder.Environment.ContentRootPath);
 builder.Services.AddSignIn();
 builder.Services.AddPages();
 

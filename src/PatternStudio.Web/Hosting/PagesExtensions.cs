@@ -26,6 +26,7 @@ internal static class PagesExtensions
     public static void UsePages(this WebApplication app)
     {
         if (!app.Environment.IsDevelopment()) app.UseExceptionHandler("/trouble", createScopeForErrors: true);
+        app.UseResponseCompression();
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.UseSecurityHeaders();
         app.UseAuthentication();

@@ -1,7 +1,10 @@
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Components.Authorization;
+using Microsoft.AspNetCore.DataProtection.KeyManagement;
+using Microsoft.AspNetCore.DataProtection.Repositories;
 using Microsoft.AspNetCore.Identity;
 using PatternStudio.Studio.Accounts;
+using PatternStudio.Studio.Data;
 
 namespace PatternStudio.Web.Hosting;
 
@@ -15,6 +18,7 @@ internal static class SignInExtensions
         new IdentityBuilder(typeof(Account), services).AddSignInManager().AddDefaultTokenProviders();
         services.Configure<IdentityOptions>(LockAfterTenWrongPasswords);
         services.AddAuthorization();
+        services.AddOptions<KeyManagementOptions>().Configure<Store, ILoggerFactory>(KeepKeysWithTheData);
         services.AddCascadingAuthenticationState();
         services.AddScoped<AuthenticationStateProvider, AccountStillValid>();
         services.AddScoped<SignedIn>();
@@ -32,6 +36,10 @@ internal static class SignInExtensions
         cookie.ExpireTimeSpan = TimeSpan.FromDays(30);
         cookie.SlidingExpiration = true;
     }
+
+    /// <summary>So that a studio that moves to another computer with its data folder keeps everybody signed in.</summary>
+    private static void KeepKeysWithTheData(KeyManagementOptions keys, Store store, ILoggerFactory loggers) =>
+        keys.XmlRepository = new FileSystemXmlRepository(new DirectoryInfo(Path.Combine(store.Folder, "keys")), loggers);
 
     private static void LockAfterTenWrongPasswords(IdentityOptions identity)
     {

@@ -1,8 +1,7 @@
+using System.Security.Claims;
 using Microsoft.AspNetCore.Http.HttpResults;
-using PatternStudio.Studio;
 using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Designs;
-using System.Security.Claims;
 
 namespace PatternStudio.Web.Features.Designs;
 

@@ -3,6 +3,7 @@ using MudBlazor;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Web.Hosting;
+using PatternStudio.Web.Shell.Parts;
 
 namespace PatternStudio.Web.Features.Designs;
 

@@ -19,7 +19,7 @@ internal static class TermsStatement
 
     private static TextSpan? StatementIn(string text, TermsDecision read) =>
         read.Origin == TermsOrigin.Stated && !read.Evidence.IsEmpty && read.Evidence[0].End <= text.Length
-        && Regex.IsMatch(text.Substring(read.Evidence[0].Start, read.Evidence[0].Length), $@"\b{Abbreviation(read.Terminology)}\b")
+        && Regex.IsMatch(text.AsSpan(read.Evidence[0].Start, read.Evidence[0].Length), $@"\b{Abbreviation(read.Terminology)}\b")
             ? read.Evidence[0]
             : null;
 

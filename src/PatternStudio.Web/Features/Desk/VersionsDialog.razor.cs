@@ -22,19 +22,19 @@ public sealed partial class VersionsDialog
     private IMudDialogInstance Dialog { get; set; } = null!;
 
     [Inject]
-    private DesignDesk Desk { get; set; } = null!;
+    private DesignVersions Versions { get; set; } = null!;
 
     [Inject]
     private SignedIn SignedIn { get; set; } = null!;
 
     protected override async Task OnInitializedAsync()
     {
-        versions = await Desk.VersionsAsync(await SignedIn.CallerAsync(), DesignId);
+        versions = await Versions.ListAsync(await SignedIn.CallerAsync(), DesignId);
         if (versions.Count > 0) await LookAsync(versions[0].Number);
     }
 
     private async Task LookAsync(int number) =>
-        shown = await Desk.VersionAsync(await SignedIn.CallerAsync(), DesignId, number);
+        shown = await Versions.FindAsync(await SignedIn.CallerAsync(), DesignId, number);
 
     private void TakeBack() => Dialog.Close(DialogResult.Ok<string?>(shown!.Text.ReplaceLineEndings("\n")));
 }

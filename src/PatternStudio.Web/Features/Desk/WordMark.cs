@@ -1,4 +1,3 @@
-using PatternStudio.Craft.Checking;
 using PatternStudio.Studio.Designs;
 
 namespace PatternStudio.Web.Features.Desk;

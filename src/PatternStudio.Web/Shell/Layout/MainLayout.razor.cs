@@ -41,5 +41,5 @@ public sealed partial class MainLayout
         await Browser.InvokeVoidAsync("studioScheme.choose", dark ? "dark" : "light");
     }
 
-    private ValueTask FocusContent() => content.FocusAsync();
+    private async Task FocusContentAsync() => await content.FocusAsync();
 }
