@@ -18,6 +18,7 @@ public static class AddStudioExtensions
         this IServiceCollection services, IConfiguration configuration, string? contentRoot = null)
     {
         services.TryAddSingleton(TimeProvider.System);
+        services.TryAddSingleton(configuration);
         services.AddStore(configuration, contentRoot ?? Directory.GetCurrentDirectory());
         services.AddAccounts();
         services.AddSingleton<StudioSetup>();

@@ -37,6 +37,11 @@ public sealed class StudioSetup(
         var form = new SetupForm(name, Wording.Tidy(email), password ?? "");
         if (form.Faults() is { Count: > 0 } faults) return Outcome.Refused(faults);
 
+        return await Attempts.UntilSettledAsync(() => CreateAsync(form, loadSample, cancel));
+    }
+
+    private async Task<Outcome<Caller>> CreateAsync(SetupForm form, bool loadSample, CancellationToken cancel)
+    {
         await using AsyncServiceScope scope = scopes.CreateAsyncScope();
         StudioDbContext context = scope.ServiceProvider.GetRequiredService<StudioDbContext>();
         // Serializable: of two first setups at the same moment, one is refused.

@@ -1,0 +1,106 @@
+using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Working;
+
+namespace PatternStudio.Craft.Charting;
+
+/// <summary>Where each cell of a row is along it.</summary>
+/// <param name="U">Middle of each cell.</param>
+/// <param name="Width">Share of each cell.</param>
+/// <param name="Direction">+1 or -1.</param>
+/// <param name="LabelAt">Where the row number stands.</param>
+/// <param name="Unit">One stitch width in units of u.</param>
+internal sealed record Spread(double[] U, double[] Width, int Direction, double LabelAt, double Unit);
+
+/// <summary>Spreads the cells of a row along it: evenly, and as near above their feet as the row as a whole allows.</summary>
+internal sealed class Along(Ground ground, Construction construction, double pitch)
+{
+    /// <summary>Room for the round's number at its start, in stitch widths.</summary>
+    private const double Seam = 1.2;
+
+    /// <summary>A turning chain that does not count stands beside the first stitch, and is narrower than one.</summary>
+    private const double Aside = 0.7;
+
+    public Spread Of(WorkedRow row, Cell[] cells, double?[] feet, PlacedRow? below, int turn)
+    {
+        double[] widths = [.. cells.Select(WidthOf)];
+        double[] centres = Centres(widths);
+        double total = widths.Sum() + (ground.Wraps ? Seam : 0);
+        double unit = ground.Wraps ? 1 / Math.Max(total, 1) : pitch;
+        int direction = ground.Wraps ? turn : Direction(centres, feet) ?? turn;
+        double[] u = Corner(row, cells, centres, total, feet) ?? Even(centres, feet, direction * unit, Start(below, direction * unit));
+        double[] shares = [.. widths.Select(width => width * unit)];
+        return new Spread(u, shares, direction, LabelAt(cells, u, shares, direction, unit), unit);
+    }
+
+    private static double WidthOf(Cell cell) =>
+        cell is { Kind: CellKind.TurningChain, Counts: false } ? Aside : RowTally.Width(cell);
+
+    private static double[] Centres(double[] widths)
+    {
+        var centres = new double[widths.Length];
+        double at = 0;
+        for (int i = 0; i < widths.Length; i++)
+        {
+            centres[i] = at + (widths[i] / 2);
+            at += widths[i];
+        }
+        return centres;
+    }
+
+    /// <summary>Which way the row runs, told by its feet; null where they don't tell.</summary>
+    private static int? Direction(double[] centres, double?[] feet)
+    {
+        int[] standing = [.. Enumerable.Range(0, feet.Length).Where(i => feet[i] is not null)];
+        if (standing.Length < 2) return null;
+        double middle = standing.Average(i => centres[i]);
+        double lean = standing.Sum(i => (centres[i] - middle) * feet[i]!.Value);
+        return Math.Abs(lean) < 1e-6 ? null : Math.Sign(lean);
+    }
+
+    private double Start(PlacedRow? below, double step) =>
+        ground.Wraps ? PolygonGround.Bottom + (step * Seam / 2) : below is { Cells.Length: > 0 } row ? row.Cells[^1].U : step < 0 ? 0 : 0.5;
+
+    /// <summary>Even steps, moved as a whole so that the cells are on average right above their feet.</summary>
+    private double[] Even(double[] centres, double?[] feet, double step, double start)
+    {
+        double[] u = [.. centres.Select(centre => start + (step * centre))];
+        double[] away = [.. Enumerable.Range(0, u.Length).Where(i => feet[i] is not null).Select(i => ground.Difference(u[i], feet[i]!.Value))];
+        double move = away.Length == 0 ? 0 : away.Average();
+        return [.. u.Select(at => at + move)];
+    }
+
+    /// <summary>Rounds with corners: corner spaces stand in the corners, the rest is spread evenly between; null for other rounds.</summary>
+    private double[]? Corner(WorkedRow row, Cell[] cells, double[] centres, double total, double?[] feet)
+    {
+        if (ground is not PolygonGround polygon) return null;
+        IReadOnlyList<int> corners = Corners.Of(row);
+        if (corners.Count != construction.Corners) return null;
+        double first = FirstCorner(polygon, feet[corners[0]] ?? FootBeside(feet, corners[0]));
+        return [.. Enumerable.Range(0, cells.Length).Select(i => first + (Sides(centres[i], centres, corners, total) / corners.Count))];
+    }
+
+    private static double? FootBeside(double?[] feet, int corner) => corner > 0 ? feet[corner - 1] : null;
+
+    private double FirstCorner(PolygonGround polygon, double? foot)
+    {
+        if (foot is not { } below) return polygon.FirstCorner;
+        double sides = Math.Round((below - polygon.FirstCorner) * construction.Corners);
+        return polygon.FirstCorner + (sides / construction.Corners);
+    }
+
+    /// <summary>How many sides past the first corner a place is; below 0 before it.</summary>
+    private static double Sides(double centre, double[] centres, IReadOnlyList<int> corners, double total)
+    {
+        int next = 0;
+        while (next < corners.Count && centres[corners[next]] <= centre) next++;
+        double from = next == 0 ? centres[corners[^1]] - total : centres[corners[next - 1]];
+        double to = next == corners.Count ? centres[corners[0]] + total : centres[corners[next]];
+        return next - 1 + ((centre - from) / (to - from));
+    }
+
+    private static double LabelAt(Cell[] cells, double[] u, double[] shares, int direction, double unit)
+    {
+        int first = Array.FindIndex(cells, cell => cell.Kind is not (CellKind.Join or CellKind.Picot));
+        return first < 0 ? 0 : u[first] - (direction * ((shares[first] / 2) + (0.6 * unit)));
+    }
+}

@@ -1,0 +1,71 @@
+using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+using PatternStudio.Craft.Working;
+
+namespace PatternStudio.Craft.Charting;
+
+/// <summary>Draws one piece stitch by stitch.</summary>
+internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms forms, ChartNames names, KeyMaker key)
+{
+    private const double NumberSize = 0.8;
+
+    public IEnumerable<DrawnRow> Draw()
+    {
+        Construction construction = ConstructionFinder.Find(piece, forms);
+        Ground ground = GroundOf(construction);
+        IReadOnlyList<PlacedRow> rows = Place(construction, ground);
+        var symbols = new CellSymbols(rows, ground, names);
+        for (int i = 0; i < rows.Count; i++)
+        {
+            if (rows[i].Row.Status == RowStatus.Checked)
+            {
+                key.Add(rows[i]);
+                yield return new DrawnRow(number, i, LabelOf(rows[i]), Tones.Of(rows[i].Row, InRounds), symbols.Of(rows[i]), Marks(rows[i], ground));
+                continue;
+            }
+            int last = i;
+            while (last + 1 < rows.Count && rows[last + 1].Row.Status != RowStatus.Checked) last++;
+            yield return Gap(rows, i, last, ground);
+            i = last;
+        }
+    }
+
+    private bool InRounds => piece.Rows.Any(row => row.Kind == RowKind.Round);
+
+    private Ground GroundOf(Construction construction) =>
+        construction.Kind == ConstructionKind.Polygon ? new PolygonGround(construction.Corners)
+        : InRounds && piece.Rows.First(row => row.Kind != RowKind.Foundation).Kind == RowKind.Round ? new RoundGround()
+        : new FlatGround();
+
+    /// <summary>A square on its corner is drawn as one: its stitches are spaced so that the longest row is as long as all rows are high.</summary>
+    private IReadOnlyList<PlacedRow> Place(Construction construction, Ground ground)
+    {
+        IReadOnlyList<PlacedRow> rows = new Placer(piece, forms, construction, ground, 1).Place();
+        if (construction.Kind != ConstructionKind.CornerToCorner) return rows;
+        double height = rows[^1].High - rows[0].High;
+        double length = rows.Max(row => row.Cells.Sum(cell => cell.Width));
+        return new Placer(piece, forms, construction, ground, Math.Clamp(height / length, 0.6, 1.8)).Place();
+    }
+
+    private static string LabelOf(PlacedRow row) =>
+        row.Row.Label.Length > 0 ? row.Row.Label : row.Row.Kind == RowKind.Foundation ? "Foundation" : $"{(row.Row.Kind == RowKind.Round ? "Rnd" : "Row")} {row.Row.Number}";
+
+    private static EquatableArray<Shape> Marks(PlacedRow row, Ground ground) =>
+        row.Row.Kind == RowKind.Foundation || row.Low < 0
+            ? []
+            : [new Words(ground.At(row.LabelAt, (row.Low + row.MeanTop) / 2), row.Row.Number.ToString(), NumberSize)];
+
+    private DrawnRow Gap(IReadOnlyList<PlacedRow> rows, int first, int last, Ground ground)
+    {
+        string label = first == last ? $"{LabelOf(rows[first])}: not checked, not drawn" : $"{LabelOf(rows[first])} to {LabelOf(rows[last])}: not checked, not drawn";
+        Box below = rows.Take(first).SelectMany(row => row.Cells).Aggregate(Box.Empty, (box, cell) => box.With(ground.At(cell.U, cell.T)));
+        if (below.IsEmpty) below = new Box(0, 0, 0, 0);
+        var at = new Point((below.Left + below.Right) / 2, below.Top - 1.4);
+        var words = new Words(at, label, NumberSize);
+        Box around = words.Bounds.Grow(0.3);
+        return new DrawnRow(number, first, label, RowTone.Gap, [], [
+            new Line(new Point(around.Left, around.Bottom), new Point(around.Right, around.Bottom)), words,
+            new Line(new Point(around.Left, around.Top), new Point(around.Right, around.Top))]);
+    }
+}

@@ -1,0 +1,30 @@
+using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Working;
+
+namespace PatternStudio.Craft.Charting;
+
+/// <summary>The centre of rounds: a chain ring, a magic ring, or the one chain that the first round is worked into.</summary>
+internal static class Rings
+{
+    /// <summary>Round a ring, chains lie a little closer than stitches.</summary>
+    private const double ChainWidth = 0.8;
+
+    public const double MagicRadius = 0.5;
+
+    /// <summary>True for a row that is the centre: it holds a ring, or is the foundation of rounds.</summary>
+    public static bool IsCentre(WorkedRow row, Cell[] cells) =>
+        row.Kind == RowKind.Foundation || (cells.Length > 0 && cells.All(cell => cell.Kind is CellKind.Ring or CellKind.FoundationChain or CellKind.Join));
+
+    /// <summary>Radius of a ring of so many chains.</summary>
+    public static double Radius(int chains) => Math.Max(MagicRadius, chains * ChainWidth / (2 * Math.PI));
+
+    /// <summary>The centre as a placed row; its <see cref="PlacedRow.Low"/> below 0 marks it.</summary>
+    public static PlacedRow Place(WorkedRow row, int index, Cell[] cells, StitchForms forms)
+    {
+        int chains = cells.Where(cell => cell.Kind == CellKind.Ring).Sum(cell => cell.Chains);
+        double radius = Radius(chains);
+        PlacedCell[] placed = [.. cells.Select(cell => new PlacedCell(cell, forms.Of(cell.Stitch), PolygonGround.Bottom, radius, 1))];
+        return new PlacedRow(row, index, placed, 1, -1, radius);
+    }
+}

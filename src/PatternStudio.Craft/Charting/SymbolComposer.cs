@@ -1,0 +1,145 @@
+using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Working;
+
+namespace PatternStudio.Craft.Charting;
+
+/// <summary>
+/// Composes the symbol of a stitch from its build, between its feet and its top: a stem for each leg, one slanted bar for each yarn over, a bar across
+/// the head. The published keys (the Craft Yarn Council's, JIS L 0201) decide the form; a stitch that nobody has drawn yet needs no drawing by hand.
+/// </summary>
+internal static class SymbolComposer
+{
+    /// <summary>Symbols keep this distance from the places they stand on, so that rows stay apart.</summary>
+    private const double Gap = 0.1;
+
+    private const double HalfHead = 0.3;
+    private const double HalfCross = 0.27;
+    private const double HalfBar = 0.2;
+
+    /// <summary>The strokes of a stitch.</summary>
+    /// <param name="form">How it is built.</param>
+    /// <param name="feet">Where its legs stand; at least one.</param>
+    /// <param name="top">Where its head is.</param>
+    /// <param name="name">Its abbreviation, written out where the build is not known.</param>
+    public static IEnumerable<Shape> Compose(StitchForm form, IReadOnlyList<Point> feet, Point top, string name)
+    {
+        Point head = top.Toward(feet[0], 0).Toward(Middle(feet), Gap / Math.Max(0.2, (top - Middle(feet)).Length));
+        return form.Kind switch
+        {
+            FormKind.SlipStitch => [Dots.At(top)],
+            FormKind.Together => Together(form, feet, head),
+            FormKind.Cluster => Bundle(form, feet[0], head, bars: true),
+            FormKind.Puff => Bundle(form, feet[0], head, bars: false),
+            FormKind.Popcorn => Popcorn(form, feet[0], head),
+            FormKind.Unknown => [new Words(feet[0].Toward(top, 0.5), name, 0.5)],
+            _ => form is { YarnOvers: 0, Kind: FormKind.Plain } ? Cross(feet[0], head) : Tall(form, feet[0], head),
+        };
+    }
+
+    private static Point Middle(IReadOnlyList<Point> points) =>
+        points.Aggregate(new Point(0, 0), (sum, point) => sum + point) * (1.0 / points.Count);
+
+    private static Line Across(Point at, Point up, double half) => new(at - (up.Right() * half), at + (up.Right() * half));
+
+    /// <summary>A single crochet is a cross; where it reaches far down it gets a leg, so that its foot can be seen.</summary>
+    private static IEnumerable<Shape> Cross(Point foot, Point head)
+    {
+        Point up = (head - foot).Unit();
+        double reach = (head - foot).Length;
+        Point middle = head - (up * Math.Min(reach * 0.5, HalfCross + 0.1));
+        Point slant = (up + up.Right()) * HalfCross;
+        Point other = (up - up.Right()) * HalfCross;
+        yield return new Line(middle - slant, middle + slant);
+        yield return new Line(middle - other, middle + other);
+        if (reach > 1.15) yield return new Line(foot + (up * Gap), middle);
+    }
+
+    private static IEnumerable<Shape> Tall(StitchForm form, Point foot, Point head)
+    {
+        Point up = (head - foot).Unit();
+        Point start = form.FrontPost || form.BackPost ? foot + (up * 0.45) : foot + (up * Gap);
+        yield return new Line(start, head);
+        yield return Across(head, up, HalfHead);
+        foreach (Shape bar in Bars(form, start, head)) yield return bar;
+        if (form.FrontPost || form.BackPost) yield return Hook(start, up, form.FrontPost ? 1 : -1);
+    }
+
+    /// <summary>The foot goes round the post below: in front of it to the right, behind it to the left.</summary>
+    private static Curve Hook(Point start, Point up, int side) =>
+        new(start, start - (up * 0.55) + (up.Right() * (0.1 * side)), start - (up * 0.15) + (up.Right() * (0.42 * side)));
+
+    /// <summary>One bar for each yarn over; a half double crochet, closed at once, has none.</summary>
+    private static IEnumerable<Shape> Bars(StitchForm form, Point foot, Point head)
+    {
+        int bars = form.Base == Terms.StitchId.HalfDouble ? 0 : form.YarnOvers;
+        Point up = (head - foot).Unit();
+        double step = Math.Min(0.3, (head - foot).Length / (bars + 2));
+        Point middle = foot.Toward(head, 0.55);
+        for (int i = 0; i < bars; i++) yield return Slanted(middle + (up * ((i - ((bars - 1) / 2.0)) * step)), up);
+    }
+
+    private static Line Slanted(Point at, Point up)
+    {
+        Point half = (up.Right() * HalfBar) + (up * (HalfBar * 0.5));
+        return new Line(at - half, at + half);
+    }
+
+    private static IEnumerable<Shape> Together(StitchForm form, IReadOnlyList<Point> feet, Point head)
+    {
+        foreach (Point foot in feet)
+        {
+            Point start = foot + ((head - foot).Unit() * Gap);
+            yield return new Line(start, head);
+            if (form.YarnOvers > 0)
+                foreach (Shape bar in Bars(form, start, head)) yield return bar;
+        }
+        Point up = (head - Middle(feet)).Unit();
+        double half = Math.Max(HalfHead, (feet[^1] - feet[0]).Length * 0.3);
+        yield return form.YarnOvers == 0 ? Across(head.Toward(Middle(feet), 0.5), up, half) : Across(head, up, HalfHead);
+    }
+
+    /// <summary>Legs from one foot to one head, bowed apart.</summary>
+    private static IEnumerable<Shape> Bundle(StitchForm form, Point foot, Point head, bool bars)
+    {
+        Point up = (head - foot).Unit();
+        Point start = foot + (up * Gap);
+        double spread = Math.Min(0.4, 0.14 * form.Legs);
+        for (int leg = 0; leg < form.Legs; leg++)
+        {
+            double aside = form.Legs == 1 ? 0 : spread * ((2.0 * leg / (form.Legs - 1)) - 1);
+            Point bow = up.Right() * aside;
+            yield return new Curve(start, start.Toward(head, 0.5) + (bow * 2), head);
+            if (bars) yield return Slanted(start.Toward(head, 0.55) + bow, up);
+        }
+        yield return Across(head, up, HalfHead);
+    }
+
+    /// <summary>Whole stitches from one foot, gathered by a chain-like oval at the head.</summary>
+    private static IEnumerable<Shape> Popcorn(StitchForm form, Point foot, Point head)
+    {
+        Point up = (head - foot).Unit();
+        Point start = foot + (up * Gap);
+        Point shoulder = start.Toward(head, 0.82);
+        for (int leg = 0; leg < form.Legs; leg++)
+        {
+            Point aside = up.Right() * (form.Legs == 1 ? 0 : 0.42 * ((2.0 * leg / (form.Legs - 1)) - 1));
+            yield return new Curve(start, start.Toward(shoulder, 0.5) + (aside * 1.4), shoulder + (aside * 0.75));
+            yield return Slanted(start.Toward(shoulder, 0.6) + (aside * 0.85), up);
+        }
+        yield return new Oval(start.Toward(head, 0.92), 0.4, 0.15, Dots.Turn(up.Right()));
+    }
+
+    /// <summary>The mark at the foot of a stitch worked into one loop: a bar below for the back loop, an arc open to the top for the front loop.</summary>
+    public static Shape? LoopMark(FootKind kind, Point foot, Point top)
+    {
+        Point up = (top - foot).Unit();
+        Point side = up.Right() * HalfHead;
+        return kind switch
+        {
+            FootKind.BackLoop => new Line(foot - side + (up * 0.03), foot + side + (up * 0.03)),
+            FootKind.FrontLoop => new Curve(foot - side + (up * 0.15), foot - (up * 0.15), foot + side + (up * 0.15)),
+            FootKind.ThirdLoop => new Line(foot - (up.Right() * 0.12), foot + (up.Right() * 0.12)),
+            _ => null,
+        };
+    }
+}

@@ -1,0 +1,48 @@
+using PatternStudio.Craft.Working;
+
+namespace PatternStudio.Craft.Measuring;
+
+/// <summary>
+/// Finds the corners of a round: chain spaces whose neighbours on both sides stand in the same place, as in '(3 dc, ch 2, 3 dc) in corner sp'.
+/// </summary>
+public static class Corners
+{
+    /// <summary>Rounds longer than this are not searched: a corner that comes thousands of times is none.</summary>
+    private const long Limit = 200_000;
+
+    /// <summary>0-based cell indexes of the corner spaces, in the order worked; none for rows too long to search.</summary>
+    public static IReadOnlyList<int> Of(WorkedRow row)
+    {
+        if (row.Length > Limit) return [];
+        List<Cell> cells = [.. row.Cells()];
+        List<int> stitches = [.. Enumerable.Range(0, cells.Count).Where(i => HasPlace(cells[i]) && cells[i].Kind != CellKind.Join)];
+        var corners = new List<int>();
+        for (int i = 0; i < stitches.Count; i++)
+        {
+            if (cells[stitches[i]].Kind != CellKind.Chains) continue;
+            Foot? before = FootBefore(cells, stitches, i);
+            Foot? after = FootAfter(cells, stitches, i);
+            if (before is { } foot && after is { } next && (foot.Row, foot.Place) == (next.Row, next.Place)) corners.Add(stitches[i]);
+        }
+        return corners;
+    }
+
+    private static bool HasPlace(Cell cell) => cell.Kind is CellKind.Stitch or CellKind.Chains or CellKind.TurningChain;
+
+    /// <summary>Going round: before the first cell comes the last.</summary>
+    private static Foot? FootBefore(List<Cell> cells, List<int> stitches, int at) => FootNear(cells, stitches, at, -1);
+
+    private static Foot? FootAfter(List<Cell> cells, List<int> stitches, int at) => FootNear(cells, stitches, at, 1);
+
+    /// <summary>A turning chain has no foot of its own; it stands where the stitch next to it stands.</summary>
+    private static Foot? FootNear(List<Cell> cells, List<int> stitches, int at, int step)
+    {
+        for (int hop = 1; hop <= 2; hop++)
+        {
+            Cell near = cells[stitches[(at + (hop * step) + (stitches.Count * 2)) % stitches.Count]];
+            if (near.Kind == CellKind.Chains) return null;
+            if (!near.Feet.IsEmpty) return near.Feet[0];
+        }
+        return null;
+    }
+}

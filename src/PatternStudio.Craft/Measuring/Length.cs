@@ -1,0 +1,63 @@
+using System.Globalization;
+
+namespace PatternStudio.Craft.Measuring;
+
+/// <summary>A length of fabric. Kept in millimetres; zero or more for anything measured, below zero only as a difference.</summary>
+public readonly record struct Length : IComparable<Length>
+{
+    /// <summary>1 in = 25.4 mm exactly (international inch).</summary>
+    private const double MillimetresPerInch = 25.4;
+
+    private Length(double millimetres) => Millimetres = millimetres;
+
+    /// <summary>No length at all.</summary>
+    public static readonly Length Zero;
+
+    public double Millimetres { get; }
+
+    public double Centimetres => Millimetres / 10;
+
+    public double Inches => Millimetres / MillimetresPerInch;
+
+    public static Length FromMillimetres(double millimetres) => new(millimetres);
+
+    public static Length FromCentimetres(double centimetres) => new(centimetres * 10);
+
+    public static Length FromInches(double inches) => new(inches * MillimetresPerInch);
+
+    /// <summary>Reads '4½ in', '3 1/2"', '10,5 cm', '95 mm'. A unit is needed: 4 may be inches or centimetres.</summary>
+    public static Parsed<Length> Parse(string text) => MeasureReader.ReadLength(text);
+
+    public static Length operator +(Length left, Length right) => new(left.Millimetres + right.Millimetres);
+
+    public static Length operator -(Length left, Length right) => new(left.Millimetres - right.Millimetres);
+
+    public static Length operator *(Length length, double times) => new(length.Millimetres * times);
+
+    public static Length operator *(double times, Length length) => length * times;
+
+    public static Length operator /(Length length, double parts) => new(length.Millimetres / parts);
+
+    /// <summary>How often the second goes into the first.</summary>
+    public static double operator /(Length length, Length unit) => length.Millimetres / unit.Millimetres;
+
+    public static bool operator <(Length left, Length right) => left.Millimetres < right.Millimetres;
+
+    public static bool operator >(Length left, Length right) => left.Millimetres > right.Millimetres;
+
+    public static bool operator <=(Length left, Length right) => left.Millimetres <= right.Millimetres;
+
+    public static bool operator >=(Length left, Length right) => left.Millimetres >= right.Millimetres;
+
+    /// <inheritdoc/>
+    public int CompareTo(Length other) => Millimetres.CompareTo(other.Millimetres);
+
+    /// <summary>'25.5 cm': to the millimetre, which is finer than any tape measure is held.</summary>
+    public string InCentimetres() => Centimetres.ToString("0.#", CultureInfo.InvariantCulture) + " cm";
+
+    /// <summary>'9¾ in': to the quarter inch, as patterns state it (to the sixteenth below one inch).</summary>
+    public string InInches() => Fractions.Write(Inches, Math.Abs(Inches) < 1 ? 16 : 4) + " in";
+
+    /// <summary>'25.5 cm (10 in)'.</summary>
+    public override string ToString() => $"{InCentimetres()} ({InInches()})";
+}

@@ -1,0 +1,31 @@
+using PatternStudio.Craft.Charting;
+
+namespace PatternStudio.Publishing;
+
+/// <summary>Paints a drawing as SVG: one group for each row, text as text, a title and a description for screen readers.</summary>
+public static class SvgPainter
+{
+    /// <summary>Paints a chart with its key beneath it.</summary>
+    /// <param name="drawing">The chart.</param>
+    /// <param name="stitchMillimetres">Printed width of one stitch, in millimetres; above 0.</param>
+    /// <returns>A whole SVG document, without an XML declaration, so that a page can hold it.</returns>
+    public static string Paint(Drawing drawing, double stitchMillimetres = 4)
+    {
+        ArgumentNullException.ThrowIfNull(drawing);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stitchMillimetres);
+        var svg = new SvgWriter();
+        KeyLayout key = KeyLayout.Under(drawing);
+        svg.Open(drawing, key.Bounds, stitchMillimetres);
+        foreach (DrawnRow row in drawing.Rows) PaintRow(svg, row);
+        key.Paint(svg);
+        return svg.Close();
+    }
+
+    private static void PaintRow(SvgWriter svg, DrawnRow row)
+    {
+        svg.OpenGroup($"p{row.Piece}r{row.Row}", SvgStyle.ClassOf(row.Tone), row.Label);
+        foreach (Symbol symbol in row.Symbols) svg.Symbol(symbol);
+        svg.Shapes(row.Marks);
+        svg.CloseGroup();
+    }
+}
