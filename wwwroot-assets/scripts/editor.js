@@ -24,6 +24,7 @@ class Editor {
     on(this.area, "input", () => this.changed());
     on(this.area, "keydown", e => this.key(e));
     on(this.area, "mousemove", e => this.hint(e));
+    on(document, "selectionchange", () => this.caret());
     on(window, "beforeunload", e => { if (this.area.value !== this.saved) e.preventDefault(); });
     on(window, "pagehide", () => this.keepDraft());
     this.draw();
@@ -32,6 +33,7 @@ class Editor {
   dispose() {
     this.keepDraft();
     clearTimeout(this.timer);
+    clearTimeout(this.caretTimer);
     this.stop.abort();
   }
 
@@ -169,6 +171,17 @@ class Editor {
 
   key(e) {
     if (e.key === "F8") { e.preventDefault(); this.nextMark(e.shiftKey ? -1 : 1); }
+  }
+
+  caret() {
+    if (document.activeElement !== this.area) return;
+    clearTimeout(this.caretTimer);
+    this.caretTimer = setTimeout(() => {
+      const line = this.area.value.slice(0, this.area.selectionStart).split("\n").length;
+      if (line === this.caretLine || this.stop.signal.aborted) return;
+      this.caretLine = line;
+      this.server.invokeMethodAsync("CaretMoved", line);
+    }, 150);
   }
 
   nextMark(step) {

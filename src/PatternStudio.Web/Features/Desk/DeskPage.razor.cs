@@ -30,6 +30,7 @@ public sealed partial class DeskPage : IAsyncDisposable
     private bool narrow;
     private int size;
     private int? reached;
+    private int? caretLine;
     private string? trouble;
     private DotNetObjectReference<DeskPage>? here;
     private IJSObjectReference? room;

@@ -28,7 +28,5 @@ public sealed partial class FindingsList
 
     private bool AllChecked => Read.Rows > 0 && Read.Checked == Read.Rows;
 
-    private string Empty => AllChecked ? "NoFindings" : Read.Rows == 0 ? "NothingToCheck" : "NoFindingsPartly";
-
     private string Counted(Severity severity, int count) => Words[count == 1 ? $"One{severity}" : $"Many{severity}", count];
 }

@@ -13,6 +13,10 @@ public sealed partial class RowTable
     [Parameter, EditorRequired]
     public IReadOnlyList<RowLine> Lines { get; set; } = [];
 
+    /// <summary>The line of the words in which the cursor stands, 1-based; its rows stand out.</summary>
+    [Parameter]
+    public int? CaretLine { get; set; }
+
     /// <summary>The reader wants to see the words of a row: 1-based line.</summary>
     [Parameter]
     public EventCallback<int> Go { get; set; }

@@ -40,6 +40,10 @@ public sealed partial class WordsEditor : IAsyncDisposable
     [Parameter]
     public EventCallback<int> Reached { get; set; }
 
+    /// <summary>The cursor came to another line, 1-based.</summary>
+    [Parameter]
+    public EventCallback<int> LineReached { get; set; }
+
     [Inject]
     private IJSRuntime Browser { get; set; } = null!;
 
@@ -95,6 +99,10 @@ public sealed partial class WordsEditor : IAsyncDisposable
     /// <summary>Told by the browser: the reader went to a finding by key.</summary>
     [JSInvokable("Reached")]
     public Task ReachedByKey(int start) => Reached.InvokeAsync(start);
+
+    /// <summary>Told by the browser: the cursor came to another line.</summary>
+    [JSInvokable]
+    public Task CaretMoved(int line) => LineReached.InvokeAsync(line);
 
     public async ValueTask DisposeAsync()
     {
