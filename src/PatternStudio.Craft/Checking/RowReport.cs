@@ -3,7 +3,7 @@ using PatternStudio.Craft.Working;
 namespace PatternStudio.Craft.Checking;
 
 /// <summary>A row as every screen and file shows it.</summary>
-/// <param name="Piece">The piece it belongs to; empty where there is one.</param>
+/// <param name="Piece">The section it stands under; empty where there is none.</param>
 /// <param name="Number">Its number; 0 for a foundation.</param>
 /// <param name="Heading">'Row 3'.</param>
 /// <param name="Line">1-based line of the words that call for it.</param>

@@ -1,3 +1,6 @@
+using PatternStudio.Craft.Reading.Lines;
+using PatternStudio.Craft.Reading.TermsFinding;
+using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
@@ -13,9 +16,26 @@ public static class PatternReader
     public static Pattern Read(string text, Terminology? told = null)
     {
         var source = new SourceText(text);
+        bool isText = TextChecks.IsText(text);
+        Token[] tokens = isText ? Lexer.Read(text, Math.Min(text.Length, ReadingLimits.Characters)) : [];
+        TermsDecision terms = TermsFinder.Decide(source, tokens, told);
+        var context = new ReadingContext(source, tokens, terms.Terminology);
+        TextChecks.Report(context, text, isText);
+        context.Sizes = SizeList.LongestIn(context);
+        var document = new DocumentReader(context);
+        document.Read(Blocks.Of(context));
         return new Pattern(
-            source,
-            new TermsDecision(told ?? Terminology.Us, told is null ? TermsOrigin.Assumed : TermsOrigin.Told, told is null ? 0.5 : 1, []),
-            [""], [], [], [], []);
+            source, terms, SizesOf(context), document.Pieces.ToEquatableArray(), context.Document.Definitions.ToEquatableArray(),
+            context.Document.Statements.ToEquatableArray(), context.Troubles.ToEquatableArray());
+    }
+
+    /// <summary>The names stated for the sizes, where they are as many as the size lists have; else numbers.</summary>
+    private static EquatableArray<string> SizesOf(ReadingContext context)
+    {
+        if (context.Sizes == 1) return [""];
+        IReadOnlyList<string>? names = context.Document.SizeNames;
+        return names?.Count == context.Sizes
+            ? names.ToEquatableArray()
+            : Enumerable.Range(1, context.Sizes).Select(size => $"Size {size}").ToEquatableArray();
     }
 }

@@ -24,6 +24,9 @@ public sealed record StitchTerm(
     /// <summary>'front' or 'back' for post stitches.</summary>
     public string? Post { get; init; }
 
+    /// <summary>True where the name stands for several stitches in one place: 'shell', 'V-stitch'.</summary>
+    public bool IsGroup { get; init; }
+
     /// <summary>The names in a terminology.</summary>
     public EquatableArray<string> Names(Terminology terminology) => terminology == Terminology.Us ? Us : Uk;
 

@@ -20,6 +20,9 @@ public readonly struct EquatableArray<T>(T[]? items) : IReadOnlyList<T>, IEquata
     /// <summary>The item at a 0-based index.</summary>
     public T this[int index] => items is null ? throw new ArgumentOutOfRangeException(nameof(index)) : items[index];
 
+    /// <summary>What two lists share where one is a copy of the other's handle: equal identities need no comparing. Null where empty.</summary>
+    public object? Identity => items;
+
     /// <summary>The items without copying.</summary>
     public ReadOnlySpan<T> Span => items;
 

@@ -32,7 +32,10 @@ public enum CellKind
 public enum FootKind { BothLoops, FrontLoop, BackLoop, ThirdLoop, FrontPost, BackPost, Space, Chain, Ring, Between, RowEnd, OtherSide }
 
 /// <summary>What one leg of a stitch stands in.</summary>
-/// <param name="Row">Index of the row in its piece's <see cref="WorkedPiece.Rows"/>; usually the row below.</param>
+/// <param name="Row">
+/// In <see cref="WorkedRow.Cells"/>: index of the row in its piece's <see cref="WorkedPiece.Rows"/>. In a <see cref="Run"/>: how many rows of
+/// that list lie between (1: the row just before, 0: this very row), so that like rows have equal runs.
+/// </param>
 /// <param name="Place">0-based index of the cell in that row, in the order that row was worked.</param>
 /// <param name="Chain">For a single chain of a <see cref="CellKind.Chains"/> cell, its 0-based number; else -1.</param>
 /// <param name="Kind">How the hook entered.</param>

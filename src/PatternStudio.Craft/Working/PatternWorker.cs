@@ -1,12 +1,63 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;
 
 /// <summary>Works an instruction tree into a fabric, row upon row.</summary>
 public static class PatternWorker
 {
-    /// <summary>Works one size of a pattern.</summary>
+    /// <summary>Works one size of a pattern. What the text leaves open is taken as the trade usually takes it, or as the pattern itself comes out best.</summary>
     /// <param name="pattern">The tree.</param>
     /// <param name="size">0-based index into <see cref="Pattern.Sizes"/>.</param>
-    public static Fabric Work(Pattern pattern, int size) => new(pattern.Sizes[size], []);
+    /// <param name="unroll">Work every repeat turn by turn. Slow; the reference that the usual way is tested against.</param>
+    public static PatternWork Work(Pattern pattern, int size, bool unroll = false)
+    {
+        Try best = WorkWith(pattern, size, Conventions.Usual, unroll);
+        if (best.Trouble == 0) return best.Work;
+        foreach (Func<Conventions, Conventions> change in Changes(best))
+        {
+            Try other = WorkWith(pattern, size, change(best.Work.Conventions), unroll);
+            if (other.Trouble < best.Trouble) best = other;
+            if (best.Trouble == 0) break;
+        }
+        return best.Work;
+    }
+
+    private sealed record Try(PatternWork Work, int Trouble, IReadOnlyCollection<int> OpenTurningChains, bool HasChains);
+
+    /// <summary>The conventions that may be otherwise than usual in this pattern, the commonest first.</summary>
+    private static IEnumerable<Func<Conventions, Conventions>> Changes(Try usual)
+    {
+        foreach (int chains in usual.OpenTurningChains.Order())
+        {
+            bool counts = usual.Work.Conventions.Counts(chains) ?? chains >= 3;
+            yield return conventions => conventions.With(chains, !counts);
+        }
+        if (usual.HasChains) yield return conventions => conventions with { ChainsAreStitches = true };
+        if (usual.Work.Mishaps.Count(mishap => mishap.Kind is MishapKind.OtherKind or MishapKind.RepeatUneven) >= 2)
+            yield return conventions => conventions with { PassesOver = true };
+    }
+
+    private static Try WorkWith(Pattern pattern, int size, Conventions conventions, bool unroll)
+    {
+        var context = new WorkContext(pattern, size, conventions, unroll);
+        var pieces = new List<WorkedPiece>();
+        var mishaps = new List<Mishap>();
+        int inDoubt = 0;
+        var workers = new List<(string Name, PieceWorker Worker)>();
+        foreach (Piece piece in pattern.Pieces)
+        {
+            if (workers.Count == 0 || PieceWorker.BeginsAnew(piece)) workers.Add((piece.Name, new PieceWorker(context)));
+            workers[^1].Worker.Work(piece);
+        }
+        foreach ((string name, PieceWorker worker) in workers)
+        {
+            pieces.Add(new WorkedPiece(name, worker.Rows.ToEquatableArray()));
+            mishaps.AddRange(worker.Mishaps);
+            inDoubt += worker.InDoubt;
+        }
+        var fabric = new Fabric(pattern.Sizes[size], pieces.ToEquatableArray());
+        bool chains = pieces.Any(piece => piece.Rows.Any(row => !row.Spaces.IsEmpty));
+        return new Try(new PatternWork(fabric, mishaps.ToEquatableArray(), conventions), mishaps.Count + inDoubt, context.OpenTurningChains, chains);
+    }
 }

@@ -28,8 +28,14 @@ public sealed record WorkedRow(int Number, RowInstruction Instruction, RowKind K
     /// <summary>The label shown: 'Row 3', 'Rnd 3', 'Foundation'.</summary>
     public string Label { get; init; } = "";
 
+    /// <summary>The heading it stands under: 'Border', 'Decrease section'; empty where there is none.</summary>
+    public string Section { get; init; } = "";
+
     /// <summary>The words that call for this row: its own line, or the line that repeats it.</summary>
     public TextSpan CalledBy { get; init; }
+
+    /// <summary>Its own index in its piece.</summary>
+    public int Index { get; init; }
 
     /// <summary>Index of the row it is worked into, in its piece; -1 for none.</summary>
     public int Into { get; init; } = -1;
@@ -62,12 +68,19 @@ public sealed record WorkedRow(int Number, RowInstruction Instruction, RowKind K
     {
         foreach (Run run in Runs)
             for (long i = 0; i < run.Length; i++)
-                yield return run.At(i);
+                yield return Placed(run.At(i));
     }
+
+    private Cell Placed(Cell cell) => cell.Feet.IsEmpty
+        ? cell
+        : cell with { Feet = cell.Feet.Select(foot => foot with { Row = Index - foot.Row }).ToEquatableArray() };
 }
 
-/// <summary>A piece as worked, in one size.</summary>
-/// <param name="Name">As headed; empty where there is no heading.</param>
+/// <summary>
+/// A piece of fabric in one size: all rows that hang together, from one foundation on. Sections that go on with it ('Decrease section',
+/// 'Border') belong to it.
+/// </summary>
+/// <param name="Name">The heading of its first section; empty where there is none.</param>
 /// <param name="Rows">Foundation first, then every row as worked, in order.</param>
 public sealed record WorkedPiece(string Name, EquatableArray<WorkedRow> Rows);
 

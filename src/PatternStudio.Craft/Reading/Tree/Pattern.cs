@@ -68,8 +68,11 @@ public enum StatementKind { Title, Terms, Gauge, FinishedSize, Yarn, Hook, Multi
 /// <param name="Text">The words after the label.</param>
 public sealed record Statement(StatementKind Kind, string Text, TextSpan Span)
 {
-    /// <summary>For <see cref="StatementKind.TurningChain"/>: number of chains, and whether they count ('ch 3 counts as a dc throughout').</summary>
+    /// <summary>For <see cref="StatementKind.TurningChain"/>: number of chains (0 for turning chains of any number), and whether they count ('ch 3 counts as a dc throughout').</summary>
     public (int Chains, bool Counts)? TurningChain { get; init; }
+
+    /// <summary>For <see cref="StatementKind.TurningChain"/>: the stitch they count as, where stated.</summary>
+    public StitchId? CountsAs { get; init; }
 }
 
 /// <summary>What can be wrong with the text before any stitch is worked.</summary>

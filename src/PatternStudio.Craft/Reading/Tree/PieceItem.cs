@@ -44,6 +44,9 @@ public sealed record RepeatRows(EquatableArray<int> Rows, RowsUntil Until, TextS
     /// <summary>The length to reach, in millimetres for each size, for <see cref="RowsUntil.Measures"/>.</summary>
     public SizedNumber? Millimetres { get; init; }
 
+    /// <summary>'Rep the last 2 rows': how many rows back the repeat begins; null where rows are named, 1 understood where <see cref="Rows"/> is empty too.</summary>
+    public int? LastRows { get; init; }
+
     /// <summary>'ending with a Row 3': the row of the repeat that must come last.</summary>
     public int? EndingWith { get; init; }
 

@@ -13,7 +13,20 @@ public abstract record Step(TextSpan Span);
 /// <param name="PerPlace">How many go into each place; null where the words give one number only and no place ('3 sc', 'sc 3'): then <paramref name="Count"/> holds it.</param>
 /// <param name="Count">A number with no place of its own: that many stitches, one in each next place, or all in the group's place inside a group.</param>
 /// <param name="Where">The place; null where the words don't say (next place, or the group's).</param>
-public sealed record StitchStep(StitchId Stitch, SizedNumber? PerPlace, SizedNumber? Count, Placement? Where, TextSpan Span) : Step(Span);
+public sealed record StitchStep(StitchId Stitch, SizedNumber? PerPlace, SizedNumber? Count, Placement? Where, TextSpan Span) : Step(Span)
+{
+    /// <summary>'dc in 4th ch from hook (skipped 3 chs count as first dc)': what the skipped chains stand for; null where the words don't say.</summary>
+    public SkippedChains? Skipped { get; init; }
+
+    /// <summary>'2 dc with ch 1 between', '1 dc in each of next 8 dc with ch 1 between each': the chains made between two of these stitches; null for none.</summary>
+    public SizedNumber? ChainsBetween { get; init; }
+}
+
+/// <summary>What the chains passed over before the first stitch of a foundation stand for.</summary>
+/// <param name="Role">Whether they count.</param>
+/// <param name="CountsAs">The stitch they count as, when stated with a stitch.</param>
+/// <param name="ThenChains">The chains left over beside that stitch: 1 in 'dc in 6th ch from hook (counts as dc, ch 1, dc)'.</param>
+public sealed record SkippedChains(ChainRole Role, StitchId? CountsAs, int ThenChains, TextSpan Span);
 
 /// <summary>What a chain stands for.</summary>
 public enum ChainRole
@@ -102,6 +115,9 @@ public sealed record AsRowStep(EquatableArray<int> Rows, TextSpan Span) : Step(S
 {
     /// <summary>True where the words say 'the last row' or 'the previous row', not a number.</summary>
     public bool PreviousRow { get; init; }
+
+    /// <summary>'Rows 9–14: Rep Rows 7 and 8 three times': how often the rows are said to be worked; null where the words don't say.</summary>
+    public SizedNumber? Times { get; init; }
 
     /// <summary>True where 'but', 'except' or 'having' changes it by words that follow: then the row can't be worked from this alone.</summary>
     public bool WithChanges { get; init; }

@@ -1,0 +1,97 @@
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Counts;
+
+/// <summary>Reads the count that a row states: '20 sts', '10 puffs, 11 sc, 1 ch-2 sp', '20, 30, 40 sts', '7 dc on each side — 28 dc in all'.</summary>
+internal static class StatedCounts
+{
+    private static readonly Phrase Tail = new("in|total|all|made|remaining|left|counting|now|on|each|per|side|altogether|including|the|tch|row|rnd|around|across|ring|of|in");
+    private static readonly Phrase Lead = new("total|you|there|should|now|have|will|be|are|making|of|about|with|a|for|:");
+
+    /// <summary>The count that the whole stretch states; null where it says anything else.</summary>
+    public static StatedCount? Whole(Cursor stretch, SourceText source)
+    {
+        int from = stretch.At;
+        StatedCount? count = Take(stretch);
+        if (count is null || !stretch.AtEnd)
+        {
+            stretch.At = from;
+            return null;
+        }
+        return count;
+    }
+
+    /// <summary>Takes as many counts as stand here, parted by commas; null where none does.</summary>
+    public static StatedCount? Take(Cursor cursor)
+    {
+        int from = cursor.At;
+        while (cursor.Take(Lead)) { }
+        var items = new List<StatedItem>();
+        int after;
+        do
+        {
+            if (TakeItem(cursor) is not { } item) break;
+            items.Add(item);
+            after = cursor.At;
+            while (cursor.Kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dash or TokenKind.Slash or TokenKind.Star || cursor.Now.Word is "and" or "plus" or "&") cursor.At++;
+            if (!StartsItem(cursor)) cursor.At = after;
+        }
+        while (cursor.At > after);
+        if (items.Count == 0)
+        {
+            cursor.At = from;
+            return null;
+        }
+        return new StatedCount(SizeCounts.Merge(items, cursor.Context.Sizes).ToEquatableArray(), cursor.Slice(from, cursor.At), cursor.SpanFrom(from));
+    }
+
+    private static bool StartsItem(Cursor cursor) => cursor.Kind == TokenKind.Number || Terms.Synonyms.Number(cursor.Now.Word) is not null;
+
+    private static StatedItem? TakeItem(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (Numbers.Take(cursor) is not { } number) return null;
+        cursor.Take(TokenKind.Hyphen);
+        (CountedThing thing, PlaceKind? kind) = TakeThing(cursor);
+        int tail = cursor.At;
+        while (cursor.Take(Tail)) { }
+        if (cursor.At > tail && PerSide(cursor, tail)) thing = CountedThing.Other;
+        return new StatedItem(number, thing, kind, cursor.SpanFrom(from));
+    }
+
+    private static (CountedThing, PlaceKind?) TakeThing(Cursor cursor)
+    {
+        int from = cursor.At;
+        switch (PlaceNouns.Take(cursor))
+        {
+            case { Noun: PlaceNoun.ChainSpace } kind: return (CountedThing.ChainSpaces, kind);
+            case { Noun: PlaceNoun.Space } kind: return (CountedThing.Spaces, kind);
+            case { Noun: PlaceNoun.Stitch } kind: return (CountedThing.Stitch, kind);
+            case { Noun: PlaceNoun.Group } kind: return (CountedThing.Groups, kind);
+            case { Noun: PlaceNoun.AnyStitch } kind: return (CountedThing.Stitches, kind);
+            case { Noun: PlaceNoun.Chain or PlaceNoun.Corner } kind: return (CountedThing.Other, kind);
+        }
+        cursor.At = from;
+        return TakesUnknown(cursor) ? (CountedThing.Other, null) : (CountedThing.Stitches, null);
+    }
+
+    /// <summary>'35 patterns', '6 repeats', '49 squares'.</summary>
+    private static bool TakesUnknown(Cursor cursor)
+    {
+        int from = cursor.At;
+        while (cursor.At - from < 2 && cursor.Kind == TokenKind.Word && !IsTail(cursor) && cursor.Now.Word is not ("and" or "plus" or "times" or "in" or "more" or "inches" or "inch" or "cm")) cursor.At++;
+        return cursor.At > from;
+    }
+
+    private static bool IsTail(Cursor cursor) => cursor.Is(Tail);
+
+    private static bool PerSide(Cursor cursor, int tail)
+    {
+        for (int i = tail; i < cursor.At; i++)
+            if (cursor.Context.Tokens[i].Word is "each" or "per" or "side") return true;
+        return false;
+    }
+}

@@ -1,0 +1,76 @@
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Headings;
+
+/// <summary>The heading of a piece: 'Square', 'BORDER:', 'First sleeve (make 2)'.</summary>
+internal sealed record PieceHeading(string Name, SizedNumber? Make, TextSpan Span);
+
+/// <summary>Reads headings of pieces: a short line alone, or capital words with a colon before an instruction.</summary>
+internal static class PieceHeadings
+{
+    private const int MostWords = 7;
+    private static readonly Phrase MakeWord = new("make");
+
+    public static PieceHeading? Take(Cursor cursor)
+    {
+        int from = cursor.At;
+        bool upper = true;
+        while (!cursor.AtEnd && cursor.At - from < MostWords && IsOfName(cursor)) {
+            upper &= !cursor.Raw.Any(char.IsLower);
+            cursor.At++;
+        }
+        int end = cursor.At;
+        if (end > from && IsUpperFirst(cursor, from) && !Instructs(cursor, from, end))
+        {
+            SizedNumber? make = TakeMake(cursor);
+            bool marked = TakeMark(cursor);
+            if (cursor.AtEnd || (marked && upper))
+                return new PieceHeading(cursor.Slice(from, end), make, cursor.SpanFrom(from));
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'Fasten off', 'Make a magic ring' are short lines too, but they instruct.</summary>
+    private static bool Instructs(Cursor cursor, int from, int end) =>
+        Steps.StepReader.ReadAll(new Cursor(cursor.Context, from, end, cursor.Depth)).Steps.All(step => step is not UnreadStep);
+
+    private static bool IsUpperFirst(Cursor cursor, int from)
+    {
+        char first = cursor.Context.Source.Content[cursor.Context.Tokens[from].Span.Start];
+        return char.IsUpper(first) || char.IsDigit(first);
+    }
+
+    private static bool IsOfName(Cursor cursor)
+    {
+        if (cursor.Kind is TokenKind.Number or TokenKind.Ordinal or TokenKind.Quote or TokenKind.Hyphen or TokenKind.Slash) return true;
+        if (cursor.Kind == TokenKind.Other) return cursor.Now.Word == "&";
+        return cursor.Kind == TokenKind.Word && cursor.Now.Word is not ("ch" or "turn" or "rep" or "skip" or "join" or "attach" or "with" or "row" or "rnd");
+    }
+
+    private static bool TakeMark(Cursor cursor)
+    {
+        int from = cursor.At;
+        while (cursor.Kind is TokenKind.Colon or TokenKind.Dash or TokenKind.Dot) cursor.At++;
+        return cursor.At > from;
+    }
+
+    /// <summary>'(make 2)'.</summary>
+    private static SizedNumber? TakeMake(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.Take(TokenKind.Dash);
+        cursor.Take(TokenKind.Comma);
+        cursor.Take(TokenKind.Open);
+        if (cursor.Take(MakeWord) && (Numbers.Take(cursor) ?? Extents.TakeTimes(cursor)?.Count) is { } make)
+        {
+            cursor.Take(TokenKind.Close);
+            return make;
+        }
+        cursor.At = from;
+        return null;
+    }
+}

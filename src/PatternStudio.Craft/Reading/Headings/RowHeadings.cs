@@ -1,0 +1,127 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Headings;
+
+/// <summary>
+/// Reads the label of a row: 'Row 1 (RS):', 'Rows 3–10:', 'Rnds 4 and 6:', '2nd Round.', '5th, 6th and 7th rows.', 'Next 4 rows:',
+/// 'Set-up row:', 'Row 2 and all even rows:'.
+/// </summary>
+internal static class RowHeadings
+{
+    private static readonly Phrase EvenRows = new("and all|every|each other|even|odd|alt|rs|ws|right|wrong? number|numbered|side|alternate? row|rnd");
+    private static readonly Phrase AllRows = new("all|every other|even|odd|alt|rs|ws|right|wrong? number|numbered|side? row|rnd");
+    private static readonly Phrase Inclusive = new("inclusive|incl");
+    private static readonly Phrase Named = new("next|foundation|set|setup|base|joining|starting|edging|border|beg|first|last|final|increase|decrease up? row|rnd");
+    private static readonly Phrase FoundationChain = new("foundation|starting|beg|base ch");
+
+    /// <summary>Takes a heading that stands here; null where none does.</summary>
+    public static RowHeading? Take(Cursor cursor, bool startsLine)
+    {
+        int from = cursor.At;
+        RowHeading? heading = TakeNumbered(cursor) ?? TakeOrdinals(cursor) ?? TakeNext(cursor) ?? TakeEvery(cursor) ?? TakeNamed(cursor);
+        if (heading is not null)
+        {
+            heading = HeadingSides.Take(cursor, heading);
+            int end = cursor.At;
+            if (TakeEnd(cursor, startsLine)) return heading with { Text = cursor.Slice(from, end), Span = cursor.Span(from, end) };
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>What parts a heading from its row; at the start of a line a capital, a bracket or a star will do.</summary>
+    private static bool TakeEnd(Cursor cursor, bool startsLine)
+    {
+        if (cursor.Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash)
+        {
+            while (cursor.Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash) cursor.At++;
+            return true;
+        }
+        if (cursor.AtEnd || !startsLine) return false;
+        if (cursor.Kind == TokenKind.Comma && cursor.Ahead(1).Kind == TokenKind.Word) return IsCapital(cursor, 1) && cursor.Take(TokenKind.Comma);
+        return cursor.Kind is TokenKind.Star or TokenKind.Open || (cursor.Kind == TokenKind.Word && IsCapital(cursor, 0));
+    }
+
+    private static bool IsCapital(Cursor cursor, int by) =>
+        char.IsUpper(cursor.Context.Source.Content[cursor.Ahead(by).Span.Start]);
+
+    private static RowHeading Of(RowKind kind, RowNumbering numbering) => new(kind, numbering, "", default);
+
+    private static RowKind? TakeKind(Cursor cursor) =>
+        cursor.TakeWord("row") ? RowKind.Row : cursor.TakeWord("rnd") ? RowKind.Round : null;
+
+    /// <summary>'Row 3', 'Rows 3–10 (12)', 'Rows 4, 6 and 8', 'Row 2 and all even rows'.</summary>
+    private static RowHeading? TakeNumbered(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (TakeKind(cursor) is { } kind && Numbers.Take(cursor) is { } first && first.Values[0] is { } number) return TakeRest(cursor, kind, first, number);
+        cursor.At = from;
+        return null;
+    }
+
+    private static RowHeading TakeRest(Cursor cursor, RowKind kind, SizedNumber first, int number)
+    {
+        if (cursor.Take(EvenRows)) return Of(kind, RowNumbering.EveryOther) with { Numbers = [number] };
+        if (RowNumbers.TakeLast(cursor) is { } last) return Of(kind, RowNumbering.Range) with { First = first, Last = last };
+        return Of(kind, RowNumbering.Listed) with { Numbers = RowNumbers.TakeMore(cursor, number) };
+    }
+
+    /// <summary>'2nd Row', '5th, 6th and 7th rows', '13th to 16th Rows'.</summary>
+    private static RowHeading? TakeOrdinals(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (Numbers.TakeOrdinal(cursor) is { } first)
+        {
+            if (RowNumbers.TakeLastOrdinal(cursor) is { } last && TakeKind(cursor) is { } ranged)
+            {
+                cursor.Take(Inclusive);
+                return Of(ranged, RowNumbering.Range) with { First = SizedNumber.Of(first), Last = SizedNumber.Of(last) };
+            }
+            cursor.At = from + 1;
+            EquatableArray<int> numbers = RowNumbers.TakeMoreOrdinals(cursor, first);
+            if (TakeKind(cursor) is { } kind)
+            {
+                bool every = cursor.Take(EvenRows);
+                return Of(kind, every ? RowNumbering.EveryOther : RowNumbering.Listed) with { Numbers = numbers };
+            }
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'Next row', 'Next 4 rounds'.</summary>
+    private static RowHeading? TakeNext(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.TakeWord("next"))
+        {
+            SizedNumber count = Numbers.Take(cursor) ?? SizedNumber.Of(1, cursor.SpanFrom(cursor.At));
+            if (TakeKind(cursor) is { } kind) return Of(kind, RowNumbering.Next) with { Last = count };
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'All even rows', 'All WS rows'.</summary>
+    private static RowHeading? TakeEvery(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(AllRows)) return null;
+        RowKind kind = cursor.Ahead(-1).IsWord("rnd") ? RowKind.Round : RowKind.Row;
+        FabricSide? side = null;
+        for (int i = from; i < cursor.At; i++)
+            side = cursor.Context.Tokens[i].Word switch { "rs" or "right" => FabricSide.Right, "ws" or "wrong" => FabricSide.Wrong, _ => side };
+        return Of(kind, RowNumbering.EveryOther) with { Side = side };
+    }
+
+    /// <summary>'Foundation row', 'Set-up row', 'Foundation ch'.</summary>
+    private static RowHeading? TakeNamed(Cursor cursor)
+    {
+        if (cursor.Take(FoundationChain)) return Of(RowKind.Foundation, RowNumbering.None);
+        if (!cursor.Take(Named)) return null;
+        RowKind kind = cursor.Ahead(-1).IsWord("rnd") ? RowKind.Round : RowKind.Row;
+        return Of(kind, RowNumbering.Next) with { Last = SizedNumber.Of(1) };
+    }
+}

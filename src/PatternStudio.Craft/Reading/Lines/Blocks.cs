@@ -1,0 +1,85 @@
+using PatternStudio.Craft.Reading.Headings;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Reading.Lines;
+
+/// <summary>A row with its heading, or a stretch of text without one; it may wrap over several lines.</summary>
+/// <param name="Heading">Null where there is none.</param>
+/// <param name="Start">Index of the first token.</param>
+/// <param name="Body">Index of the first token after the heading.</param>
+/// <param name="End">Index after the last token.</param>
+internal sealed record Block(RowHeading? Heading, int Start, int Body, int End, bool AfterBlank);
+
+/// <summary>Parts the text into blocks: a heading starts a row, at the start of a line or after a full stop; other lines go on or stand alone.</summary>
+internal static class Blocks
+{
+    private const int LongLine = 60;
+
+    public static List<Block> Of(ReadingContext context)
+    {
+        var blocks = new List<Block>();
+        foreach (TextLine line in TextLines.Of(context))
+        {
+            foreach (Block block in Split(context, line))
+            {
+                if (block.Heading is null && block.Start == line.Start && blocks.Count > 0 && GoesOn(context, blocks[^1], line)) blocks[^1] = blocks[^1] with { End = block.End };
+                else blocks.Add(block);
+            }
+        }
+        return blocks;
+    }
+
+    /// <summary>A line, parted before each row heading inside it.</summary>
+    private static IEnumerable<Block> Split(ReadingContext context, TextLine line)
+    {
+        int start = line.Start;
+        (RowHeading? heading, int body) = HeadingAt(context, line, start);
+        for (int i = Math.Max(body, start + 1); i < line.End; i++)
+        {
+            if (!CouldStartRow(context, i) || HeadingAt(context, line, i) is not ({ } next, var nextBody)) continue;
+            yield return new Block(heading, start, body, i, line.AfterBlank);
+            (heading, start, body) = (next, i, nextBody);
+            i = nextBody - 1;
+        }
+        yield return new Block(heading, start, body, line.End, line.AfterBlank);
+    }
+
+    private static bool CouldStartRow(ReadingContext context, int i) =>
+        context.Tokens[i - 1].Kind is TokenKind.Dot or TokenKind.Close && char.IsLetterOrDigit(context.Source.Content[context.Tokens[i].Span.Start])
+        && !char.IsLower(context.Source.Content[context.Tokens[i].Span.Start]);
+
+    private static (RowHeading?, int) HeadingAt(ReadingContext context, TextLine line, int at)
+    {
+        var cursor = new Cursor(context, at, line.End);
+        RowHeading? heading = RowHeadings.Take(cursor, startsLine: at == line.Start);
+        return (heading, heading is null ? at : cursor.At);
+    }
+
+    /// <summary>A line goes on with the one before where it begins in the middle of a sentence.</summary>
+    private static bool GoesOn(ReadingContext context, Block before, TextLine line)
+    {
+        if (line.AfterBlank) return false;
+        Token first = context.Tokens[line.Start], last = context.Tokens[before.End - 1];
+        if (last.Kind is TokenKind.Comma or TokenKind.Semicolon) return true;
+        char begins = context.Source.Content[first.Span.Start];
+        if (char.IsLower(begins)) return !IsDefinition(context, line);
+        if (before.Heading is not null && (begins is '(' or '[' or '*' or '{' || first.Kind is TokenKind.Dash)) return true;
+        int lineLength = last.Span.End - context.Tokens[LineStart(context, before.End - 1)].Span.Start;
+        return before.Heading is not null && lineLength >= LongLine && last.Kind is TokenKind.Word or TokenKind.Number;
+    }
+
+    private static int LineStart(ReadingContext context, int token)
+    {
+        while (token > 0 && !context.Tokens[token].StartsLine) token--;
+        return token;
+    }
+
+    /// <summary>'dc2tog: …' begins in lower case and is a line of its own.</summary>
+    private static bool IsDefinition(ReadingContext context, TextLine line)
+    {
+        for (int i = line.Start; i < Math.Min(line.End, line.Start + 8); i++)
+            if (context.Tokens[i].Kind == TokenKind.Colon || context.Tokens[i] is { Kind: TokenKind.Other, Word: "=" }) return true;
+        return false;
+    }
+}

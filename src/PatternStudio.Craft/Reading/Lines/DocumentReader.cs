@@ -1,0 +1,68 @@
+using PatternStudio.Craft.Reading.Headings;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Lines;
+
+/// <summary>Reads the blocks of a text in order into pieces, definitions and statements.</summary>
+internal sealed class DocumentReader(ReadingContext context)
+{
+    private readonly List<Piece> pieces = [];
+    private readonly List<PieceItem> items = [];
+    private readonly List<Step> pending = [];
+    private string pieceName = "";
+    private SizedNumber? make;
+    private int pieceStart;
+
+    public List<Piece> Pieces => pieces;
+
+    public void Read(IEnumerable<Block> blocks)
+    {
+        foreach (Block block in blocks) Read(block);
+        EndPiece(context.Source.Content.Length);
+    }
+
+    private void Read(Block block)
+    {
+        context.LineHasNoHeading = block.Heading is null;
+        var cursor = new Cursor(context, block.Body, block.End);
+        if (block.Heading is not null)
+            foreach (PieceItem item in RowReader.Read(cursor, block.Heading)) Add(item);
+        else ReadLine(cursor);
+    }
+
+    private void ReadLine(Cursor cursor)
+    {
+        if (FrontMatter(cursor)) return;
+        if (PieceHeadings.Take(cursor) is { } heading)
+        {
+            EndPiece(heading.Span.Start);
+            (pieceName, make, pieceStart) = (heading.Name, heading.Make, heading.Span.Start);
+            if (cursor.AtEnd) return;
+        }
+        foreach (PieceItem item in LooseLines.Read(cursor)) Add(item);
+    }
+
+    private bool FrontMatter(Cursor cursor) => context.Document.Take(cursor, inRows: items.Count > 0);
+
+    /// <summary>Yarn and colours of a line of their own ('Change to B.') belong to the row that comes next.</summary>
+    private void Add(PieceItem item)
+    {
+        if (item is RowInstruction row && row.Steps.All(step => step is ColourStep or AttachStep) && !row.Steps.IsEmpty && row.Heading.Text.Length == 0) pending.AddRange(row.Steps);
+        else if (item is RowInstruction next && pending.Count > 0)
+        {
+            items.Add(next with { Steps = pending.Concat(next.Steps).ToEquatableArray(), Span = pending[0].Span.Through(next.Span) });
+            pending.Clear();
+        }
+        else items.Add(item);
+    }
+
+    private void EndPiece(int end)
+    {
+        if (items.Count > 0 || pieceName.Length > 0)
+            pieces.Add(new Piece(pieceName, items.ToEquatableArray(), TextSpan.FromTo(pieceStart, end)) { Make = make });
+        items.Clear();
+        (pieceName, make) = ("", null);
+    }
+}

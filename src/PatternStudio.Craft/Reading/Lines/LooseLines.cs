@@ -1,0 +1,42 @@
+using PatternStudio.Craft.Reading.Steps;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Lines;
+
+/// <summary>Reads a line without a row heading: a foundation, an unlabelled row, a repeat of rows, or words that are no row.</summary>
+internal static class LooseLines
+{
+    public static IEnumerable<PieceItem> Read(Cursor cursor)
+    {
+        cursor.SkipSeparators();
+        if (cursor.AtEnd) return [];
+        int from = cursor.At;
+        bool outer = cursor.Context.LineHasNoHeading;
+        cursor.Context.LineHasNoHeading = true;
+        var items = RowReader.Read(cursor, new RowHeading(RowKind.Row, RowNumbering.None, "", new TextSpan(cursor.Now.Span.Start, 0))).ToList();
+        cursor.Context.LineHasNoHeading = outer;
+        return items.Count > 0 && items[0] is RowInstruction row && !IsInstruction(row) ? [Passage(cursor, from)] : items;
+    }
+
+    /// <summary>A line is an instruction where it begins with one; all else is prose.</summary>
+    private static bool IsInstruction(RowInstruction row)
+    {
+        foreach (Step step in row.Steps)
+        {
+            if (step is ChainStep or StitchStep or GroupStep or RepeatStep or MagicRingStep or JoinStep or SkipStep or AsRowStep) return true;
+            if (step is not (ColourStep or AttachStep or RemarkStep or MarkerStep or TurnStep or DoNotTurnStep)) return false;
+        }
+        return row.Steps.Any(step => step is ColourStep or AttachStep) && row.Steps.All(step => step is ColourStep or AttachStep or RemarkStep);
+    }
+
+    private static Passage Passage(Cursor cursor, int from)
+    {
+        var whole = new Cursor(cursor.Context, from, cursor.End);
+        string text = whole.Slice(from, cursor.End);
+        var steps = StepReader.ReadAll(whole).Steps;
+        bool remark = steps.All(step => step is FastenOffStep or RemarkStep or MarkerStep or TurnStep or ColourStep) || RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.End));
+        return new Passage(text, remark, whole.Span(from, cursor.End));
+    }
+}

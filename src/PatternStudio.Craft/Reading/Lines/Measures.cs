@@ -1,0 +1,67 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Lines;
+
+/// <summary>Reads a length to reach: 'until piece measures 40 cm', 'for 15 inches', 'until work measures 11½ inches from beginning'.</summary>
+internal static class Measures
+{
+    private const double MillimetresPerInch = 25.4;
+    private static readonly Phrase Until = new("until|till|to|for");
+    private const int MostWordsBetween = 6;
+
+    public static SizedNumber? Take(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(Until)) return null;
+        int start = cursor.At;
+        while (!cursor.AtEnd && cursor.At - start < MostWordsBetween && cursor.Kind == TokenKind.Word && Terms.Synonyms.Number(cursor.Now.Word) is null) cursor.At++;
+        if (TakeLengths(cursor) is { } millimetres)
+        {
+            Steps.Clauses.TakeToComma(cursor);
+            return millimetres;
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    private static SizedNumber? TakeLengths(Cursor cursor)
+    {
+        int from = cursor.At;
+        var values = new List<double>();
+        while (TakeNumber(cursor) is { } value)
+        {
+            values.Add(value);
+            while (cursor.Kind is TokenKind.Comma or TokenKind.Open or TokenKind.Close && cursor.Ahead(1).Kind is TokenKind.Number or TokenKind.Fraction or TokenKind.Word) cursor.At++;
+        }
+        cursor.Take(TokenKind.Close);
+        if (values.Count == 0 || UnitInMillimetres(cursor) is not { } unit) return null;
+        return new SizedNumber(values.Select(value => (int?)Math.Round(Math.Min(value, ReadingLimits.Number) * unit)).ToEquatableArray(), cursor.SpanFrom(from));
+    }
+
+    private static double? UnitInMillimetres(Cursor cursor)
+    {
+        double? unit = cursor.Now.Word switch
+        {
+            "cm" or "centimetres" or "centimeters" => 10,
+            "mm" => 1,
+            "in" or "inch" or "inches" => MillimetresPerInch,
+            "yard" or "yards" or "yd" => 36 * MillimetresPerInch,
+            "m" => 1000,
+            _ => cursor.Kind == TokenKind.Quote ? MillimetresPerInch : null,
+        };
+        if (unit is not null) cursor.At++;
+        return unit;
+    }
+
+    private static double? TakeNumber(Cursor cursor)
+    {
+        if (cursor.Kind == TokenKind.Fraction && Fractions.Value(cursor.Raw) is { } fraction)
+        {
+            cursor.At++;
+            return fraction;
+        }
+        return Numbers.TakePlain(cursor);
+    }
+}

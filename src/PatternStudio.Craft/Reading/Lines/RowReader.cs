@@ -1,0 +1,60 @@
+using PatternStudio.Craft.Reading.Counts;
+using PatternStudio.Craft.Reading.Steps;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Lines;
+
+/// <summary>Reads the body of a row: its steps, the count it states, and words after it that repeat rows.</summary>
+internal static class RowReader
+{
+    /// <summary>Reads a row with its heading.</summary>
+    public static IEnumerable<PieceItem> Read(Cursor cursor, RowHeading heading)
+    {
+        cursor.Context.RowLoop = LoopChoice.Both;
+        int from = cursor.At;
+        var steps = new StepList();
+        var repeats = new List<PieceItem>();
+        while (!cursor.AtEnd && repeats.Count == 0) ReadOne(cursor, steps, repeats);
+        RowInstruction row = RowEnds.Finish(cursor.Context, heading, steps, RowSpan(cursor, heading, from));
+        bool onlyRepeats = row.Steps.IsEmpty && row.Stated is null && repeats.Count > 0 && heading.Text.Length == 0;
+        if (!onlyRepeats) yield return row;
+        foreach (PieceItem item in repeats) yield return item;
+        if (!cursor.AtEnd)
+            foreach (PieceItem item in LooseLines.Read(new Cursor(cursor.Context, cursor.At, cursor.End))) yield return item;
+    }
+
+    private static TextSpan RowSpan(Cursor cursor, RowHeading heading, int from) =>
+        heading.Text.Length > 0 ? heading.Span.Through(cursor.Span(Math.Min(from, cursor.At), cursor.At)) : cursor.Span(from, cursor.At);
+
+    private static void ReadOne(Cursor cursor, StepList steps, List<PieceItem> repeats)
+    {
+        bool newSentence = steps.Count == 0 || AfterSentence(cursor);
+        if (TakeCount(cursor, steps)) return;
+        cursor.SkipSeparators();
+        newSentence |= AfterSentence(cursor);
+        if (newSentence && RowReferences.ReadRepeat(cursor, steps) is { } repeat) repeats.Add(repeat);
+        else if (!RowReferences.ReadAsRow(cursor, steps)) StepReader.ReadNext(cursor, steps);
+    }
+
+    private static bool AfterSentence(Cursor cursor) =>
+        cursor.At > cursor.Start && cursor.Ahead(-1).Kind is TokenKind.Dot or TokenKind.Close or TokenKind.Dash;
+
+    /// <summary>'— 20 sts', ': 12 dc.', '. 16 tr.': a count after a mark that is its own clause.</summary>
+    private static bool TakeCount(Cursor cursor, StepList steps)
+    {
+        if (steps.Count == 0) return false;
+        int from = cursor.At;
+        bool marked = cursor.Kind is TokenKind.Dash or TokenKind.Colon or TokenKind.Dot or TokenKind.Semicolon || (cursor.At > cursor.Start && cursor.Ahead(-1).Kind is TokenKind.Dot);
+        cursor.SkipSeparators();
+        int start = cursor.At;
+        if (marked && cursor.Kind == TokenKind.Number && StatedCounts.Take(cursor) is { } count && (cursor.AtEnd || cursor.Kind is TokenKind.Dot))
+        {
+            steps.Add(new CountedSoFar(count, cursor.SpanFrom(start)));
+            return true;
+        }
+        cursor.At = from;
+        return false;
+    }
+}

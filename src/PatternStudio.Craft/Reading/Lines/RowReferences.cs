@@ -1,0 +1,99 @@
+using PatternStudio.Craft.Reading.Headings;
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Steps;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Lines;
+
+/// <summary>
+/// Reads rows told by other rows: 'Rep Row 2', 'As Row 2', 'same as 5th row' as a row's own words, and 'Rep Rows 2 and 3 for 12 more rows'
+/// as an entry of its own.
+/// </summary>
+internal static class RowReferences
+{
+    private static readonly Phrase As = new("work|worked|make|follow the? same? as|like for? the? directions? for? the?");
+    private static readonly Phrase SameAs = new("the? same as|like for? in? the?");
+    private static readonly Phrase Rep = new("cont? to? rep|work the? instructions|directions? for? of? the?");
+    private static readonly Phrase Last = new("last|prev");
+    private static readonly Phrase Changes = new("but|except|having|with|making|only|omitting");
+    private static readonly Phrase AlternateWords = new("alternately|in turn|order|sequence");
+
+    /// <summary>The rows named: 'Row 2', 'Rows 2 and 3', 'the 3rd, 4th and 5th rows', 'last row', 'last 2 rows'.</summary>
+    public sealed record Named(EquatableArray<int> Rows, bool Previous, int? LastRows);
+
+    /// <summary>Takes the rows named; null where none are.</summary>
+    public static Named? TakeRows(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.TakeWord("the");
+        if (cursor.Take(Last))
+        {
+            int? rows = Numbers.TakePlain(cursor);
+            if (cursor.TakeWord("row") || cursor.TakeWord("rnd")) return new Named([], true, rows);
+        }
+        else if (cursor.TakeWord("row") || cursor.TakeWord("rnd"))
+        {
+            if (cursor.Kind == TokenKind.Number && Numbers.TakePlain(cursor) is { } first) return new Named(RowNumbers.TakeMore(cursor, first), false, null);
+        }
+        else if (Numbers.TakeOrdinal(cursor) is { } ordinal)
+        {
+            EquatableArray<int> rows = RowNumbers.TakeMoreOrdinals(cursor, ordinal);
+            if (cursor.TakeWord("row") || cursor.TakeWord("rnd")) return new Named(rows, false, null);
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'Rep Row 2', 'As Row 2' as (the beginning of) a row's body.</summary>
+    public static bool ReadAsRow(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        bool said = cursor.Take(As) || cursor.Take(SameAs) || cursor.Take(Rep) || cursor.TakeWord("as");
+        if (!said || TakeRows(cursor) is not { } named)
+        {
+            cursor.At = from;
+            return false;
+        }
+        SizedNumber? times = TakeTimes(cursor);
+        cursor.Take(AlternateWords);
+        bool changes = TakeChanges(cursor);
+        steps.Add(new AsRowStep(named.Rows, cursor.SpanFrom(from)) { PreviousRow = named.Previous, WithChanges = changes, Times = times });
+        return true;
+    }
+
+    private static SizedNumber? TakeTimes(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.Take(TokenKind.Comma);
+        if (Extents.TakeTimes(cursor) is { } times) return times.Count;
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'…, but making 2 sc in each corner': the words that change it belong to it.</summary>
+    private static bool TakeChanges(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.Take(TokenKind.Comma);
+        if (!cursor.Take(Changes))
+        {
+            cursor.At = from;
+            return false;
+        }
+        Clauses.TakeToStop(cursor);
+        return true;
+    }
+
+    /// <summary>'Rep Rows 2 and 3 for 12 more rows', 'Repeat 2nd row until piece measures 40 cm': an entry of its own.</summary>
+    public static RepeatRows? ReadRepeat(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        bool ownLine = steps.Steps.All(step => step is RemarkStep or CountedSoFar or ColourStep);
+        RepeatRows? repeat = RowRepeats.Take(cursor);
+        if (repeat is not null && (!ownLine || cursor.Context.LineHasNoHeading)) return repeat;
+        cursor.At = from;
+        return null;
+    }
+}

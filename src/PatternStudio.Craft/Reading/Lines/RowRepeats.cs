@@ -1,0 +1,125 @@
+using PatternStudio.Craft.Reading.Counts;
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Lines;
+
+/// <summary>Reads 'Rep Rows 2 and 3 for 12 more rows', 'Repeat last row until piece measures 40 cm', 'Work even for length desired'.</summary>
+internal static class RowRepeats
+{
+    private static readonly Phrase Rep = new("cont? to? rep from?");
+    private static readonly Phrase WorkEven = new("work|cont work? even");
+    private static readonly Phrase For = new("for");
+    private static readonly Phrase More = new("more|additional|further");
+    private static readonly Phrase RowWord = new("row|rnd");
+    private static readonly Phrase UntilRow = new("until|to|through and? including? there? are?");
+    private static readonly Phrase Until = new("until|to|till");
+    private static readonly Phrase InAll = new("in|have all|total|been|worked|completed");
+    private static readonly Phrase EndingWith = new("end|finishing with|on|after|by a|an?");
+    private static readonly Phrase ThereAre = new("until|till there|you are|have");
+    private static readonly Phrase Remain = new("remaining|left");
+
+    public static RepeatRows? Take(Cursor cursor)
+    {
+        int from = cursor.At;
+        EquatableArray<int> rows = [];
+        bool even = cursor.Take(WorkEven);
+        RowReferences.Named? named = null;
+        if (!even && (!cursor.Take(Rep) || (named = RowReferences.TakeRows(cursor)) is null))
+        {
+            cursor.At = from;
+            return null;
+        }
+        if (named is not null) rows = named.Rows;
+        RepeatRows repeat = TakeUntil(cursor, rows, named);
+        repeat = TakeEnding(cursor, repeat);
+        repeat = TakeStated(cursor, repeat);
+        return repeat with { Span = cursor.SpanFrom(from) };
+    }
+
+    private static RepeatRows TakeUntil(Cursor cursor, EquatableArray<int> rows, RowReferences.Named? named)
+    {
+        cursor.Take(TokenKind.Comma);
+        int from = cursor.At;
+        foreach (Func<Cursor, EquatableArray<int>, RepeatRows?> take in new[] { TakeMoreRows, TakeTimes, TakeMeasure, TakeRowNumber, TakeStitchesRemain })
+        {
+            cursor.At = from;
+            if (take(cursor, rows) is { } repeat) return WithLastRows(repeat, named);
+        }
+        cursor.At = from;
+        Steps.Clauses.TakeToComma(cursor);
+        return WithLastRows(new RepeatRows(rows, RowsUntil.AsWished, default), named);
+    }
+
+    private static RepeatRows WithLastRows(RepeatRows repeat, RowReferences.Named? named) =>
+        named?.LastRows is { } last ? repeat with { LastRows = last } : repeat;
+
+    /// <summary>'for 12 (20, 40) more rows', 'for 12 rows'.</summary>
+    private static RepeatRows? TakeMoreRows(Cursor cursor, EquatableArray<int> rows)
+    {
+        cursor.Take(For);
+        if (Numbers.Take(cursor) is not { } count) return null;
+        cursor.Take(More);
+        if (!cursor.Take(RowWord)) return null;
+        cursor.Take(More);
+        return new RepeatRows(rows, RowsUntil.MoreRows, default) { Count = count };
+    }
+
+    private static RepeatRows? TakeTimes(Cursor cursor, EquatableArray<int> rows) =>
+        Extents.TakeTimes(cursor) is { } times ? new RepeatRows(rows, RowsUntil.MoreTimes, default) { Count = times.Count } : null;
+
+    private static RepeatRows? TakeMeasure(Cursor cursor, EquatableArray<int> rows) =>
+        Measures.Take(cursor) is { } millimetres ? new RepeatRows(rows, RowsUntil.Measures, default) { Millimetres = millimetres } : null;
+
+    /// <summary>'until Row 20', 'through Row 20', 'until there are 20 rows in all'.</summary>
+    private static RepeatRows? TakeRowNumber(Cursor cursor, EquatableArray<int> rows)
+    {
+        if (!cursor.Take(UntilRow) && !cursor.Take(ThereAre)) return null;
+        bool row = cursor.Take(RowWord);
+        if (Numbers.Take(cursor) is not { } number || (!row && !cursor.Take(RowWord))) return null;
+        while (cursor.Take(InAll)) { }
+        return new RepeatRows(rows, RowsUntil.RowNumber, default) { Count = number };
+    }
+
+    /// <summary>'until 3 sts remain', 'until there are 40 sts'.</summary>
+    private static RepeatRows? TakeStitchesRemain(Cursor cursor, EquatableArray<int> rows)
+    {
+        if (!cursor.Take(ThereAre) && !cursor.Take(Until)) return null;
+        if (Numbers.Take(cursor) is not { } count || PlaceNouns.Take(cursor) is null) return null;
+        cursor.Take(Remain);
+        return new RepeatRows(rows, RowsUntil.StitchesRemain, default) { Count = count };
+    }
+
+    /// <summary>'ending with a Row 3', 'ending with a RS row'.</summary>
+    private static RepeatRows TakeEnding(Cursor cursor, RepeatRows repeat)
+    {
+        int from = cursor.At;
+        cursor.Take(TokenKind.Comma);
+        if (!cursor.Take(EndingWith))
+        {
+            cursor.At = from;
+            return repeat;
+        }
+        if (cursor.Take(RowWord) && Numbers.TakePlain(cursor) is { } row) return repeat with { EndingWith = row };
+        FabricSide? side = cursor.Now.Word switch { "rs" or "right" => FabricSide.Right, "ws" or "wrong" => FabricSide.Wrong, _ => null };
+        Steps.Clauses.TakeToComma(cursor);
+        return repeat with { EndingSide = side };
+    }
+
+    private static RepeatRows TakeStated(Cursor cursor, RepeatRows repeat)
+    {
+        int from = cursor.At;
+        cursor.SkipSeparators();
+        if (cursor.Partner() is >= 0 and int partner && StatedCounts.Whole(cursor.Inside(partner), cursor.Context.Source) is { } inBrackets)
+        {
+            int start = cursor.At;
+            cursor.At = partner + 1;
+            return repeat with { Stated = inBrackets with { Span = cursor.SpanFrom(start), Text = cursor.Slice(start, cursor.At) } };
+        }
+        if (cursor.At > from && cursor.Kind == TokenKind.Number && StatedCounts.Take(cursor) is { } count && (cursor.AtEnd || cursor.Kind == TokenKind.Dot)) return repeat with { Stated = count };
+        cursor.At = from;
+        return repeat;
+    }
+}

@@ -1,0 +1,115 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Reading.Places;
+
+/// <summary>Reads 'next 3 dc', 'each of the first 2 sts', 'same sp', '2nd ch', 'last sc', 'ring': a noun and the words that choose it.</summary>
+internal static class Determined
+{
+    private static readonly Phrase The = new("the|this|that|these|a|all|both");
+    private static readonly Phrase Each = new("each and? each? one? of?");
+    private static readonly Phrase Next = new("next");
+    private static readonly Phrase Remaining = new("the? remaining|rest of? the?");
+    private static readonly Phrase Same = new("same");
+    private static readonly Phrase Last = new("last");
+    private static readonly Phrase First = new("first");
+    private static readonly Phrase Center = new("the? center of?");
+    private static readonly Phrase Skipped = new("next|first|last? skip|unworked|missed");
+    private static readonly Phrase Marked = new("marked");
+    private static readonly Phrase Any = new("any");
+    private static readonly Phrase EndWord = new("end");
+    private static readonly Phrase Indicated = new("indicated|designated|stated|specified");
+
+    public static Placement? Take(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.Take(The);
+        Placement? placement = TakeSkipped(cursor) ?? TakeEach(cursor) ?? TakeNext(cursor) ?? TakeSame(cursor) ?? TakeLast(cursor) ?? TakeOrdinal(cursor) ?? TakeCenter(cursor) ?? TakeBare(cursor);
+        if (placement is null) cursor.At = from;
+        return placement;
+    }
+
+    private static Placement Of(PlaceChoice choice, PlaceKind? kind, SizedNumber? count = null) =>
+        new(choice, kind ?? PlaceKind.AnyStitch, default) { Count = count };
+
+    private static Placement? TakeSkipped(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(Skipped))
+        {
+            SizedNumber? count = Numbers.Take(cursor);
+            if (PlaceNouns.Take(cursor) is { } kind) return Of(PlaceChoice.Skipped, kind, count);
+        }
+        cursor.At = from;
+        if (cursor.Take(Marked) && PlaceNouns.Take(cursor) is { } marked) return Of(PlaceChoice.Marked, marked);
+        cursor.At = from;
+        return null;
+    }
+
+    private static Placement? TakeEach(Cursor cursor)
+    {
+        if (cursor.Take(Remaining)) return Of(PlaceChoice.Each, PlaceNouns.Take(cursor)) with { Extent = new Extent(ExtentKind.ToEnd, default) };
+        if (!cursor.Take(Each)) return null;
+        cursor.Take(The);
+        if (cursor.Take(Remaining)) return Of(PlaceChoice.Each, PlaceNouns.Take(cursor)) with { Extent = new Extent(ExtentKind.ToEnd, default) };
+        PlaceChoice choice = cursor.Take(Next) ? PlaceChoice.Each : cursor.Take(Last) ? PlaceChoice.Last : TakeFirst(cursor) ? PlaceChoice.First : PlaceChoice.Each;
+        SizedNumber? count = TakeCount(cursor);
+        return Of(choice, PlaceNouns.Take(cursor), count);
+    }
+
+    private static bool TakeFirst(Cursor cursor) => cursor.Is(First) && Numbers.TakeOrdinal(cursor) == 1;
+
+    /// <summary>A count of places: not the number of '3 ch loop', which belongs to the loop.</summary>
+    private static SizedNumber? TakeCount(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Kind == TokenKind.Number && PlaceNouns.Take(cursor) is { Noun: PlaceNoun.ChainSpace })
+        {
+            cursor.At = from;
+            return null;
+        }
+        cursor.At = from;
+        return Numbers.Take(cursor);
+    }
+
+    private static Placement? TakeNext(Cursor cursor)
+    {
+        if (!cursor.Take(Next)) return null;
+        SizedNumber? count = TakeCount(cursor);
+        return Of(PlaceChoice.Next, PlaceNouns.Take(cursor), count);
+    }
+
+    private static Placement? TakeSame(Cursor cursor) =>
+        cursor.Take(Same) ? Of(PlaceChoice.Same, PlaceNouns.Take(cursor)) : null;
+
+    private static Placement? TakeLast(Cursor cursor)
+    {
+        if (!cursor.Take(Last) && !(cursor.Is(EndWord) && !cursor.Ahead(1).IsWord("of") && cursor.Take(EndWord))) return null;
+        SizedNumber? count = TakeCount(cursor);
+        return Of(PlaceChoice.Last, PlaceNouns.Take(cursor), count);
+    }
+
+    /// <summary>'first 2 sc', '2nd ch', 'third dc'.</summary>
+    private static Placement? TakeOrdinal(Cursor cursor)
+    {
+        if (Numbers.TakeOrdinal(cursor) is not { } ordinal) return null;
+        SizedNumber? count = ordinal == 1 ? TakeCount(cursor) : null;
+        PlaceKind? kind = PlaceNouns.Take(cursor);
+        return ordinal == 1 ? Of(PlaceChoice.First, kind, count) : Of(PlaceChoice.Nth, kind) with { Ordinal = ordinal };
+    }
+
+    private static Placement? TakeCenter(Cursor cursor) =>
+        cursor.Take(Center) ? Of(PlaceChoice.Centre, PlaceNouns.Take(cursor)) : null;
+
+    private static Placement? TakeBare(Cursor cursor)
+    {
+        if (cursor.Take(Any)) return PlaceNouns.Take(cursor) is { } any ? Of(PlaceChoice.Next, any) : null;
+        cursor.Take(Indicated);
+        return PlaceNouns.Take(cursor) switch
+        {
+            null => null,
+            { Noun: PlaceNoun.Ring } => Of(PlaceChoice.InRing, PlaceKind.Ring),
+            { } kind => Of(PlaceChoice.Next, kind),
+        };
+    }
+}

@@ -1,0 +1,98 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Reading.Places;
+
+/// <summary>Reads the noun of a place: 'st', 'ch-2 sp', 'dc', 'shell', 'tch', 'ring'.</summary>
+internal static class PlaceNouns
+{
+    private static readonly Phrase Corner = new("corner sp|loop|st|mesh?");
+    private static readonly Phrase TurningChain = new("tch|t");
+    private static readonly Phrase BeginningChain = new("the? turn|beg ch");
+    private static readonly Phrase Ring = new("the? magic|center|adjustable? ring");
+    private static readonly Phrase SpaceWord = new("sp|loop|mesh|arch|lp");
+    private static readonly Phrase ChainWord = new("foundation|base? ch st?");
+    private static readonly Phrase StitchOfChain = new("st of foundation|base|beg? ch");
+    private static readonly Phrase StitchWord = new("st");
+    private static readonly Phrase OrSpace = new("and|or|& in? each? ch? sp|loop");
+    private static readonly Phrase OrChain = new("and|or|& in? each? ch");
+    private static readonly Phrase RowEnd = new("row end|st?");
+    private static readonly Phrase EndOfRow = new("end of each|next? row");
+    private static readonly Phrase PlaceWord = new("place|one");
+
+    /// <summary>Takes a noun; null where none stands here.</summary>
+    public static PlaceKind? Take(Cursor cursor)
+    {
+        if (cursor.Take(Corner)) return new PlaceKind(PlaceNoun.Corner);
+        if (TakeTurningChain(cursor) is { } turning) return turning;
+        if (TakeChainSpace(cursor) is { } space) return space;
+        if (cursor.Take(Ring)) return PlaceKind.Ring;
+        if (cursor.Take(StitchOfChain)) return PlaceKind.Chain;
+        if (cursor.Take(SpaceWord)) return PlaceKind.Space;
+        if (cursor.Is(ChainWord)) return TakeWithChoice(cursor, ChainWord, PlaceKind.Chain);
+        if (cursor.Is(StitchWord)) return TakeWithChoice(cursor, StitchWord, PlaceKind.AnyStitch);
+        if (cursor.Take(EndOfRow) || cursor.Take(RowEnd)) return new PlaceKind(PlaceNoun.RowEnd);
+        if (cursor.Take(PlaceWord)) return PlaceKind.AnyStitch;
+        return TakeStitch(cursor);
+    }
+
+    private static PlaceKind? TakeStitch(Cursor cursor)
+    {
+        if (cursor.TakeStitch() is not { } stitch) return null;
+        cursor.Take(StitchWord);
+        return cursor.Context.IsGroup(stitch) ? new PlaceKind(PlaceNoun.Group, stitch) : PlaceKind.Of(stitch);
+    }
+
+    /// <summary>'st and ch-1 sp' is one kind of place: whatever comes next.</summary>
+    private static PlaceKind TakeWithChoice(Cursor cursor, Phrase noun, PlaceKind kind)
+    {
+        cursor.Take(noun);
+        if (kind != PlaceKind.AnyStitch) return kind;
+        int from = cursor.At;
+        if (cursor.Take(OrSpace)) return new PlaceKind(PlaceNoun.StitchOrSpace);
+        if (cursor.Take(OrChain) && !IsNumber(cursor)) return new PlaceKind(PlaceNoun.StitchOrChain);
+        cursor.At = from;
+        return kind;
+    }
+
+    private static bool IsNumber(Cursor cursor) => cursor.Kind is TokenKind.Hyphen or TokenKind.Number;
+
+    private static PlaceKind? TakeTurningChain(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Now.IsWord("tch")) cursor.At++;
+        else if (!cursor.Take(BeginningChain)) return null;
+        int? chains = ChainNumber(cursor);
+        if (chains is null && from == cursor.At) return null;
+        return PlaceKind.TurningChain with { Chains = chains };
+    }
+
+    /// <summary>'-3' of 'ch-3'; also '3' where a space word follows.</summary>
+    private static int? ChainNumber(Cursor cursor)
+    {
+        int from = cursor.At;
+        bool hyphen = cursor.Take(TokenKind.Hyphen);
+        if (hyphen || cursor.Ahead(1) is { Kind: TokenKind.Word } next && next.Word is "sp" or "loop" or "mesh" or "arch" or "ring")
+            if (Numbers.TakePlain(cursor) is { } chains)
+                return chains;
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'ch-2 sp', 'ch 5 loop', '5 ch loop', 'ch sp', and 'ch-3' alone.</summary>
+    private static PlaceKind? TakeChainSpace(Cursor cursor)
+    {
+        int from = cursor.At;
+        int? before = cursor.Kind == TokenKind.Number ? Numbers.TakePlain(cursor) : null;
+        if (before is not null) cursor.Take(TokenKind.Hyphen);
+        if (cursor.TakeWord("ch"))
+        {
+            int? after = before is null ? ChainNumber(cursor) : null;
+            cursor.Take(TokenKind.Hyphen);
+            if (cursor.Take(SpaceWord)) return PlaceKind.ChainSpace(before ?? after);
+            if (after is not null) return PlaceKind.ChainSpace(after);
+        }
+        cursor.At = from;
+        return null;
+    }
+}

@@ -1,0 +1,74 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Places;
+
+/// <summary>Reads where the hook goes: 'in next ch-2 sp', 'in each of next 3 dc', 'over next 2 sts', 'in 2nd ch from hook'.</summary>
+internal static class Placements
+{
+    private static readonly Phrase Preposition = new("in|on|under|at|around|through|to|onto");
+    private static readonly Phrase WithoutPreposition = new("each|next|same");
+    private static readonly Phrase And = new("and|& then? also?");
+
+    /// <summary>Takes a placement with all that the same words add; null where none stands here.</summary>
+    public static Placement? Take(Cursor cursor)
+    {
+        int from = cursor.At;
+        Placement? placement = TakeOne(cursor, needsPreposition: true);
+        if (placement is null)
+        {
+            cursor.At = from;
+            return null;
+        }
+        return TakeMore(cursor, from, placement);
+    }
+
+    /// <summary>'in 2nd ch from hook and in each ch across', 'in each dc and in each ch-1 sp across'.</summary>
+    private static Placement TakeMore(Cursor cursor, int from, Placement first)
+    {
+        int after = cursor.At;
+        cursor.Take(TokenKind.Comma);
+        if (cursor.Take(And) && (cursor.Is(Preposition) || cursor.Is(WithoutPreposition) || first.Choice == PlaceChoice.Over)
+            && TakeOne(cursor, needsPreposition: false) is { } second
+            && !StartsStitch(cursor))
+        {
+            second = TakeMore(cursor, cursor.At, second);
+            return EachOfBoth(first, second, cursor.SpanFrom(from)) ?? first with { And = second };
+        }
+        cursor.At = after;
+        return first;
+    }
+
+    private static bool StartsStitch(Cursor cursor) => cursor.Now.IsWord("work");
+
+    /// <summary>'each dc and each ch-1 sp across' takes whatever comes next: one 'each', not two one after the other.</summary>
+    private static Placement? EachOfBoth(Placement first, Placement second, TextSpan span)
+    {
+        if (first is not { Choice: PlaceChoice.Each, Extent: null, Count: null } || second is not { Choice: PlaceChoice.Each, Count: null }) return null;
+        PlaceNoun noun = second.Kind.Noun is PlaceNoun.Chain ? PlaceNoun.StitchOrChain
+            : second.Kind.Noun is PlaceNoun.ChainSpace or PlaceNoun.Space || first.Kind.Noun is PlaceNoun.ChainSpace or PlaceNoun.Space ? PlaceNoun.StitchOrSpace
+            : PlaceNoun.AnyStitch;
+        return second with { Kind = new PlaceKind(noun), Span = span };
+    }
+
+    private static Placement? TakeOne(Cursor cursor, bool needsPreposition)
+    {
+        int from = cursor.At;
+        (LoopChoice loop, PostChoice post) = LoopsAndPosts.TakeBefore(cursor);
+        bool said = cursor.At > from;
+        Placement? placement = SpecialPlaces.Take(cursor);
+        if (placement is null)
+        {
+            if (cursor.Take(Preposition)) said = true;
+            if (loop == LoopChoice.Both && post == PostChoice.None) (loop, post) = LoopsAndPosts.TakeBefore(cursor);
+            if (needsPreposition && !said && !cursor.Is(WithoutPreposition)) return null;
+            placement = Determined.Take(cursor);
+        }
+        if (placement is null && loop != LoopChoice.Both && said) placement = new Placement(PlaceChoice.Next, PlaceKind.AnyStitch, cursor.SpanFrom(from));
+        if (placement is null) return null;
+        placement = PlaceTails.Take(cursor, placement);
+        if (loop == LoopChoice.Both) loop = LoopsAndPosts.TakeAfter(cursor);
+        return placement with { Loop = loop, Post = post, Span = cursor.SpanFrom(from) };
+    }
+}

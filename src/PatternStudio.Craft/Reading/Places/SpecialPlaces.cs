@@ -1,0 +1,89 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Reading.Places;
+
+/// <summary>Reads places that are more than a stitch in its turn: over several, between two, row ends, the other side, the turning chain.</summary>
+internal static class SpecialPlaces
+{
+    private static readonly Phrase Over = new("over|across the? next");
+    private static readonly Phrase OverFirst = new("over the? first|last");
+    private static readonly Phrase OverPlace = new("over|under the? next|each|same?");
+    private static readonly Phrase Between = new("in? the? sp? between the? next|first|last?");
+    private static readonly Phrase Other = new("on|in|along|of|across the? other|opposite|remaining|unused|free side|loop? of? the? foundation|beg|base|starting? ch?");
+    private static readonly Phrase TopOfTurning = new("in|on|to the? top st? of the?");
+    private static readonly Phrase InTurning = new("in|on|over|under|to the?");
+    private static readonly Phrase RowEnds = new("in|along|across|over the? end|side of the? each|next? row?");
+    private static readonly Phrase Space = new("sp|loop");
+    private static readonly Phrase And = new("and");
+
+    public static Placement? Take(Cursor cursor)
+    {
+        int from = cursor.At;
+        foreach (Func<Cursor, int, Placement?> read in Readers)
+        {
+            cursor.At = from;
+            if (read(cursor, from) is { } placement) return placement with { Span = cursor.SpanFrom(from) };
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeOver, TakeBetween, TakeOtherSide, TakeTopOfTurning, TakeTurning, TakeRowEnds, TakeUnderLoop];
+
+    /// <summary>'over next 2 sts': one stitch takes them all. 'over next ch-2 sp' is just a place.</summary>
+    private static Placement? TakeOver(Cursor cursor, int from)
+    {
+        if (!cursor.Take(Over) && !cursor.Take(OverFirst)) return null;
+        SizedNumber? count = Numbers.Take(cursor);
+        if (PlaceNouns.Take(cursor) is not { } kind) return null;
+        bool joins = count is not null || cursor.Is(And);
+        return new Placement(joins ? PlaceChoice.Over : PlaceChoice.Next, kind, default) { Count = count };
+    }
+
+    private static Placement? TakeBetween(Cursor cursor, int from)
+    {
+        if (!cursor.Take(Between)) return null;
+        int? ordinal = Numbers.TakeOrdinal(cursor);
+        if (ordinal is not null && cursor.Take(And)) Numbers.TakeOrdinal(cursor);
+        cursor.Take(new Phrase("next"));
+        SizedNumber? count = Numbers.Take(cursor);
+        if (PlaceNouns.Take(cursor) is not { } kind) return null;
+        return new Placement(PlaceChoice.Between, kind, default) { Count = count, Ordinal = ordinal };
+    }
+
+    private static Placement? TakeOtherSide(Cursor cursor, int from) =>
+        cursor.Take(Other) && cursor.Ahead(-1) is { Word: "side" or "ch" or "loop" } ? new Placement(PlaceChoice.OtherSide, PlaceKind.Chain, default) : null;
+
+    /// <summary>'in top of tch', 'in top of beg ch-3', 'in top of ch-3'. 'In top of last sc' is another matter.</summary>
+    private static Placement? TakeTopOfTurning(Cursor cursor, int from)
+    {
+        if (!cursor.Take(TopOfTurning)) return null;
+        return PlaceNouns.Take(cursor) switch
+        {
+            { Noun: PlaceNoun.TurningChain or PlaceNoun.ChainSpace or PlaceNoun.Chain } kind =>
+                new Placement(PlaceChoice.TurningChainTop, PlaceKind.TurningChain with { Chains = kind.Chains }, default),
+            _ => null,
+        };
+    }
+
+    private static Placement? TakeTurning(Cursor cursor, int from)
+    {
+        if (!cursor.Take(InTurning) || PlaceNouns.Take(cursor) is not { Noun: PlaceNoun.TurningChain } kind) return null;
+        cursor.Take(TokenKind.Hyphen);
+        bool space = cursor.Take(Space);
+        return new Placement(space ? PlaceChoice.TurningChainSpace : PlaceChoice.TurningChainTop, kind, default);
+    }
+
+    private static Placement? TakeRowEnds(Cursor cursor, int from) =>
+        cursor.Take(RowEnds) && cursor.Ahead(-1).IsWord("row") ? new Placement(PlaceChoice.RowEnds, new PlaceKind(PlaceNoun.RowEnd), default) : null;
+
+    /// <summary>'over ch-2 sp', 'under next loop', 'over each loop'.</summary>
+    private static Placement? TakeUnderLoop(Cursor cursor, int from)
+    {
+        if (!cursor.Take(OverPlace)) return null;
+        bool each = cursor.Ahead(-1).IsWord("each"), same = cursor.Ahead(-1).IsWord("same");
+        if (PlaceNouns.Take(cursor) is not { } kind) return null;
+        return new Placement(each ? PlaceChoice.Each : same ? PlaceChoice.Same : PlaceChoice.Next, kind, default);
+    }
+}

@@ -1,0 +1,63 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading;
+
+/// <summary>What all readers of one text share: the text, its tokens, its terminology, its own stitch names, and the troubles met.</summary>
+internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminology terminology)
+{
+    private readonly List<ReadingTrouble> troubles = [];
+    private readonly HashSet<StitchId> groups = [];
+
+    public SourceText Source { get; } = source;
+
+    public Token[] Tokens { get; } = tokens;
+
+    public Terminology Terminology { get; } = terminology;
+
+    /// <summary>The index of the bracket that fits the one at an index; -1 where none does.</summary>
+    public int[] Partners { get; } = Brackets.Match(tokens);
+
+    /// <summary>Statements and definitions found so far.</summary>
+    public Statements.FrontMatter Document { get; } = new();
+
+    /// <summary>Names that the text itself defines.</summary>
+    public NameTree OwnNames { get; } = new();
+
+    /// <summary>The number of sizes that the text's size lists have; 1 where there are none.</summary>
+    public int Sizes { get; set; } = 1;
+
+    /// <summary>The loops that the row being read is worked in ('working in back loops only').</summary>
+    public LoopChoice RowLoop { get; set; }
+
+    /// <summary>True while a line without a row heading is read: there 'Rep Row 2' stands for rows of its own.</summary>
+    public bool LineHasNoHeading { get; set; }
+
+    public IReadOnlyList<ReadingTrouble> Troubles => troubles;
+
+    public void Report(ReadingTroubleKind kind, string detail, TextSpan span)
+    {
+        if (troubles.Count < 1000) troubles.Add(new ReadingTrouble(kind, detail, span));
+    }
+
+    /// <summary>Takes a stitch of the text's own into its vocabulary.</summary>
+    public void Define(StitchId stitch, IEnumerable<string> names, bool isGroup)
+    {
+        foreach (string name in names) OwnNames.Add(name, stitch);
+        if (isGroup) groups.Add(stitch);
+        else groups.Remove(stitch);
+        ownStitches.Add(stitch);
+    }
+
+    private readonly HashSet<StitchId> ownStitches = [];
+
+    /// <summary>True where the name stands for several stitches in one place.</summary>
+    public bool IsGroup(StitchId stitch) =>
+        groups.Contains(stitch) || (!ownStitches.Contains(stitch) && Vocabulary.Standard.Find(stitch) is { IsGroup: true });
+
+    /// <summary>How many places a stitch takes and how many stitches it makes, by its name.</summary>
+    public static bool IsIncreaseOrDecrease(StitchId stitch) =>
+        Vocabulary.Standard.Find(stitch) is { } term && (term.Takes != 1 || term.Makes != 1);
+}

@@ -1,0 +1,85 @@
+using PatternStudio.Craft.Reading.Counts;
+using PatternStudio.Craft.Reading.Definitions;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads brackets that say something about the steps before them: '(counts as dc)', '(shell made)', '(sc2tog: insert hook …)', '(RS facing)'.</summary>
+internal static class BracketRemarks
+{
+    private static readonly Phrase NameTail = new("made|completed|formed");
+
+    /// <summary>'(counts as dc)' after a chain, '(skipped chs count as dc)' after a first stitch.</summary>
+    public static bool ReadStandsFor(Cursor cursor, StepList steps, int partner)
+    {
+        int from = cursor.At;
+        if (CountsAsWords.Whole(cursor.Inside(partner)) is not { } said) return false;
+        cursor.At = partner + 1;
+        switch (steps.Last)
+        {
+            case ChainStep chain:
+                steps.ReplaceLast(said.Of(chain) with { Span = chain.Span.Through(cursor.SpanFrom(from)) });
+                break;
+            case StitchStep { Where.Choice: PlaceChoice.FromHook } stitch:
+                steps.ReplaceLast(stitch with { Skipped = new SkippedChains(said.Role, said.Stitch, said.ThenChains, cursor.SpanFrom(from)), Span = stitch.Span.Through(cursor.SpanFrom(from)) });
+                break;
+            default:
+                AddRemark(cursor, steps, from);
+                break;
+        }
+        return true;
+    }
+
+    public static bool Read(Cursor cursor, StepList steps, int partner) =>
+        ReadName(cursor, steps, partner) || ReadCount(cursor, steps, partner) || ReadDefinition(cursor, steps, partner) || ReadWords(cursor, steps, partner);
+
+    /// <summary>'3 dc, ch 1, 3 dc in next loop (shell)': a name for what was just made.</summary>
+    private static bool ReadName(Cursor cursor, StepList steps, int partner)
+    {
+        int from = cursor.At;
+        Cursor inside = cursor.Inside(partner);
+        inside.TakeWord("a");
+        if (inside.TakeStitch() is not { } stitch) return false;
+        inside.Take(NameTail);
+        if (!inside.AtEnd) return false;
+        cursor.At = partner + 1;
+        if (steps.Last is GroupStep group) steps.ReplaceLast(group with { Named = stitch, Span = group.Span.Through(cursor.SpanFrom(from)) });
+        else AddRemark(cursor, steps, from);
+        return true;
+    }
+
+    private static bool ReadCount(Cursor cursor, StepList steps, int partner)
+    {
+        int from = cursor.At;
+        if (StatedCounts.Whole(cursor.Inside(partner), cursor.Context.Source) is not { } count) return false;
+        cursor.At = partner + 1;
+        steps.Add(new CountedSoFar(count with { Span = cursor.SpanFrom(from), Text = cursor.Slice(from, cursor.At) }, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    private static bool ReadDefinition(Cursor cursor, StepList steps, int partner)
+    {
+        int from = cursor.At;
+        if (!MotionWords.AreIn(cursor.Inside(partner))) return false;
+        cursor.At = partner + 1;
+        AddRemark(cursor, steps, from);
+        return true;
+    }
+
+    /// <summary>Words without a stitch or a number in them are a remark.</summary>
+    private static bool ReadWords(Cursor cursor, StepList steps, int partner)
+    {
+        int from = cursor.At;
+        if (!RemarkWords.AreRemark(cursor.Inside(partner))) return false;
+        cursor.At = partner + 1;
+        AddRemark(cursor, steps, from);
+        return true;
+    }
+
+    private static void AddRemark(Cursor cursor, StepList steps, int from) =>
+        steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
+}
+
+/// <summary>A count met among the steps; the row takes the last one as its own, others are remarks. Never leaves the reader.</summary>
+internal sealed record CountedSoFar(StatedCount Count, Text.TextSpan Span) : Step(Span);

@@ -1,0 +1,73 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads chains: 'ch 3', 'Chain 21 (31, 41)', '5 ch', 'make a chain of 20 stitches', 'ch 1, turn'.</summary>
+internal static class ChainSteps
+{
+    private static readonly Phrase Verb = new("work|make|crochet a? the? foundation?");
+    private static readonly Phrase ChainOf = new("ch of");
+    private static readonly Phrase ChainWord = new("ch");
+    private static readonly Phrase Stitches = new("ch? st");
+    private static readonly Phrase Loosely = new("loosely|more");
+    private static readonly Phrase ToTurn = new("to|and turn");
+    private static readonly Phrase ForStitch = new("for|as|to the? a? first?");
+    private static readonly Phrase NotChains = new("sp|loop|mesh|ring|from|st|arch");
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        cursor.Take(Verb);
+        if (TakeCount(cursor) is not { } count) return false;
+        cursor.Take(Loosely);
+        var chain = new ChainStep(count, ChainRole.Unstated, null, 0, cursor.SpanFrom(from));
+        steps.Add(TakeStandsFor(cursor, chain, from));
+        int turn = cursor.At;
+        if (cursor.Take(ToTurn)) steps.Add(new TurnStep(cursor.SpanFrom(turn)));
+        return true;
+    }
+
+    private static SizedNumber? TakeCount(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(ChainOf))
+        {
+            SizedNumber? of = Numbers.Take(cursor);
+            cursor.Take(Stitches);
+            return of;
+        }
+        if (cursor.Take(ChainWord))
+        {
+            if (cursor.Kind == TokenKind.Hyphen) return null;
+            SizedNumber? after = Numbers.Take(cursor);
+            if (after is not null && cursor.Is(NotChains) && !cursor.Is(new Phrase("st"))) return null;
+            if (after is not null) cursor.Take(new Phrase("st"));
+            return after;
+        }
+        SizedNumber? before = Numbers.Take(cursor);
+        if (before is null && cursor.Now is { Word: "a" or "an" or "another" }) before = One(cursor);
+        if (before is null || cursor.Kind == TokenKind.Hyphen || !cursor.Take(ChainWord) || cursor.Is(NotChains) && !cursor.Is(new Phrase("st"))) return null;
+        cursor.Take(new Phrase("st"));
+        return before;
+    }
+
+    private static SizedNumber One(Cursor cursor)
+    {
+        int from = cursor.At++;
+        return SizedNumber.Of(1, cursor.SpanFrom(from));
+    }
+
+    /// <summary>'ch 3 for first dc': the chain stands for it.</summary>
+    private static ChainStep TakeStandsFor(Cursor cursor, ChainStep chain, int from)
+    {
+        int after = cursor.At;
+        if (cursor.Take(ForStitch) && cursor.TakeStitch() is { } stitch && stitch != StitchId.Chain && stitch.Value != "picot")
+            return chain with { Role = ChainRole.Counts, CountsAs = stitch, Span = cursor.SpanFrom(from) };
+        cursor.At = after;
+        if (CountsAsWords.Take(cursor) is { } said && cursor.At > after) return said.Of(chain) with { Span = cursor.SpanFrom(from) };
+        cursor.At = after;
+        return chain;
+    }
+}

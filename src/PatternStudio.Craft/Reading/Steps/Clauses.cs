@@ -1,0 +1,19 @@
+using PatternStudio.Craft.Reading.Tokens;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Takes words whole, up to the next mark that parts clauses or sentences.</summary>
+internal static class Clauses
+{
+    /// <summary>Up to the next comma, semicolon, full stop, star or bracket.</summary>
+    public static void TakeToComma(Cursor cursor)
+    {
+        while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot or TokenKind.Star or TokenKind.Open or TokenKind.Close)) cursor.At++;
+    }
+
+    /// <summary>Up to the next semicolon or full stop.</summary>
+    public static void TakeToStop(Cursor cursor)
+    {
+        while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Semicolon or TokenKind.Dot)) cursor.At++;
+    }
+}

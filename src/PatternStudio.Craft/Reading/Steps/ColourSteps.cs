@@ -1,0 +1,76 @@
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads colours and yarns: 'with A', 'change to B in last yo', 'join C with sl st in any tr', 'attach yarn in corner sp'.</summary>
+internal static class ColourSteps
+{
+    private static readonly Phrase Change = new("change color? to");
+    private static readonly Phrase ChangeColour = new("change color");
+    private static readonly Phrase With = new("with|using|in|use");
+    private static readonly Phrase Attach = new("attach|join|rejoin|reattach|fasten in? new?");
+    private static readonly Phrase PickUp = new("pick up");
+    private static readonly Phrase Yarn = new("the? new? yarn");
+    private static readonly Phrase WithStitch = new("with|by|using a|1?");
+    private static readonly Phrase Drop = new("drop|carry|leave");
+    private static readonly Phrase WhereChanged = new("in|on|at|with|when|as the? last");
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (ReadChange(cursor, steps, from)) return true;
+        cursor.At = from;
+        if (ReadAttach(cursor, steps, from)) return true;
+        cursor.At = from;
+        if (ReadWith(cursor, steps, from)) return true;
+        cursor.At = from;
+        return ReadDrop(cursor, steps, from);
+    }
+
+    private static bool ReadChange(Cursor cursor, StepList steps, int from)
+    {
+        if (!cursor.Take(Change) && !cursor.Take(PickUp))
+        {
+            if (!cursor.Take(ChangeColour)) return false;
+            Clauses.TakeToComma(cursor);
+            steps.Add(new ColourStep("", cursor.SpanFrom(from)));
+            return true;
+        }
+        if (ColourNames.Take(cursor, anyWord: true) is not { } colour) return false;
+        if (cursor.Is(WhereChanged)) Clauses.TakeToComma(cursor);
+        steps.Add(new ColourStep(colour, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    private static bool ReadAttach(Cursor cursor, StepList steps, int from)
+    {
+        bool attach = cursor.Now.IsWord("attach");
+        if (!cursor.Take(Attach)) return false;
+        bool yarn = cursor.Take(Yarn);
+        string? colour = ColourNames.Take(cursor, anyWord: attach);
+        if (!yarn && colour is null && !attach) return false;
+        StitchId? stitch = cursor.Take(WithStitch) ? cursor.TakeStitch() : null;
+        Placement? where = Placements.Take(cursor);
+        if (stitch == StitchId.SlipStitch) stitch = null;
+        steps.Add(new AttachStep(colour, where, stitch, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    private static bool ReadWith(Cursor cursor, StepList steps, int from)
+    {
+        if (!cursor.Take(With) || ColourNames.Take(cursor, anyWord: false) is not { } colour) return false;
+        steps.Add(new ColourStep(colour, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    private static bool ReadDrop(Cursor cursor, StepList steps, int from)
+    {
+        if (!cursor.Take(Drop) || (ColourNames.Take(cursor, anyWord: false) is null && !cursor.Take(Yarn))) return false;
+        Clauses.TakeToComma(cursor);
+        steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
+        return true;
+    }
+}

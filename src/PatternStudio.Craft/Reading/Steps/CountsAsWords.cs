@@ -1,0 +1,99 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>What a chain is said to stand for: 'counts as dc here and throughout', 'does not count as a st', 'counts as dc and ch 2'.</summary>
+internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenChains)
+{
+    private static readonly Phrase DoesNot = new("does|do|will|is|are not|n't count");
+    private static readonly Phrase Doesnt = new("doesn't|don't|not|never count");
+    private static readonly Phrase Counts = new("always|will|to|now|which|that|and|does? count");
+    private static readonly Phrase As = new("as|for|in");
+    private static readonly Phrase Article = new("the|a|one|first|1");
+    private static readonly Phrase Stitch1 = new("a|one? st");
+    private static readonly Phrase Throughout = new("here|now|there? and|&? throughout|here|hereafter|after|always?");
+
+    public ChainStep Of(ChainStep chain) => chain with { Role = Role, CountsAs = Stitch, ThenChains = ThenChains };
+
+    /// <summary>Takes the words; null where they don't stand here.</summary>
+    public static CountsAsWords? Take(Cursor cursor)
+    {
+        int from = cursor.At;
+        TakeSubject(cursor);
+        CountsAsWords? said = TakeNot(cursor) ?? TakeCounts(cursor);
+        if (said is null) cursor.At = from;
+        else cursor.Take(Throughout);
+        return said;
+    }
+
+    /// <summary>Reads the whole of a bracket's words; null where they say something else.</summary>
+    public static CountsAsWords? Whole(Cursor inside)
+    {
+        if (Take(inside) is not { } said) return null;
+        inside.SkipSeparators();
+        while (!inside.AtEnd && inside.Kind == TokenKind.Word && inside.Now.Word is "here" or "now" or "and" or "throughout" or "in" or "all" or "row" or "rnd" or "st" or "on" or "this" or "the" or "each" or "at" or "beg" or "of" or "pattern" or "from" or "out") inside.At++;
+        return inside.AtEnd ? said : null;
+    }
+
+    /// <summary>'skipped 3 chs', 'first 3 skipped chs', 'beg ch-3', 'tch', 'this': taken only before 'count'.</summary>
+    private static void TakeSubject(Cursor cursor)
+    {
+        int from = cursor.At;
+        for (int words = 0; words < 7 && !cursor.AtEnd; words++)
+        {
+            if (cursor.Now.IsWord("count") || cursor.Is(DoesNot) || cursor.Is(Doesnt)) return;
+            if (!IsOfSubject(cursor.Now)) break;
+            cursor.At++;
+        }
+        if (!cursor.Now.IsWord("count") && !cursor.Is(DoesNot) && !cursor.Is(Doesnt)) cursor.At = from;
+    }
+
+    private static bool IsOfSubject(in Token token) =>
+        token.Kind is TokenKind.Number or TokenKind.Hyphen || Synonyms.Number(token.Word) is not null
+        || token.Word is "the" or "this" or "that" or "these" or "first" or "beg" or "turn" or "tch" or "skip" or "unworked" or "ch" or "st" or "of" or "at" or "always" or "will" or "which" or "to" or "missed";
+
+    private static CountsAsWords? TakeNot(Cursor cursor)
+    {
+        if (!cursor.Take(DoesNot) && !cursor.Take(Doesnt)) return null;
+        if (cursor.Take(As)) TakeThing(cursor);
+        return new CountsAsWords(ChainRole.DoesNotCount, null, 0);
+    }
+
+    private static CountsAsWords? TakeCounts(Cursor cursor)
+    {
+        if (!cursor.Take(Counts) || !cursor.Take(As)) return null;
+        if (TakeThing(cursor) is not { } thing) return null;
+        return new CountsAsWords(ChainRole.Counts, thing.Stitch, TakeThenChains(cursor));
+    }
+
+    /// <summary>'the first dc', 'a st', '2 tr'.</summary>
+    private static (StitchId? Stitch, bool Any)? TakeThing(Cursor cursor)
+    {
+        while (cursor.Take(Article)) { }
+        Numbers.TakePlain(cursor);
+        if (cursor.Take(Stitch1)) return (null, true);
+        return cursor.TakeStitch() is { } stitch ? (stitch, false) : null;
+    }
+
+    /// <summary>'and ch 2', ', ch 1', '+ ch-1 sp'; a second stitch after it is the one just worked.</summary>
+    private static int TakeThenChains(Cursor cursor)
+    {
+        int from = cursor.At;
+        while (cursor.Kind is TokenKind.Comma or TokenKind.Star or TokenKind.Other || cursor.Now.IsWord("and") || cursor.Now.IsWord("plus")) cursor.At++;
+        int? before = Numbers.TakePlain(cursor);
+        if (cursor.At == from || !cursor.TakeWord("ch"))
+        {
+            cursor.At = from;
+            return 0;
+        }
+        cursor.Take(TokenKind.Hyphen);
+        int chains = before ?? Numbers.TakePlain(cursor) ?? 1;
+        cursor.TakeWord("sp");
+        int after = cursor.At;
+        while (cursor.Kind == TokenKind.Comma || cursor.Now.IsWord("and")) cursor.At++;
+        if (cursor.TakeStitch() is null) cursor.At = after;
+        return chains;
+    }
+}

@@ -1,0 +1,53 @@
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads joins: 'join with sl st to first sc', 'join', 'sl st in first ch to form a ring', 'sl st in top of ch-3 to join', 'close ring'.</summary>
+internal static class JoinSteps
+{
+    private static readonly Phrase Join = new("join|close|unite rnd|it|them|row|the?");
+    private static readonly Phrase With = new("with|by|using a|1|one?");
+    private static readonly Phrase FormRing = new("to|and|forming|in form|make|close? a|the? ring");
+    private static readonly Phrase InRing = new("in|to a? ring");
+    private static readonly Phrase RingWord = new("the? ring");
+    private static readonly Phrase ToJoin = new("to|and join");
+    private static readonly Phrase ToClose = new("to close rnd|the? rnd?");
+
+    public static bool Read(Cursor cursor, StepList steps) => ReadJoin(cursor, steps) || ReadSlipStitch(cursor, steps);
+
+    private static bool ReadJoin(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(Join)) return false;
+        bool ring = cursor.Take(RingWord) || TakeRing(cursor);
+        StitchId stitch = StitchId.SlipStitch;
+        if (cursor.Take(With) && cursor.TakeStitch() is { } with) stitch = with;
+        ring |= TakeRing(cursor);
+        Placement? where = Placements.Take(cursor);
+        ring |= TakeRing(cursor);
+        if (!cursor.AtEnd && !EndsHere(cursor)) return false;
+        steps.Add(new JoinStep(stitch, where, ring, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    /// <summary>'join A with sl st in any tr' is a yarn attached, and read as such.</summary>
+    private static bool EndsHere(Cursor cursor) => Cursor.IsSeparator(cursor.Kind) || cursor.Kind is TokenKind.Open or TokenKind.Close || cursor.Now is { Word: "and" or "turn" or "then" or "ch" };
+
+    private static bool ReadSlipStitch(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (cursor.TakeStitch() is not { } stitch || (stitch != StitchId.SlipStitch && stitch != StitchId.Single)) return false;
+        bool ring = TakeRing(cursor);
+        Placement? where = ring ? null : Placements.Take(cursor);
+        ring |= TakeRing(cursor);
+        if (!ring && !cursor.Take(ToJoin) && !cursor.Take(ToClose)) return false;
+        where ??= Placements.Take(cursor);
+        steps.Add(new JoinStep(stitch, where, ring, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    private static bool TakeRing(Cursor cursor) => cursor.Take(FormRing) || cursor.Take(InRing);
+}

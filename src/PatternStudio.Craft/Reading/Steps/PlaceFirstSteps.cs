@@ -1,0 +1,51 @@
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads a place given first: 'in next loop work 3 dc, ch 2, 3 dc', 'Over each loop, work 1 s c, 1 s d c, 3 d c'.</summary>
+internal static class PlaceFirstSteps
+{
+    private static readonly Phrase Work = new("work|make");
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (Placements.Take(cursor) is not { } where) return false;
+        cursor.Take(TokenKind.Comma);
+        cursor.Take(Work);
+        return cursor.Kind == TokenKind.Open ? ReadBracket(cursor, steps, where, from) : ReadList(cursor, steps, where, from);
+    }
+
+    private static bool ReadBracket(Cursor cursor, StepList steps, Placement where, int from)
+    {
+        int partner = cursor.Partner();
+        if (partner < 0 || cursor.Depth >= ReadingLimits.Nesting) return false;
+        EquatableArray<Step> members = StepReader.ReadAll(cursor.Inside(partner)).ToArray();
+        cursor.At = partner + 1;
+        steps.Add(new GroupStep(members, where, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    /// <summary>The list goes on while its stitches name no place; chains at its end belong to what follows.</summary>
+    private static bool ReadList(Cursor cursor, StepList steps, Placement where, int from)
+    {
+        var list = new StepList();
+        int after = -1, count = 0;
+        while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Star or TokenKind.Semicolon or TokenKind.Dot))
+        {
+            int before = list.Count;
+            if (!StepReader.ReadNext(cursor, list)) break;
+            if (list.Count != before + 1 || !IsMember(list.Last!)) break;
+            if (list.Last is StitchStep) (after, count) = (cursor.At, list.Count);
+        }
+        if (after < 0) return false;
+        cursor.At = after;
+        steps.Add(new GroupStep(list.Steps.Take(count).ToEquatableArray(), where, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    private static bool IsMember(Step step) => step is StitchStep { Where: null } or ChainStep;
+}

@@ -1,0 +1,33 @@
+using PatternStudio.Craft.Reading.Tokens;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Judges whether words instruct anything that could be counted.</summary>
+internal static class RemarkWords
+{
+    /// <summary>True where no number, stitch, repeat or other working word is among them.</summary>
+    public static bool AreRemark(Cursor stretch)
+    {
+        int from = stretch.At;
+        bool remark = true;
+        while (!stretch.AtEnd && remark)
+        {
+            remark = !Instructs(stretch);
+            stretch.At++;
+        }
+        stretch.At = from;
+        return remark;
+    }
+
+    private static bool Instructs(Cursor cursor)
+    {
+        Token token = cursor.Now;
+        if (token.Kind is TokenKind.Number or TokenKind.Star or TokenKind.Ordinal) return true;
+        if (token.Kind != TokenKind.Word) return false;
+        if (token.Word is "ch" or "skip" or "rep" or "turn" or "join" or "inc" or "dec" or "each" or "next" or "tog") return true;
+        int from = cursor.At;
+        bool stitch = cursor.TakeStitch() is not null;
+        cursor.At = from;
+        return stitch;
+    }
+}

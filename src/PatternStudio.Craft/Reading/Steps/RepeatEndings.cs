@@ -1,0 +1,55 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads how a repeat ends: 'ending with sc in last sc', 'ending last rep at **'.</summary>
+internal static class RepeatEndings
+{
+    private static readonly Phrase EndingAt = new("but? end|stopping the? last rep|time? at|after");
+    private static readonly Phrase EndingWith = new("but|and? end|finishing the? row|rnd|last? rep? with|by|in");
+    private static readonly Phrase ToCorrespond = new("but|and? end to correspond");
+
+    /// <summary>How the last repeat ends.</summary>
+    /// <param name="Steps">The steps that close the row.</param>
+    /// <param name="StopsAtMark">True for 'ending last rep at **'.</param>
+    public sealed record Ending(EquatableArray<Step> Steps, bool StopsAtMark);
+
+    public static Ending Take(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.SkipSeparators();
+        if (cursor.Take(EndingAt) && cursor.Kind == TokenKind.Star)
+        {
+            cursor.At++;
+            return new Ending([], true);
+        }
+        cursor.At = from;
+        cursor.SkipSeparators();
+        if (cursor.Take(ToCorrespond)) return new Ending([], false);
+        if (cursor.Take(EndingWith)) return new Ending(TakeSteps(cursor), false);
+        cursor.At = from;
+        return new Ending([], false);
+    }
+
+    /// <summary>The closing steps go up to the sentence's end, or to what ends every row: a join, a turn, a yarn cut.</summary>
+    private static EquatableArray<Step> TakeSteps(Cursor cursor)
+    {
+        var steps = new StepList();
+        int after = cursor.At, count = 0;
+        while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Semicolon or TokenKind.Dot or TokenKind.Star or TokenKind.Dash or TokenKind.Open))
+        {
+            if (!StepReader.ReadNext(cursor, steps)) break;
+            if (steps.Last is TurnStep or DoNotTurnStep or JoinStep or FastenOffStep or ColourStep or AttachStep or RepeatStep) break;
+            (after, count) = (cursor.At, steps.Count);
+        }
+        if (steps.Last is TurnStep && count > 1 && steps.Steps[count - 1] is ChainStep chain)
+        {
+            count--;
+            while (after > cursor.Start && cursor.Context.Tokens[after - 1].Span.Start >= chain.Span.Start) after--;
+        }
+        cursor.At = after;
+        return steps.Steps.Take(count).ToEquatableArray();
+    }
+}

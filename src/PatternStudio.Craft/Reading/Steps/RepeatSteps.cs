@@ -1,0 +1,98 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads 'rep from * across', 'repeat from ** 3 times', 'rep from * to **', 'repeat all around', with their endings.</summary>
+internal static class RepeatSteps
+{
+    private static readonly Phrase From = new("cont? and? to? rep these|the? from|between?");
+    private static readonly Phrase Position = new("the? last|first|2nd|star");
+    private static readonly Phrase Beginning = new("the? beg of? rnd|row?");
+    private static readonly Phrase Until = new("to|and");
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(From)) return false;
+        bool first = cursor.Now.IsWord("first") || cursor.Now is { Kind: TokenKind.Ordinal, Value: 1 };
+        if (cursor.Kind is TokenKind.Ordinal) cursor.At++;
+        cursor.Take(Position);
+        if (cursor.Kind == TokenKind.Star) return ReadStar(cursor, steps, from, first);
+        return ReadWithoutStar(cursor, steps, from);
+    }
+
+    private static bool ReadStar(Cursor cursor, StepList steps, int from, bool first)
+    {
+        string mark = cursor.Now.Word;
+        cursor.At++;
+        string? stop = TakeStop(cursor);
+        Extent extent = RepeatExtents.Take(cursor, alreadyOnce: true);
+        RepeatStar? star = Find(steps, mark, first);
+        if (star is null)
+        {
+            cursor.Context.Report(ReadingTroubleKind.RepeatWithoutStar, mark, cursor.SpanFrom(from));
+            steps.Add(new UnreadStep(cursor.Slice(from, cursor.At), "*sc in next st, ch 1; rep from * across", cursor.SpanFrom(from)));
+            return true;
+        }
+        RepeatMark kind = mark switch { "*" => RepeatMark.Star, "**" => RepeatMark.DoubleStar, "†" or "‡" => RepeatMark.Dagger, _ => RepeatMark.Star };
+        Wrap(cursor, steps, from, star, extent, kind, stop is not null);
+        return true;
+    }
+
+    /// <summary>'rep from * to **': the second mark ends the passage.</summary>
+    private static string? TakeStop(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(Until) && cursor.Kind == TokenKind.Star)
+        {
+            string mark = cursor.Now.Word;
+            cursor.At++;
+            return mark;
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    private static RepeatStar? Find(StepList steps, string mark, bool first)
+    {
+        var marked = steps.Stars.Where(star => star.Mark == mark && star.At < steps.Count).ToList();
+        if (first) return marked.FirstOrDefault();
+        return marked.LastOrDefault(star => !star.Used) ?? marked.LastOrDefault();
+    }
+
+    private static void Wrap(Cursor cursor, StepList steps, int from, RepeatStar star, Extent extent, RepeatMark mark, bool toStop)
+    {
+        EquatableArray<Step> repeated = steps.From(star.At);
+        RepeatEndings.Ending ending = RepeatEndings.Take(cursor);
+        int? stopsAfter = ending.StopsAtMark && steps.Stop >= star.At ? steps.Stop - star.At : null;
+        if (toStop && steps.Stop > star.At) stopsAfter = steps.Stop - star.At;
+        var span = TextSpan.FromTo(star.Span.Start, cursor.SpanFrom(from).End);
+        steps.Wrap(star.At, new RepeatStep(repeated, extent, mark, span) { LastStopsAfter = stopsAfter, Ending = ending.Steps });
+        steps.Use(star);
+    }
+
+    /// <summary>'repeat', 'repeat all around', 'repeat from beginning': everything of this row so far.</summary>
+    private static bool ReadWithoutStar(Cursor cursor, StepList steps, int from)
+    {
+        bool fromBeginning = cursor.Take(Beginning);
+        if (!fromBeginning && cursor.Now.Word is "row" or "rnd" or "the") return false;
+        Extent extent = RepeatExtents.Take(cursor, alreadyOnce: true);
+        if (!fromBeginning && extent.Kind == ExtentKind.Unstated && !cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind)) return false;
+        int start = FirstRepeated(steps);
+        if (start >= steps.Count) return false;
+        EquatableArray<Step> repeated = steps.From(start);
+        RepeatEndings.Ending ending = RepeatEndings.Take(cursor);
+        steps.Wrap(start, new RepeatStep(repeated, extent, RepeatMark.Words, TextSpan.FromTo(repeated[0].Span.Start, cursor.SpanFrom(from).End)) { Ending = ending.Steps });
+        return true;
+    }
+
+    /// <summary>Chains and yarn at a row's beginning are made once.</summary>
+    private static int FirstRepeated(StepList steps)
+    {
+        int start = 0;
+        while (start < steps.Count && steps.Steps[start] is AttachStep or ColourStep or RemarkStep or TurnStep or JoinStep) start++;
+        return start;
+    }
+}

@@ -1,0 +1,51 @@
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads 'skip next 2 sts', 'sk ch-1 sp', 'miss 1 tr', 'sk first dc and ch-1 sp'.</summary>
+internal static class SkipSteps
+{
+    private static readonly Phrase Skip = new("skip over?");
+    private static readonly Phrase Choice = new("the? next|first|last?");
+    private static readonly Phrase And = new("and the? next?");
+    private static readonly Phrase Tail = new("of|in|on|under|at the? ch|foundation|prev|last|base|same|it|them row|rnd|ch|shell?");
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(Skip)) return false;
+        if (TakeOne(cursor, from) is not { } first) return false;
+        steps.Add(first);
+        while (TakeAnother(cursor) is { } another) steps.Add(another);
+        return true;
+    }
+
+    private static SkipStep? TakeAnother(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(And) && TakeOne(cursor, from) is { } step) return step;
+        cursor.At = from;
+        return null;
+    }
+
+    private static SkipStep? TakeOne(Cursor cursor, int from)
+    {
+        cursor.Take(Choice);
+        int number = cursor.At;
+        SizedNumber? count = Numbers.Take(cursor);
+        PlaceKind? kind = PlaceNouns.Take(cursor);
+        if (count is not null && (kind is null || kind.Noun == PlaceNoun.Chain))
+        {
+            int after = cursor.At;
+            cursor.At = number;
+            if (PlaceNouns.Take(cursor) is { Noun: PlaceNoun.ChainSpace } space) (count, kind) = (null, space);
+            else cursor.At = after;
+        }
+        if (count is null && kind is null) return null;
+        cursor.Take(Tail);
+        return new SkipStep(count ?? SizedNumber.Of(1, new TextSpan(cursor.SpanFrom(from).End, 0)), kind ?? PlaceKind.AnyStitch, cursor.SpanFrom(from));
+    }
+}

@@ -1,0 +1,56 @@
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>
+/// Reads stars. A star opens a passage; where an open star's pair is followed by a number of times it closes it ('*…* 5 times': 5 in all).
+/// A double star inside a starred passage is where a shortened last repeat stops, unless the row repeats from it.
+/// </summary>
+internal static class StarSteps
+{
+    private static readonly Phrase RepStar = new("rep from? last|first? star?");
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        if (cursor.Kind != TokenKind.Star) return false;
+        int from = cursor.At;
+        Token star = cursor.Now;
+        cursor.At++;
+        if (Closes(cursor, steps, star.Word) is { } open && ClosePair(cursor, steps, open)) return true;
+        cursor.At = from + 1;
+        if (star.Word.Length > 1 && steps.Stars.Any(mark => !mark.Used && mark.Mark == star.Word[..1]) && !RepeatsFrom(cursor, star.Word)) steps.MarkStop();
+        else steps.Mark(star.Word, star.Span);
+        return true;
+    }
+
+    private static RepeatStar? Closes(Cursor cursor, StepList steps, string mark) =>
+        steps.Stars.LastOrDefault(star => star.Mark == mark && !star.Used && star.At < steps.Count);
+
+    private static bool ClosePair(Cursor cursor, StepList steps, RepeatStar open)
+    {
+        cursor.Take(TokenKind.Comma);
+        int after = cursor.At;
+        cursor.Take(RepStar);
+        Extent? extent = Extents.Take(cursor);
+        if (extent is null && cursor.At == after) return false;
+        extent ??= new Extent(ExtentKind.Unstated, cursor.SpanFrom(after));
+        EquatableArray<Step> repeated = steps.From(open.At);
+        steps.Wrap(open.At, new RepeatStep(repeated, extent, RepeatMark.StarPair, open.Span.Through(cursor.SpanFrom(after))));
+        steps.Use(open);
+        return true;
+    }
+
+    /// <summary>True where words further on repeat from this mark.</summary>
+    private static bool RepeatsFrom(Cursor cursor, string mark)
+    {
+        for (int i = cursor.At; i < cursor.End; i++)
+            if (cursor.Context.Tokens[i] is { Kind: TokenKind.Star } star && star.Word == mark && i >= 2
+                && (cursor.Context.Tokens[i - 1].IsWord("from") || (cursor.Context.Tokens[i - 2].IsWord("from") && !cursor.Context.Tokens[i - 1].IsWord("to"))))
+                return true;
+        return false;
+    }
+
+}

@@ -1,0 +1,65 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>
+/// Reads a stretch of instruction into steps: tries each construct in turn; what none can read becomes an <see cref="UnreadStep"/>
+/// up to the next comma, and reading goes on.
+/// </summary>
+internal static class StepReader
+{
+    private static readonly Phrase Connective = new("and|then|now|also|&|next");
+
+    /// <summary>The constructs, those with the most telling beginnings first. Each takes what it reads, or leaves the cursor where it was.</summary>
+    private static readonly Func<Cursor, StepList, bool>[] Constructs =
+    [
+        BracketSteps.Read,
+        StarSteps.Read,
+        RepeatSteps.Read,
+        TurnSteps.Read,
+        JoinSteps.Read,
+        ColourSteps.Read,
+        ChainSteps.Read,
+        SkipSteps.Read,
+        LoopChoices.Read,
+        PlaceFirstSteps.Read,
+        StitchSteps.Read,
+        RemarkSteps.Read,
+    ];
+
+    /// <summary>Reads all steps of a stretch.</summary>
+    public static StepList ReadAll(Cursor cursor)
+    {
+        var steps = new StepList();
+        while (ReadNext(cursor, steps)) { }
+        return steps;
+    }
+
+    /// <summary>Reads the next step or steps; false at the end.</summary>
+    public static bool ReadNext(Cursor cursor, StepList steps)
+    {
+        cursor.SkipSeparators();
+        if (cursor.AtEnd) return false;
+        int from = cursor.At;
+        if (TryConstructs(cursor, steps)) return true;
+        if (cursor.Take(Connective))
+        {
+            if (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind) || TryConstructs(cursor, steps)) return true;
+        }
+        cursor.At = from;
+        UnreadSteps.Read(cursor, steps);
+        return true;
+    }
+
+    private static bool TryConstructs(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        foreach (Func<Cursor, StepList, bool> read in Constructs)
+        {
+            if (read(cursor, steps) && cursor.At > from) return true;
+            cursor.At = from;
+        }
+        return false;
+    }
+}

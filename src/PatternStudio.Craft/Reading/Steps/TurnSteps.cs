@@ -1,0 +1,49 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads 'turn', 'do not turn', 'fasten off', 'place marker', 'magic ring', 'do not join'.</summary>
+internal static class TurnSteps
+{
+    private static readonly Phrase DoNotTurn = new("do not turn");
+    private static readonly Phrase DontTurn = new("don't|without turn");
+    private static readonly Phrase Turn = new("turn the? work?");
+    private static readonly Phrase DoNotJoin = new("do not join");
+    private static readonly Phrase DontJoin = new("don't|without join");
+    private static readonly Phrase FastenOff = new("fasten|finish|cast|bind|tie off");
+    private static readonly Phrase Cut = new("cut|break and? fasten? off? the? yarn?");
+    private static readonly Phrase CutOff = new("and|, fasten off");
+    private static readonly Phrase Marker = new("place|pm|mm|move|slip|with|use a? stitch? marker");
+    private static readonly Phrase MarkerAlone = new("pm|mm|sm");
+    private static readonly Phrase MarkerTail = new("up|in|at|here|for|to|first|this|last|each|next|the|st|beg|of|rnd|row|sc|center|corner|as|you|go|needed");
+    private static readonly Phrase Magic = new("work|make|start|beg|with? with|from|create? a|an? magic|adjustable|sliding|slip ring|loop|knot");
+    private static readonly Phrase MagicAlone = new("mr|mc");
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (cursor.Take(DoNotTurn) || cursor.Take(DontTurn)) steps.Add(new DoNotTurnStep(cursor.SpanFrom(from)));
+        else if (cursor.Take(DoNotJoin) || cursor.Take(DontJoin)) steps.Add(new DoNotJoinStep(cursor.SpanFrom(from)));
+        else if (cursor.Take(Turn)) steps.Add(new TurnStep(cursor.SpanFrom(from)));
+        else if (cursor.Take(FastenOff) || (cursor.Is(Cut) && cursor.Take(Cut))) ReadFastenOff(cursor, steps, from);
+        else if (cursor.Take(Magic) || cursor.Take(MagicAlone)) steps.Add(new MagicRingStep(cursor.SpanFrom(from)));
+        else if (cursor.Take(Marker) || cursor.Take(MarkerAlone)) ReadMarker(cursor, steps, from);
+        else return false;
+        return true;
+    }
+
+    /// <summary>'Fasten off A, leaving a long tail': up to the end of the sentence, the words belong to it.</summary>
+    private static void ReadFastenOff(Cursor cursor, StepList steps, int from)
+    {
+        cursor.Take(CutOff);
+        Clauses.TakeToComma(cursor);
+        steps.Add(new FastenOffStep(cursor.SpanFrom(from)));
+    }
+
+    private static void ReadMarker(Cursor cursor, StepList steps, int from)
+    {
+        while (cursor.Take(MarkerTail)) { }
+        steps.Add(new MarkerStep(cursor.SpanFrom(from)));
+    }
+}

@@ -1,0 +1,110 @@
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Tokens;
+
+/// <summary>A place in a stretch of tokens: what stands here, and what can be taken from here on.</summary>
+internal sealed class Cursor(ReadingContext context, int start, int end, int depth = 0)
+{
+    private static readonly Token Nothing = new(TokenKind.End, "", 0, default, false, false);
+
+    public ReadingContext Context { get; } = context;
+
+    public int Start { get; } = start;
+
+    public int End { get; } = end;
+
+    /// <summary>How many brackets are open around this stretch.</summary>
+    public int Depth { get; } = depth;
+
+    public int At { get; set; } = start;
+
+    public bool AtEnd => At >= End;
+
+    public Token Now => Ahead(0);
+
+    public TokenKind Kind => Now.Kind;
+
+    public Token Ahead(int by) => At + by < End && At + by >= 0 ? Context.Tokens[At + by] : Nothing;
+
+    private ReadOnlySpan<Token> Tokens => Context.Tokens.AsSpan(0, End);
+
+    /// <summary>True where the phrase stands here.</summary>
+    public bool Is(Phrase phrase) => phrase.Match(Tokens, At) >= 0;
+
+    /// <summary>Takes the phrase where it stands here.</summary>
+    public bool Take(Phrase phrase)
+    {
+        int after = phrase.Match(Tokens, At);
+        if (after < 0) return false;
+        At = after;
+        return true;
+    }
+
+    public bool Take(TokenKind kind)
+    {
+        if (Kind != kind) return false;
+        At++;
+        return true;
+    }
+
+    /// <summary>Takes a word, hyphens before it looked through.</summary>
+    public bool TakeWord(string word)
+    {
+        int at = At;
+        while (Kind == TokenKind.Hyphen) At++;
+        if (Now.IsWord(word))
+        {
+            At++;
+            return true;
+        }
+        At = at;
+        return false;
+    }
+
+    /// <summary>Passes over commas, semicolons, full stops, dashes and colons.</summary>
+    public void SkipSeparators()
+    {
+        while (IsSeparator(Kind)) At++;
+    }
+
+    public static bool IsSeparator(TokenKind kind) =>
+        kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot or TokenKind.Dash or TokenKind.Colon or TokenKind.Quote;
+
+    /// <summary>The index just past the bracket pair that opens here; -1 where its partner is not in this stretch.</summary>
+    public int Partner()
+    {
+        int partner = Kind == TokenKind.Open ? Context.Partners[At] : -1;
+        return partner >= 0 && partner < End ? partner : -1;
+    }
+
+    /// <summary>The stretch between the brackets that open here.</summary>
+    public Cursor Inside(int partner) => new(Context, At + 1, partner, Depth + 1);
+
+    /// <summary>The span from a token to the one before the present place.</summary>
+    public TextSpan SpanFrom(int from) => Span(from, At);
+
+    /// <summary>The span of the tokens from <paramref name="from"/> up to, not including, <paramref name="to"/>.</summary>
+    public TextSpan Span(int from, int to)
+    {
+        if (to > from) return TextSpan.FromTo(Context.Tokens[from].Span.Start, Context.Tokens[to - 1].Span.End);
+        int place = from < Context.Tokens.Length ? Context.Tokens[from].Span.Start : Context.Source.Content.Length;
+        return new TextSpan(place, 0);
+    }
+
+    public string Slice(int from, int to) => Context.Source.Slice(Span(from, to));
+
+    /// <summary>The raw word here, as written.</summary>
+    public string Raw => AtEnd ? "" : Context.Source.Slice(Now.Span);
+
+    /// <summary>Takes the longest stitch name that stands here.</summary>
+    public StitchId? TakeStitch()
+    {
+        (StitchId? own, int ownEnd) = StitchNames.Longest(this, Context.OwnNames);
+        (StitchId? known, int knownEnd) = StitchNames.Longest(this, Vocabulary.Standard.Names(Context.Terminology));
+        if (own is null && known is null) return null;
+        bool useOwn = own is not null && ownEnd >= knownEnd;
+        At = useOwn ? ownEnd : knownEnd;
+        return useOwn ? own : known;
+    }
+}

@@ -1,0 +1,125 @@
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Tokens;
+
+/// <summary>Parts a text into tokens. Permissive: every text has tokens, in one pass.</summary>
+internal sealed class Lexer
+{
+    private readonly string text;
+    private readonly int end;
+    private readonly List<Token> tokens = [];
+    private readonly Emphasis emphasis;
+    private int at;
+    private bool startsLine = true;
+    private bool glued;
+
+    private Lexer(string text, int end) => (this.text, this.end, emphasis) = (text, end, new Emphasis(text, end));
+
+    /// <summary>The tokens of the first <paramref name="length"/> characters.</summary>
+    public static Token[] Read(string text, int length)
+    {
+        var lexer = new Lexer(text, length);
+        while (lexer.at < lexer.end) lexer.ReadOne();
+        return [.. lexer.tokens];
+    }
+
+    private char Now => text[at];
+
+    private char Ahead(int by = 1) => at + by < end ? text[at + by] : '\n';
+
+    private void ReadOne()
+    {
+        if (Now is '\n' or '\r')
+        {
+            startsLine = true;
+            glued = false;
+            at++;
+        }
+        else if (char.IsWhiteSpace(Now) || char.IsControl(Now) || Now is '\uFEFF' or '\u200B')
+        {
+            glued = false;
+            at++;
+        }
+        else if (emphasis.LengthAt(at, startsLine) is > 0 and int length) at += length;
+        else if (char.IsAsciiDigit(Now)) ReadNumber();
+        else if (char.IsLetter(Now) && !IsCross()) ReadWord();
+        else ReadMark();
+    }
+
+    private void ReadNumber()
+    {
+        int start = at;
+        long value = 0;
+        while (at < end && char.IsAsciiDigit(Now)) value = Math.Min(value * 10 + (text[at++] - '0'), ReadingLimits.Number + 1L);
+        if (NumberShapes.FractionLength(text, at, end) is > 0 and int length)
+        {
+            at += length;
+            Add(TokenKind.Fraction, start);
+        }
+        else if (NumberShapes.OrdinalEnding(text, at, end) is > 0 and int ending)
+        {
+            at += ending;
+            Add(TokenKind.Ordinal, start, (int)value);
+        }
+        else Add(TokenKind.Number, start, (int)value);
+    }
+
+    private void ReadWord()
+    {
+        int start = at;
+        while (at < end && IsInWord()) at++;
+        int letters = at;
+        while (at < end && char.IsAsciiDigit(Now)) at++;
+        if (at < end && at > letters && char.IsLetter(Now)) while (at < end && char.IsLetterOrDigit(Now)) at++;
+        else at = letters;
+        Add(TokenKind.Word, start);
+    }
+
+    private bool IsInWord() =>
+        char.IsLetter(Now) || (Now is '\'' or '’' && char.IsLetter(Ahead())) || char.GetUnicodeCategory(Now) == System.Globalization.UnicodeCategory.NonSpacingMark;
+
+    /// <summary>'x' as a times sign: 'inc x 6', 'inc x6'.</summary>
+    private bool IsCross() => Now is 'x' or 'X' && !char.IsLetter(Ahead()) && (char.IsAsciiDigit(Ahead()) || Ahead() is ' ');
+
+    private void ReadMark()
+    {
+        int start = at;
+        char mark = text[at++];
+        if (mark == '.' && EndsAbbreviation()) return;
+        TokenKind kind = Marks.KindOf(mark);
+        if (kind == TokenKind.Star) while (at < end && (Now == mark || (Now == ' ' && Ahead() == mark && mark == '*'))) at++;
+        if (kind == TokenKind.Hyphen)
+        {
+            bool run = at < end && Now == '-';
+            while (at < end && Now == '-') at++;
+            if (run || !glued || at >= end || char.IsWhiteSpace(Now)) kind = TokenKind.Dash;
+        }
+        Add(kind, start);
+    }
+
+    /// <summary>The dot of 'sc. in next', 'rep. from *': glued to a short word and followed by more of the same sentence.</summary>
+    private bool EndsAbbreviation()
+    {
+        if (!glued || tokens.Count == 0 || tokens[^1] is not { Kind: TokenKind.Word, Span.Length: <= 5 }) return false;
+        int next = at;
+        while (next < end && text[next] == ' ') next++;
+        return next < end && (char.IsLower(text[next]) || text[next] is ',' or ';');
+    }
+
+    private void Add(TokenKind kind, int start, int value = 0)
+    {
+        string raw = kind is TokenKind.Word or TokenKind.Star ? text[start..at] : kind is TokenKind.Open or TokenKind.Close or TokenKind.Other ? text[start..at] : "";
+        string word = kind switch
+        {
+            TokenKind.Word => Synonyms.Usual(raw.ToLowerInvariant().Replace('’', '\'')),
+            TokenKind.Star => raw.Replace(" ", "", StringComparison.Ordinal),
+            TokenKind.Other when raw is "×" or "x" or "X" => "times",
+            _ => raw,
+        };
+        if (kind == TokenKind.Other && word == "times") kind = TokenKind.Word;
+        tokens.Add(new Token(kind, word, value, TextSpan.FromTo(start, at), startsLine, glued));
+        startsLine = false;
+        glued = true;
+    }
+}

@@ -1,0 +1,58 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Reading.Tokens;
+
+/// <summary>Reads numbers: digits, words, size lists.</summary>
+internal static class Numbers
+{
+    /// <summary>Takes a plain number, in digits or in words.</summary>
+    public static int? TakePlain(Cursor cursor)
+    {
+        Token token = cursor.Now;
+        int? value = token.Kind switch
+        {
+            TokenKind.Number => token.Value,
+            TokenKind.Word => Synonyms.Number(token.Word),
+            _ => null,
+        };
+        if (value is null) return null;
+        if (value > ReadingLimits.Number)
+        {
+            cursor.Context.Report(ReadingTroubleKind.TooLarge, "number", token.Span);
+            return null;
+        }
+        cursor.At++;
+        return value;
+    }
+
+    /// <summary>Takes a number that may be a size list: '21', 'three', '21 (31, 41)', '21 (31) (41)', '- (2, 4)'.</summary>
+    public static SizedNumber? Take(Cursor cursor)
+    {
+        int from = cursor.At;
+        int? first = cursor.Kind == TokenKind.Dash && SizeList.IsAt(cursor, 1) ? null : TakePlain(cursor);
+        if (first is null && !(cursor.Kind == TokenKind.Dash && SizeList.IsAt(cursor, 1))) return null;
+        if (first is null) cursor.At++;
+        var values = new List<int?> { first };
+        while (SizeList.IsAt(cursor, 0)) SizeList.Take(cursor, values);
+        TextSpan span = cursor.SpanFrom(from);
+        if (values.Count > 1 && values.Count != cursor.Context.Sizes)
+            cursor.Context.Report(ReadingTroubleKind.SizeListLength, $"{values.Count}", span);
+        return new SizedNumber(values.ToEquatableArray(), span);
+    }
+
+    /// <summary>Takes an ordinal: '2nd', 'second'.</summary>
+    public static int? TakeOrdinal(Cursor cursor)
+    {
+        Token token = cursor.Now;
+        int? value = token.Kind switch
+        {
+            TokenKind.Ordinal => token.Value,
+            TokenKind.Word => Synonyms.Ordinal(token.Word),
+            _ => null,
+        };
+        if (value is not null) cursor.At++;
+        return value;
+    }
+}

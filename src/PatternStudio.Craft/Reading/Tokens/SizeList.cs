@@ -1,0 +1,59 @@
+namespace PatternStudio.Craft.Reading.Tokens;
+
+/// <summary>The brackets of a size list: '(31, 41)' in '21 (31, 41)'.</summary>
+internal static class SizeList
+{
+    /// <summary>
+    /// True where brackets that hold numbers and dashes only stand at the cursor (plus <paramref name="by"/> tokens). One number alone,
+    /// '20 (22)', is a size list only in a pattern of two sizes or in a chain of brackets: else it is a count or a remark.
+    /// </summary>
+    public static bool IsAt(Cursor cursor, int by)
+    {
+        int open = cursor.At + by;
+        if (cursor.Ahead(by).Kind != TokenKind.Open) return false;
+        int close = cursor.Context.Partners[open];
+        if (close < 0 || close >= cursor.End || close == open + 1) return false;
+        int numbers = 0;
+        for (int i = open + 1; i < close; i++)
+        {
+            TokenKind kind = cursor.Context.Tokens[i].Kind;
+            if (kind is TokenKind.Number or TokenKind.Dash or TokenKind.Hyphen) numbers++;
+            else if (kind is not (TokenKind.Comma or TokenKind.Slash)) return false;
+        }
+        return numbers > 1 || (numbers == 1 && cursor.Context.Sizes > 1 && CouldBeOfSizes(cursor, open, close));
+    }
+
+    private static bool CouldBeOfSizes(Cursor cursor, int open, int close) =>
+        cursor.Context.Sizes == 2
+        || (close + 1 < cursor.End && cursor.Context.Tokens[close + 1].Kind == TokenKind.Open)
+        || (open > 0 && cursor.Context.Tokens[open - 1].Kind == TokenKind.Close);
+
+    /// <summary>Takes the brackets and adds their numbers.</summary>
+    public static void Take(Cursor cursor, List<int?> values)
+    {
+        int close = cursor.Context.Partners[cursor.At];
+        for (int i = cursor.At + 1; i < close; i++)
+        {
+            Token token = cursor.Context.Tokens[i];
+            if (token.Kind == TokenKind.Number) values.Add(Math.Min(token.Value, ReadingLimits.Number));
+            else if (token.Kind is TokenKind.Dash or TokenKind.Hyphen) values.Add(null);
+        }
+        cursor.At = close + 1;
+    }
+
+    /// <summary>The length of the longest size list in a text; 1 where there is none.</summary>
+    public static int LongestIn(ReadingContext context)
+    {
+        int longest = 1;
+        var cursor = new Cursor(context, 0, context.Tokens.Length);
+        for (int i = 0; i < context.Tokens.Length; i++)
+        {
+            if (context.Tokens[i].Kind != TokenKind.Number) continue;
+            cursor.At = i + 1;
+            var values = new List<int?> { 0 };
+            while (IsAt(cursor, 0) && values.Count < 50) Take(cursor, values);
+            longest = Math.Max(longest, values.Count);
+        }
+        return longest;
+    }
+}

@@ -1,0 +1,115 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>Rows that stand for rows.</summary>
+internal sealed partial class PieceWorker
+{
+    /// <summary>Puts the steps of the row referred to in the place of 'Rep Row 2'. Null where there is no such row.</summary>
+    private EquatableArray<Step>? Resolve(EquatableArray<Step> steps, int number, int depth)
+    {
+        if (!steps.Any(step => step is AsRowStep)) return steps;
+        if (depth <= 16 && steps is [AsRowStep { WithChanges: false } only] && Referred(only, number) is { } referred) return Resolve(referred.Steps, number, depth + 1);
+        var resolved = new List<Step>();
+        foreach (Step step in steps)
+        {
+            if (step is not AsRowStep same)
+            {
+                resolved.Add(step);
+                continue;
+            }
+            if (same.WithChanges || depth > 16 || Referred(same, number) is not { } row)
+            {
+                if (!same.WithChanges) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
+                return null;
+            }
+            if (Resolve(row.Steps, number, depth + 1) is not { } inner) return null;
+            resolved.AddRange(inner);
+        }
+        return resolved.ToEquatableArray();
+    }
+
+    /// <summary>'Rows 4–20: Rep Rows 2 and 3': the rows are taken in turn, starting with the first of them at the first repeating row.</summary>
+    private RowInstruction? Referred(AsRowStep same, int number)
+    {
+        if (same.PreviousRow || same.Rows.IsEmpty) return byNumber.GetValueOrDefault(number - 1);
+        int first = FirstRepeating(same, number);
+        int wanted = same.Rows[(number - first) % same.Rows.Count];
+        return wanted < number ? byNumber.GetValueOrDefault(wanted) : null;
+    }
+
+    /// <summary>The first of the rows that share this very reference.</summary>
+    private int FirstRepeating(AsRowStep same, int number)
+    {
+        int first = number;
+        while (byNumber.TryGetValue(first - 1, out RowInstruction? before) && before.Steps.Any(step => ReferenceEquals(step, same))) first--;
+        return first;
+    }
+
+    private void Repeat(RepeatRows repeat)
+    {
+        int[] numbers = repeat.Rows.IsEmpty ? [lastNumber] : [.. repeat.Rows];
+        RowInstruction?[] instructions = [.. numbers.Select(number => byNumber.GetValueOrDefault(number))];
+        int missing = Array.FindIndex(instructions, row => row is null);
+        if (missing >= 0)
+        {
+            if (lastNumber > 0) Report(new Mishap(MishapKind.NoSuchRow, repeat.Span) { Named = numbers[missing].ToString() });
+            return;
+        }
+        int start = lastNumber;
+        for (int i = 0; rows.Count <= MostRows && !IsDone(repeat, numbers, i, start); i++)
+        {
+            RowInstruction row = instructions[i % instructions.Length]!;
+            WorkRow(lastNumber + 1, Unheaded(row, repeat), repeat.Span);
+        }
+        if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
+    }
+
+    /// <summary>A repeated row states no count of its own: the count of the row it repeats may hold for that row only.</summary>
+    private static RowInstruction Unheaded(RowInstruction row, RepeatRows repeat) => row with { Stated = null, Heading = row.Heading with { Side = null } };
+
+    private void CompareLast(StatedCount stated)
+    {
+        WorkedRow last = rows[^1];
+        var tally = new Tally(last.Runs, context.Conventions);
+        (bool? agrees, StatedItem? item, long worked) = StatedComparison.Compare(stated, tally, context.Size);
+        rows[^1] = last with { Stated = stated, CountAgrees = agrees };
+        if (ground is { } below && ReferenceEquals(below.Row, last)) ground = below with { Row = rows[^1] };
+        if (agrees == false && ground is not { Doubtful: true })
+            Report(new Mishap(MishapKind.CountDiffers, item!.Span) { Wanted = item.Number.For(context.Size) ?? 0, Found = worked, Named = Name(item), Row = last.Label });
+    }
+
+    private bool IsDone(RepeatRows repeat, int[] numbers, int done, int start)
+    {
+        int count = context.Number(repeat.Count) ?? 0;
+        bool cycle = done % numbers.Length == 0;
+        return repeat.Until switch
+        {
+            RowsUntil.MoreRows => done >= count,
+            RowsUntil.MoreTimes => done >= (long)count * numbers.Length,
+            RowsUntil.RowNumber => lastNumber >= count,
+            RowsUntil.StitchesRemain => ReachedCount(count, done, start),
+            RowsUntil.Measures => ReachedLength(repeat, numbers, done),
+            _ => done > 0 && cycle,
+        };
+    }
+
+    /// <summary>'until 3 sts remain': stops where the count is reached, passed, or no longer moves.</summary>
+    private bool ReachedCount(int count, int done, int start)
+    {
+        WorkedRow last = rows[^1];
+        if (last.Status != RowStatus.Checked) return true;
+        if (last.Total == count) return true;
+        return done >= 2 && rows.Count >= 3 && Math.Abs(last.Total - count) >= Math.Abs(rows[^3].Total - count) && lastNumber > start + 1;
+    }
+
+    /// <summary>'until piece measures 40 cm': through the gauge that the text states; one turn of the rows where it states none.</summary>
+    private bool ReachedLength(RepeatRows repeat, int[] numbers, int done)
+    {
+        bool lastRowFits = repeat.EndingWith is not { } ending || done > 0 && numbers[(done - 1) % numbers.Length] == ending;
+        if (context.MillimetresPerRow is not { } perRow || repeat.Millimetres?.For(context.Size) is not { } wanted)
+            return done > 0 && done % numbers.Length == 0 && lastRowFits;
+        return rows.Count(row => row.Kind != RowKind.Foundation) * perRow >= wanted - perRow / 2 && lastRowFits;
+    }
+}

@@ -1,0 +1,180 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>Working one row: what it is worked into, from which side, and what became of it.</summary>
+internal sealed partial class PieceWorker
+{
+    /// <summary>What one try at a row came to.</summary>
+    private sealed record Attempt(WorkedRow Row, Mishap? Mishap, string Colour, bool FastenedOff);
+
+    private void WorkRow(int number, RowInstruction instruction, TextSpan calledBy)
+    {
+        EquatableArray<Step>? resolved = Resolve(instruction.Steps, number, 0);
+        int before = lastNumber;
+        lastNumber = number;
+        byNumber[number] = instruction;
+        RowKind kind = instruction.Heading.Kind == RowKind.Foundation ? RowKind.Row : instruction.Heading.Kind;
+        if (resolved is not { } steps)
+        {
+            AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked);
+            return;
+        }
+        RowSteps split = memo.Split(steps);
+        EquatableArray<Step> own = memo.Join(carried, split.Own);
+        if (ground is null && BeginsWithFoundation(own) && !rows.Any(row => row.Status != RowStatus.Checked))
+        {
+            own = LayFoundation(instruction, own);
+            if (!own.Any(step => step is StitchStep or GroupStep or RepeatStep))
+            {
+                // 'Row 1: Ch 21.' is no more than the foundation.
+                carried = split.ForNext;
+                lastNumber = before;
+                return;
+            }
+        }
+        bool around = kind == RowKind.Round || own.Any(step => step is JoinStep { FormsRing: false }) || ground?.Row.Joined == true && ground.Row.Kind != RowKind.Foundation;
+        bool turned = Turned(kind, own, around);
+        RowStatus? hopeless = steps.Any(HoldsUnread) ? RowStatus.NotRead : own.Any(step => step is StitchStep { Stitch.Value: "fsc" or "fhdc" or "fdc" or "ftr" }) ? null : ground is null ? RowStatus.NotChecked : null;
+        FabricSide side = instruction.Heading is { Side: { } told, Numbering: not RowNumbering.Range } ? told : NextSide(turned);
+        if (hopeless is { } status) AddUnworked(number, instruction, kind, calledBy, status, side);
+        else Keep(Try(number, instruction, own, kind, side, around, turned, calledBy));
+        (carried, turnsNext, staysNext) = (split.ForNext, split.TurnsAfter, split.StaysAfter);
+    }
+
+    private static bool HoldsUnread(Step step) => step switch
+    {
+        UnreadStep => true,
+        GroupStep group => group.Steps.Any(HoldsUnread),
+        RepeatStep repeat => repeat.Steps.Any(HoldsUnread) || repeat.Ending.Any(HoldsUnread),
+        _ => false,
+    };
+
+    private FabricSide NextSide(bool turned)
+    {
+        WorkedRow? below = rows.LastOrDefault(row => row.Kind != RowKind.Foundation);
+        if (below is null) return FabricSide.Right;
+        return turned ? below.Side == FabricSide.Right ? FabricSide.Wrong : FabricSide.Right : below.Side;
+    }
+
+    /// <summary>
+    /// Whether the work is turned before the row. Where no word says it: rows are turned, rounds and joined rows are not; the first row
+    /// goes back along its chain, unless the chain is a ring.
+    /// </summary>
+    private bool Turned(RowKind kind, EquatableArray<Step> own, bool around)
+    {
+        if (ground?.Row.Kind == RowKind.Foundation) return !ground.Row.Joined;
+        if (turnsNext || RowSteps.TurnsAtStart(own)) return true;
+        if (staysNext) return false;
+        return kind == RowKind.Row && !around;
+    }
+
+    private Attempt Work(int number, RowInstruction instruction, EquatableArray<Step> own, RowKind kind, FabricSide side, bool around, bool turned, TextSpan calledBy, WorkedRow? below)
+    {
+        WorkMemo.Made made = Make(own, around, turned, below);
+        (Mishap? mishap, Tally tally) = (made.Mishap, made.Tally);
+        var row = new WorkedRow(number, instruction, kind, side, RowStatus.Checked, made.Runs)
+        {
+            Index = rows.Count,
+            Label = Label(kind, number),
+            Section = section,
+            CalledBy = calledBy,
+            Into = below?.Index ?? -1,
+            Turned = turned,
+            Joined = made.Joined || around && kind == RowKind.Round && !turned,
+            Total = tally.Total,
+            Counts = tally.Counts,
+            Spaces = tally.Spaces,
+            Stated = instruction.Stated,
+        };
+        if (mishap is null && instruction.Stated is { } stated)
+        {
+            (bool? agrees, StatedItem? item, long worked) = StatedComparison.Compare(stated, tally, context.Size);
+            row = row with { CountAgrees = agrees };
+            if (agrees == false) mishap = new Mishap(MishapKind.CountDiffers, item!.Span) { Wanted = item.Number.For(context.Size) ?? 0, Found = worked, Named = Name(item) };
+        }
+        return new Attempt(row, mishap is null ? null : mishap with { Row = row.Label }, made.Colour, made.FastenedOff);
+    }
+
+    private WorkMemo.Made Make(EquatableArray<Step> own, bool around, bool turned, WorkedRow? below)
+    {
+        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, turned, around, colour);
+        bool deeper = memo.ReachesDeeper(own);
+        if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
+        Course? course = below is null ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
+        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around };
+        Mishap? mishap = worker.Work(own);
+        EquatableArray<Run> runs = worker.Built.Build();
+        var made = new WorkMemo.Made(runs, new Tally(runs, context.Conventions), mishap, worker.Colour, worker.FastenedOff, worker.Joined);
+        return deeper ? made : memo.Keep(key, made);
+    }
+
+    private string Name(StatedItem item) => item.Thing == CountedThing.Stitches || item.Kind is null ? "st" : context.Name(item.Kind);
+
+    /// <summary>Works the row into the row below, and where that is in doubt also into what the row below claims to be.</summary>
+    private Attempt Try(int number, RowInstruction instruction, EquatableArray<Step> own, RowKind kind, FabricSide side, bool around, bool turned, TextSpan calledBy)
+    {
+        Attempt first = Work(number, instruction, own, kind, side, around, turned, calledBy, ground?.Row);
+        if (ground is not { AsStated: { } claimed }) return first;
+        Attempt second = Work(number, instruction, own, kind, side, around, turned, calledBy, claimed);
+        if (first.Mishap is null && second.Mishap is not null) ConfirmWorked();
+        return first.Mishap is not null && second.Mishap is null ? second : first;
+    }
+
+    /// <summary>The row above fits the worked number and not the stated one: so the stated number was the slip.</summary>
+    private void ConfirmWorked()
+    {
+        int last = mishaps.FindLastIndex(mishap => mishap.Kind == MishapKind.CountDiffers);
+        if (last >= 0) mishaps[last] = mishaps[last] with { NextRowAgreesWithWorked = true };
+    }
+
+    private void Keep(Attempt attempt)
+    {
+        WorkedRow row = attempt.Row;
+        Mishap? mishap = attempt.Mishap;
+        bool follows = mishap is not null && ground is { } below && (below.Doubtful || below.AsStated is not null);
+        if (mishap is { Kind: MishapKind.CannotWork }) row = Unworked(row, RowStatus.NotChecked);
+        else if (follows)
+        {
+            InDoubt++;
+            row = Unworked(row, RowStatus.NotChecked);
+        }
+        else if (mishap is not null)
+        {
+            Report(mishap);
+            if (mishap.StopsRow) row = Unworked(row, RowStatus.NotChecked);
+        }
+        rows.Add(row);
+        colour = attempt.FastenedOff ? "" : attempt.Colour;
+        ground = NextGround(attempt, row, mishap);
+    }
+
+    private Ground? NextGround(Attempt attempt, WorkedRow row, Mishap? mishap)
+    {
+        if (mishap is null) return new Ground(row);
+        StitchId? usual = UsualStitch(attempt.Row);
+        WorkedRow? claimed = Ground.Claimed(row, context.Size, usual);
+        if (mishap.StopsRow || row.Status != RowStatus.Checked) return claimed is null ? null : new Ground(claimed, Doubtful: true);
+        return new Ground(row, mishap.Kind != MishapKind.CountDiffers || claimed is null, claimed);
+    }
+
+    private StitchId? UsualStitch(WorkedRow row)
+    {
+        WorkedRow known = row.Counts.IsEmpty ? rows.LastOrDefault(other => !other.Counts.IsEmpty) ?? row : row;
+        return known.Counts.IsEmpty ? null : new StitchId(known.Counts.MaxBy(count => count.Value).Key);
+    }
+
+    private static WorkedRow Unworked(WorkedRow row, RowStatus status) =>
+        row with { Status = status, Runs = [], Total = 0, Counts = [], Spaces = [], CountAgrees = null };
+
+    private void AddUnworked(int number, RowInstruction instruction, RowKind kind, TextSpan calledBy, RowStatus status, FabricSide side = FabricSide.Right)
+    {
+        if (status == RowStatus.NotChecked) InDoubt++;
+        var row = new WorkedRow(number, instruction, kind, side, status, []) { Index = rows.Count, Label = Label(kind, number), Section = section, CalledBy = calledBy, Stated = instruction.Stated };
+        rows.Add(row);
+        WorkedRow? claimed = Ground.Claimed(row, context.Size, UsualStitch(row));
+        ground = claimed is null ? null : new Ground(claimed, Doubtful: true);
+    }
+}

@@ -1,0 +1,141 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>Works the rows of one piece, each into the one below. This part goes through the piece's entries; others work a row and repeat rows.</summary>
+internal sealed partial class PieceWorker
+{
+    /// <summary>More rows than any piece has.</summary>
+    private const int MostRows = 20_000;
+
+    private readonly WorkContext context;
+    private readonly List<WorkedRow> rows = [];
+    private readonly List<Mishap> mishaps = [];
+    private readonly Dictionary<int, RowInstruction> byNumber = [];
+    private readonly HashSet<(MishapKind, TextSpan)> reported = [];
+    private readonly WorkMemo memo = new();
+    private RowInstruction? everyOther;
+    private Ground? ground;
+    private EquatableArray<Step> carried;
+    private bool turnsNext;
+    private bool staysNext;
+    private string colour = "";
+    private int lastNumber;
+    private string section = "";
+
+    /// <param name="context">What holds for the whole pattern.</param>
+    public PieceWorker(WorkContext context) => this.context = context;
+
+    public IReadOnlyList<WorkedRow> Rows => rows;
+
+    public IReadOnlyList<Mishap> Mishaps => mishaps;
+
+    /// <summary>Rows that could not be worked only because of something before them.</summary>
+    public int InDoubt { get; private set; }
+
+    /// <summary>Works a section onto what is there.</summary>
+    public void Work(Piece piece)
+    {
+        section = piece.Name;
+        foreach (PieceItem item in piece.Items)
+        {
+            if (rows.Count > MostRows) break;
+            switch (item)
+            {
+                case RowInstruction row:
+                    WorkInstruction(row);
+                    break;
+                case RepeatRows repeat:
+                    Repeat(repeat);
+                    break;
+                default:
+                    break;
+            }
+        }
+    }
+
+    /// <summary>True where a section begins a fabric of its own: with a chain to work into, or with a ring.</summary>
+    public static bool BeginsAnew(Piece piece) =>
+        piece.Items.FirstOrDefault(item => item is RowInstruction) is RowInstruction first
+        && (first.Heading.Kind == RowKind.Foundation || BeginsWithFoundation(first.Steps) && IsFoundationRow(first));
+
+    private static bool IsFoundationRow(RowInstruction row) =>
+        row.Steps.FirstOrDefault(IsWork) is not ChainStep
+        || row.Steps.Any(step => step is StitchStep { Where.Choice: PlaceChoice.FromHook or PlaceChoice.InRing } or GroupStep { Where.Choice: PlaceChoice.InRing } or JoinStep { FormsRing: true })
+        || row.Steps.All(step => step is ChainStep or RemarkStep or ColourStep or JoinStep);
+
+    private void WorkInstruction(RowInstruction row)
+    {
+        switch (row.Heading.Numbering)
+        {
+            case RowNumbering.Listed:
+                foreach (int number in row.Heading.Numbers) WorkNumbered(number, row);
+                break;
+            case RowNumbering.Range:
+                int first = row.Heading.First?.For(context.Size) ?? lastNumber + 1, last = row.Heading.Last?.For(context.Size) ?? first;
+                for (int number = first; number <= last && rows.Count <= MostRows; number++) WorkNumbered(number, row);
+                break;
+            case RowNumbering.Next:
+                int count = row.Heading.Last is { } stated ? stated.For(context.Size) ?? 0 : 1;
+                for (int i = 0; i < count && rows.Count <= MostRows; i++) WorkRow(lastNumber + 1, row, row.Span);
+                break;
+            case RowNumbering.EveryOther:
+                everyOther = row;
+                WorkNumbered(row.Heading.Numbers.IsEmpty ? lastNumber + 1 : row.Heading.Numbers[0], row);
+                break;
+            default:
+                WorkUnlabelled(row);
+                break;
+        }
+    }
+
+    private void WorkUnlabelled(RowInstruction row)
+    {
+        if (row.Heading.Kind != RowKind.Foundation)
+        {
+            WorkRow(lastNumber + 1, row, row.Span);
+            return;
+        }
+        EquatableArray<Step> rest = LayFoundation(row, row.Steps);
+        if (rest.Any(step => step is StitchStep or GroupStep or RepeatStep)) WorkRow(lastNumber + 1, row with { Steps = rest, Heading = row.Heading with { Kind = RowKind.Row } }, row.Span);
+        else carried = rest.Where(step => step is ColourStep).ToEquatableArray();
+    }
+
+    /// <summary>A numbered row: 'Row 2 and all even rows' fills the gaps, other gaps and returns are noticed.</summary>
+    private void WorkNumbered(int number, RowInstruction row)
+    {
+        while (everyOther is { } other && !ReferenceEquals(other, row) && lastNumber + 1 < number && rows.Count <= MostRows && FitsParity(other, lastNumber + 1))
+            WorkRow(lastNumber + 1, other, other.Span);
+        if (number == 1 && lastNumber > 0) StartAgain(row);
+        else if (number <= lastNumber) Report(new Mishap(MishapKind.RowNumberRepeated, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
+        else if (number > lastNumber + 1 && lastNumber > 0) Report(new Mishap(MishapKind.RowNumberMissing, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
+        WorkRow(number, row, row.Span);
+    }
+
+    private static bool FitsParity(RowInstruction row, int number) =>
+        row.Heading.Numbers.IsEmpty || (row.Heading.Numbers[0] - number) % 2 == 0;
+
+    /// <summary>Row 1 again without a heading of its own: another part begins.</summary>
+    private void StartAgain(RowInstruction row)
+    {
+        lastNumber = 0;
+        everyOther = null;
+        byNumber.Clear();
+        if (BeginsWithFoundation(row.Steps) && IsFoundationRow(row)) ground = null;
+    }
+
+    private void Report(Mishap mishap)
+    {
+        string label = rows.Count > 0 ? rows[^1].Label : "";
+        if (reported.Add((mishap.Kind, mishap.Span)))
+            mishaps.Add(mishap with { Size = context.SizeName, Row = mishap.Row.Length > 0 ? mishap.Row : label });
+    }
+
+    private static string Label(RowKind kind, int number) => kind switch
+    {
+        RowKind.Foundation => "Foundation",
+        RowKind.Round => $"Rnd {number}",
+        _ => $"Row {number}",
+    };
+}

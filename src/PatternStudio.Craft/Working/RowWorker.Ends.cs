@@ -1,0 +1,270 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>A row's two ends: how it opens (moves, attached yarn, turning chain), how it closes, and what it may leave.</summary>
+internal sealed partial class RowWorker
+{
+    private int opening;
+    private int turningChain = -1;
+    private bool attached;
+    private bool leavesUnworked;
+    private bool alongEdge;
+    private bool onOtherSide;
+    private int depth;
+    private long firstChainWorked;
+    private StitchId? ambientGroup;
+    private Step? lastWorked;
+
+    /// <summary>True where the row goes around: it may start anywhere and meets all of the row below once.</summary>
+    public bool GoesAround { get; init; }
+
+    /// <summary>
+    /// 'Sl st in next 2 dc and in corner sp, ch 3, …': slip stitches before the turning chain only move the hook. Finds that chain.
+    /// </summary>
+    private void FindOpening(EquatableArray<Step> all)
+    {
+        for (int i = 0; i < all.Count && IsOpeningMatter(all[i]); i++)
+            if (all[i] is ChainStep) turningChain = i;
+        opening = Math.Max(0, turningChain);
+        openingStitch = FirstStitch(all, 0);
+        skipped = all.OfType<StitchStep>().FirstOrDefault()?.Skipped;
+        skippedCount = skipped is { Role: not ChainRole.Unstated } ? skipped.Role == ChainRole.Counts : all.OfType<RemarkStep>().Select(remark => SaysOfSkippedChains(remark.Text)).FirstOrDefault(said => said is not null);
+        lastWorked = all.LastOrDefault(step => step is StitchStep or GroupStep or RepeatStep);
+    }
+
+    private static bool? SaysOfSkippedChains(string text)
+    {
+        if (!text.Contains("count", StringComparison.OrdinalIgnoreCase)) return null;
+        return !text.Contains("not count", StringComparison.OrdinalIgnoreCase) && !text.Contains("n't count", StringComparison.OrdinalIgnoreCase);
+    }
+
+    private static bool IsOpeningMatter(Step step) => step switch
+    {
+        ChainStep or TurnStep or RemarkStep or ColourStep or AttachStep or MarkerStep or DoNotTurnStep or FastenOffStep => true,
+        StitchStep stitch => stitch.Stitch == StitchId.SlipStitch,
+        _ => false,
+    };
+
+    private Mishap? WorkMove(StitchStep step)
+    {
+        Mishap? Move(Target target)
+        {
+            Emit(new Cell(CellKind.Join, StitchId.SlipStitch, 0, [target.Foot], false, step.Span));
+            return null;
+        }
+        return step.Where is null
+            ? Times(Number(step, 1), () => AtNext(NextStitch(step.Span), Move))
+            : AtEach(step.Where, default, Move);
+    }
+
+    private Mishap? WorkChain(ChainStep step, EquatableArray<Step> all, int index)
+    {
+        if (context.Number(step.Count) is not { } chains || chains <= 0) return null;
+        if (ambientGroup is null && ambient is null && index == turningChain && ReferenceEquals(all[index], step) && !opened) return Open(step, chains, all, index);
+        if (ambientGroup is null && index < turningChain && !opened) return null;
+        at = at with { OwnChains = 0 };
+        Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
+        return null;
+    }
+
+    /// <summary>True once the turning chain, or a first stitch in its stead, is worked.</summary>
+    private bool opened;
+
+    /// <summary>The row's first stitch: what a chain before it is compared with.</summary>
+    private StitchId? openingStitch;
+
+    /// <summary>'(skipped 3 chs count as dc)': what the text says of the chains skipped at the start.</summary>
+    private bool? skippedCount;
+
+    private SkippedChains? skipped;
+
+    /// <summary>The turning chain: stands for a stitch, or only lifts the hook, or is the first loop of a lace row.</summary>
+    private Mishap? Open(ChainStep step, int chains, EquatableArray<Step> all, int index)
+    {
+        opened = true;
+        StartRoundHere();
+        StitchId next = FirstStitch(all, index + 1) ?? StitchId.Single;
+        StitchTraits traits = context.Traits(next);
+        bool low = traits.Height <= 1;
+        bool told = step.Role != ChainRole.Unstated;
+        if (told) context.Tell(chains, step.Role == ChainRole.Counts);
+        bool counts = told ? step.Role == ChainRole.Counts
+            : low && (chains == 1 || context.Told(chains) is null) ? context.Told(chains) ?? false
+            : context.TurningChainCounts(chains, usual: chains >= 3);
+        if (!counts && low && chains >= 3)
+        {
+            Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
+            return StepBack();
+        }
+        Foot? foot = OpeningFoot();
+        EquatableArray<Foot> feet = foot is { } stands ? [stands] : [];
+        if (!counts)
+        {
+            Emit(new Cell(CellKind.TurningChain, StitchId.Chain, chains, feet, false, step.Span));
+            return StepBack();
+        }
+        StitchId stitch = step.CountsAs ?? StandsFor(chains, traits);
+        int over = step.ThenChains > 0 ? step.ThenChains : Math.Max(0, chains - (int)Math.Round(context.Traits(stitch).Height));
+        Emit(new Cell(CellKind.TurningChain, stitch, chains - over, feet, true, step.Span));
+        if (over > 0) Emit(new Cell(CellKind.Chains, StitchId.Chain, over, [], false, step.Span));
+        TakeFirstPlace();
+        return null;
+    }
+
+    /// <summary>A chain of three stands for the stitch that follows where that is no taller; else for the stitch of its own height.</summary>
+    private static StitchId StandsFor(int chains, StitchTraits next) =>
+        next.Height >= 2 && (chains >= next.Height || chains == 2) ? Plain(next) : chains switch
+        {
+            <= 1 => StitchId.Single,
+            2 => StitchId.HalfDouble,
+            3 => StitchId.Double,
+            4 => StitchId.Treble,
+            _ => StitchId.DoubleTreble,
+        };
+
+    private static StitchId Plain(StitchTraits traits) => traits.Base;
+
+    /// <summary>The first stitch that the steps work; a named group counts by its own first stitch.</summary>
+    private StitchId? FirstStitch(EquatableArray<Step> all, int from, int within = 0)
+    {
+        for (int i = from; i < all.Count; i++)
+        {
+            StitchId? first = all[i] switch
+            {
+                StitchStep { Stitch: var stitch } => within < 8 && context.Traits(stitch).Definition is { Steps.IsEmpty: false } own ? FirstStitch(own.Steps, 0, within + 1) ?? stitch : stitch,
+                GroupStep group => FirstStitch(group.Steps, 0, within),
+                RepeatStep repeat => FirstStitch(repeat.Steps, 0, within),
+                _ => null,
+            };
+            if (first is not null) return first;
+        }
+        return null;
+    }
+
+    private Foot? OpeningFoot()
+    {
+        if (course is null) return null;
+        if (at.Last >= 0) return TargetAt(at.Last, at.LastChain, course.At(at.Last).Kind == CellKind.Chains, null).Foot;
+        if (course.Length > 0 && course.At(0).Kind == CellKind.Ring) return new Foot(Down, 0, -1, FootKind.Ring);
+        long first = course.Find(0, (cell, _) => places!.Stitches(cell) > 0);
+        return first < 0 ? null : TargetAt(first, -1, false, null).Foot;
+    }
+
+    /// <summary>A turning chain that counts takes the first place; a place moved to or attached in is taken already.</summary>
+    private void TakeFirstPlace()
+    {
+        if (course is null || at.Last >= 0) return;
+        long first = course.Find(0, (cell, _) => places!.Stitches(cell) > 0 || cell.Kind == CellKind.Chains);
+        if (first < 0) return;
+        Cell cell = course.At(first);
+        at = at with { Position = first + 1, Last = first, InSpace = cell.Kind == CellKind.Chains };
+    }
+
+    /// <summary>Yarn attached in a place leaves that place free for the first stitch.</summary>
+    private Mishap? StepBack()
+    {
+        if (attached && at.Last >= 0) at = at with { Position = at.Last };
+        return null;
+    }
+
+    private Mishap? Attach(AttachStep step)
+    {
+        if (step.Colour is not null) at = at with { Colour = step.Colour };
+        if (step.Where is null) return null;
+        if (course is null) return new Mishap(MishapKind.CannotWork, step.Span);
+        Mishap? mishap = AtEach(step.Where with { Count = null }, default, target =>
+        {
+            attached = true;
+            return null;
+        });
+        if (mishap is not null) return mishap;
+        StartRoundHere();
+        if (step.Stitch is not { } stitch || stitch == StitchId.SlipStitch) return null;
+        opened = true;
+        return WorkInto(new StitchStep(stitch, null, null, null, step.Span), context.Traits(stitch), 1, TargetAt(at.Last, at.LastChain, at.InSpace, null));
+    }
+
+    /// <summary>A round that starts elsewhere meets everything from there on, and last what lies before it.</summary>
+    private void StartRoundHere()
+    {
+        if (!GoesAround || course is null || at.Last <= 0) return;
+        Meet(course.StartingAt(at.Last));
+        at = at with { Position = 1, Chain = 0, Last = 0 };
+    }
+
+    private Mishap? Join(JoinStep step)
+    {
+        if (step.FormsRing) return null;
+        if (step.Where?.Choice == PlaceChoice.OtherPiece) return null;
+        Joined = true;
+        if (context.Traits(step.Stitch).Height > 1 && builder.Last is { Kind: CellKind.Chains } chains)
+        {
+            // A tall stitch that closes the last loop stands in for chains of its height.
+            builder.RemoveLast();
+            Emit(chains with { Chains = chains.Chains + (int)context.Traits(step.Stitch).Height });
+        }
+        return step.Where?.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } named } && named != StitchId.Chain && !builder.Has(cell => cell.Counts && Places.Matches(cell.Stitch, named))
+            && context.Traits(named).Definition is null
+            ? new Mishap(MishapKind.JoinToNothing, step.Span) { Named = context.Name(named) }
+            : null;
+    }
+
+    private bool IsClosingSlipStitch(StitchStep step, EquatableArray<Step> all, int index) =>
+        GoesAround && ambient is null && ambientGroup is null && step.Stitch == StitchId.SlipStitch && !builder.IsEmpty && IsClosing(all, index);
+
+    /// <summary>True for the step that closes a round: nothing is worked behind it.</summary>
+    private bool IsClosing(EquatableArray<Step> all, int index)
+    {
+        bool closes = all[index] is JoinStep
+            || GoesAround && all[index] is StitchStep { Where.Choice: PlaceChoice.First or PlaceChoice.TurningChainTop or PlaceChoice.Nth } slip && slip.Stitch == StitchId.SlipStitch;
+        if (!closes) return false;
+        for (int i = index + 1; i < all.Count; i++)
+            if (all[i] is StitchStep or GroupStep or RepeatStep or SkipStep) return false;
+        return true;
+    }
+
+    private Mishap? Skip(SkipStep step)
+    {
+        if (context.Number(step.Count) is not { } count || count == 0) return null;
+        State before = at;
+        long first = -1;
+        for (int i = 0; i < count; i++)
+        {
+            (Target target, Mishap? mishap) = TakeNext(step.Kind, step.Span);
+            if (mishap is not null) return mishap with { Wanted = count };
+            if (first < 0) first = target.Index;
+        }
+        at = at with { Last = before.Last, LastChain = before.LastChain, InSpace = before.InSpace && step.Kind.Noun != PlaceNoun.AnyStitch, Skipped = first };
+        return null;
+    }
+
+    /// <summary>An oval: the same chain again, along its other side, from the chain just worked back to the first.</summary>
+    private Mishap? GoToOtherSide(TextSpan span)
+    {
+        int foundation = course?.Row.Kind == RowKind.Foundation ? course.RowIndex : 0;
+        if (rows.Count == 0 || rows[foundation].Kind != RowKind.Foundation || rows[foundation].Length == 0) return new Mishap(MishapKind.CannotWork, span);
+        WorkedRow row = rows[foundation];
+        bool oval = course?.RowIndex == foundation;
+        if (oval)
+        {
+            Cell chain = row.Runs[0].Unit[0];
+            row = row with { Runs = [new Run([chain], Math.Max(1, row.Length - firstChainWorked), 0)] };
+        }
+        Meet(new Course(row, foundation, turned: false));
+        at = at with { Position = oval ? 1 : 0, Chain = 0, Last = oval ? 0 : -1, LastChain = -1, InSpace = false };
+        onOtherSide = true;
+        return null;
+    }
+
+    /// <summary>Nothing may be left over, unless the row says so, works into spaces, or goes along an edge.</summary>
+    private Mishap? CheckEnd(EquatableArray<Step> all)
+    {
+        if (course is null || leavesUnworked || alongEdge || at.InSpace || lastWorked is null) return null;
+        long left = Left().Stitches;
+        if (left == 0 || onOtherSide && left == 1) return null;
+        return stopped ?? new Mishap(MishapKind.LeftOver, lastWorked.Span) { Found = left, Named = "st", Met = course.Row.Label };
+    }
+}

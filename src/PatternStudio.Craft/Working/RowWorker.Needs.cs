@@ -1,0 +1,50 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>How many places of the row below steps need at least: what a repeat 'across' must leave for the steps behind it.</summary>
+internal sealed partial class RowWorker
+{
+    /// <summary>What the steps behind <paramref name="index"/> need.</summary>
+    private Need Reserve(EquatableArray<Step> all, int index) => NeedOf(all, index + 1);
+
+    private Need NeedOf(EquatableArray<Step> all, int from)
+    {
+        Need need = default;
+        for (int i = from; i < all.Count; i++) need += NeedOf(all[i], IsClosing(all, i));
+        return need;
+    }
+
+    private Need NeedOf(Step step, bool closing) => step switch
+    {
+        _ when closing => default,
+        StitchStep { Where: null } stitch => new Need((Number(stitch, 1) ?? 0) * context.Traits(stitch.Stitch).Takes, 0),
+        StitchStep stitch => NeedOf(stitch.Where!) * (stitch.Where is { Choice: PlaceChoice.Next, Count: null } ? context.Traits(stitch.Stitch).Takes : 1),
+        GroupStep group => NeedOf(group.Where),
+        SkipStep skip => NeedOf(skip.Kind, context.Number(skip.Count) ?? 0),
+        RepeatStep { Extent.Kind: ExtentKind.Times } repeat => NeedOf(repeat.Steps, 0) * (context.Number(repeat.Extent.Count) ?? 0),
+        _ => default,
+    };
+
+    private Need NeedOf(Placement where)
+    {
+        Need here = where.Choice switch
+        {
+            PlaceChoice.Next or PlaceChoice.Over => NeedOf(where.Kind, where.Count is null ? 1 : context.Number(where.Count) ?? 0),
+            PlaceChoice.Each when where.Count is not null => NeedOf(where.Kind, context.Number(where.Count) ?? 0),
+            PlaceChoice.Last => NeedOf(where.Kind, 1),
+            PlaceChoice.TurningChainTop when course is not null => new Need(places!.Stitches(course.At(course.IndexOf(0))) > 0 ? 1 : 0, 0),
+            PlaceChoice.TurningChainSpace when course is not null => new Need(0, course.At(course.IndexOf(0)).Kind == CellKind.Chains ? 1 : 0),
+            _ => default,
+        };
+        return where.And is null ? here : here + NeedOf(where.And);
+    }
+
+    private static Need NeedOf(PlaceKind kind, long count) => kind.Noun switch
+    {
+        PlaceNoun.ChainSpace or PlaceNoun.Space or PlaceNoun.Corner => new Need(0, count),
+        PlaceNoun.AnyStitch or PlaceNoun.Stitch or PlaceNoun.Chain => new Need(count, 0),
+        _ => default,
+    };
+}

@@ -1,0 +1,372 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>Finding the place that the words name, and moving the hook to it.</summary>
+internal sealed partial class RowWorker
+{
+    /// <summary>Works at every place that a placement names, in order.</summary>
+    /// <param name="where">The placement.</param>
+    /// <param name="reserve">Places that the steps behind it still need: 'each' leaves them.</param>
+    /// <param name="work">What is done at each place.</param>
+    private Mishap? AtEach(Placement where, Need reserve, Func<Target, Mishap?> work)
+    {
+        Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
+        return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
+    }
+
+    private Mishap? AtEachHere(Placement where, Need reserve, Func<Target, Mishap?> work) => where.Choice switch
+    {
+        PlaceChoice.Next or PlaceChoice.Over => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where, work)),
+        PlaceChoice.Each when where.Count is not null => Times(context.Number(where.Count), () => AtNext(where, work)),
+        PlaceChoice.Each => ToExtent(where, reserve, work),
+        _ => AtOne(where, work),
+    };
+
+    private Mishap? AtNext(Placement where, Func<Target, Mishap?> work)
+    {
+        (Target target, Mishap? mishap) = TakeNext(where.Kind, where.Span, where);
+        return mishap ?? work(target);
+    }
+
+    private Mishap? AtOne(Placement where, Func<Target, Mishap?> work)
+    {
+        (Target? target, Mishap? mishap) = where.Choice switch
+        {
+            PlaceChoice.InRing => (RingTarget(), null),
+            PlaceChoice.Same => Same(where),
+            PlaceChoice.First => First(where),
+            PlaceChoice.Last => Last(where),
+            PlaceChoice.FromHook => FromHook(where),
+            PlaceChoice.TurningChainTop or PlaceChoice.TurningChainSpace => TurningChain(where),
+            PlaceChoice.Between => Between(where),
+            PlaceChoice.Centre => Centre(where),
+            PlaceChoice.Nth => Nth(where),
+            PlaceChoice.Skipped => SkippedPlace(where),
+            PlaceChoice.OtherSide => OtherSideNext(where),
+            _ => (null, (Mishap?)new Mishap(MishapKind.CannotWork, where.Span)),
+        };
+        if (mishap is not null) return mishap;
+        return target is { } found ? work(found) : new Mishap(MishapKind.NoFoundation, where.Span);
+    }
+
+    /// <summary>How many rows down the row below is.</summary>
+    private int Down => rows.Count - course!.RowIndex;
+
+    /// <summary>Takes the next place of a kind and moves past it.</summary>
+    private (Target Target, Mishap? Mishap) TakeNext(PlaceKind kind, TextSpan span, Placement? where = null)
+    {
+        if (at.OwnChains > 0 && kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch or PlaceNoun.StitchOrChain) return (OwnChain(), null);
+        if (course is null) return (default, new Mishap(MishapKind.NoFoundation, span));
+        if (at.Chain > 0) return TakeNextChain(kind, span, where);
+        long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0);
+        if (kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return (gap, null);
+        if (index < 0) return (default, Missing(kind, span));
+        if (PassedOver(kind, index, span) is { } passed) return (default, passed);
+        return (Arrive(index, kind, where), null);
+    }
+
+    /// <summary>The hook is inside a run of chains: the next place is the next single chain, or what follows the run.</summary>
+    private (Target Target, Mishap? Mishap) TakeNextChain(PlaceKind kind, TextSpan span, Placement? where)
+    {
+        Cell cell = course!.At(at.Position);
+        if (places!.Offers(cell, at.Position, kind) > 1 && at.Chain < cell.Chains) return (Arrive(at.Position, kind, where), null);
+        at = at with { Position = at.Position + 1, Chain = 0 };
+        return TakeNext(kind, span, where);
+    }
+
+    private Target Arrive(long index, PlaceKind kind, Placement? where)
+    {
+        Cell cell = course!.At(index);
+        bool single = cell.Kind == CellKind.Chains && kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch or PlaceNoun.StitchOrChain or PlaceNoun.Stitch;
+        int chain = cell.Kind == CellKind.Chains && single ? at.Chain : -1;
+        bool space = cell.Kind == CellKind.Chains && !single;
+        if (kind.Noun == PlaceNoun.Group && cell.GroupSize > 1) return IntoGroup(index, cell, where);
+        at = chain >= 0 && chain + 1 < cell.Chains
+            ? at with { Position = index, Chain = chain + 1, Last = index, LastChain = chain, InSpace = false }
+            : at with { Position = index + 1, Chain = 0, Last = index, LastChain = chain, InSpace = space };
+        return TargetAt(index, chain, space, where);
+    }
+
+    private Target TargetAt(long index, int chain, bool space, Placement? where)
+    {
+        FootKind kind = (where?.Post, where?.Loop) switch
+        {
+            (PostChoice.Front, _) => FootKind.FrontPost,
+            (PostChoice.Back, _) => FootKind.BackPost,
+            (_, LoopChoice.Front) => FootKind.FrontLoop,
+            (_, LoopChoice.Back) => FootKind.BackLoop,
+            (_, LoopChoice.Third) => FootKind.ThirdLoop,
+            _ => space ? FootKind.Space : chain >= 0 || course!.At(index).Kind == CellKind.FoundationChain ? FootKind.Chain : FootKind.BothLoops,
+        };
+        var foot = new Foot(Down, course!.PlaceOf(index), chain, kind);
+        return new Target(where is { RowsBelow: > 0 } ? Lower(foot, where.RowsBelow) : foot, index);
+    }
+
+    /// <summary>The place some rows below another, following the feet.</summary>
+    private Foot Lower(Foot foot, int rowsBelow)
+    {
+        for (; rowsBelow > 0 && foot.Row > 0 && foot.Row <= rows.Count; rowsBelow--)
+        {
+            Cell? cell = CellOf(rows[rows.Count - foot.Row], foot.Place);
+            if (cell is null || cell.Feet.IsEmpty) break;
+            foot = cell.Feet[0] with { Row = foot.Row + cell.Feet[0].Row, Kind = foot.Kind };
+        }
+        return foot;
+    }
+
+    private static Cell? CellOf(WorkedRow row, long place)
+    {
+        foreach (Run run in row.Runs)
+        {
+            if (place < run.Length) return run.At(place);
+            place -= run.Length;
+        }
+        return null;
+    }
+
+    private Mishap Missing(PlaceKind kind, TextSpan span)
+    {
+        long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
+        return new Mishap(all == 0 ? MishapKind.NoSuchPlace : MishapKind.PastTheEnd, span)
+        {
+            Named = context.Name(kind),
+            Found = all,
+            Met = course.Row.Label,
+        };
+    }
+
+    /// <summary>'in next dc' with an sc before it, 'in next ch-3 sp' with a ch-1 sp before it: not what the words say, unless they skip.</summary>
+    private Mishap? PassedOver(PlaceKind kind, long index, TextSpan span)
+    {
+        if (context.Conventions.PassesOver) return null;
+        long passed = kind.Noun switch
+        {
+            PlaceNoun.Stitch or PlaceNoun.Chain when !at.InSpace || kind.Noun == PlaceNoun.Stitch
+                => course!.Find(at.Position, (cell, i) => i < index && places!.Stitches(cell) > 0),
+            PlaceNoun.ChainSpace when kind.Chains is not null
+                => course!.Find(at.Position, (cell, i) => i < index && cell.Kind == CellKind.Chains),
+            _ => -1,
+        };
+        if (passed < 0 || passed >= index) return null;
+        return new Mishap(MishapKind.OtherKind, span) { Named = context.Name(kind), Met = context.Name(course!.At(passed)) };
+    }
+
+    /// <summary>'in next sp' where no chain is: the gap between two groups of stitches, right after the ones skipped.</summary>
+    private Target? GapBeforeNextCell(long spaceAhead)
+    {
+        if (at.Position >= course!.Length || course.At(at.Position).Kind == CellKind.Chains) return null;
+        if (previous is SkipStep && at.Position > 0 && (spaceAhead < 0 || spaceAhead > at.Position)) return Gap(at.Position);
+        if (spaceAhead >= 0) return null;
+        long end = course.Find(at.Position, (cell, _) => cell.GroupSize > 1 && cell.GroupIndex == (course.Turned ? 0 : cell.GroupSize - 1));
+        return end < 0 || end + 1 >= course.Length ? null : Gap(end + 1);
+    }
+
+    private Target Gap(long index)
+    {
+        at = at with { Position = index, Chain = 0, Last = index - 1, LastChain = -1, InSpace = true };
+        return new Target(new Foot(Down, course!.PlaceOf(index), -1, FootKind.Between), index - 1);
+    }
+
+    private Target? RingTarget()
+    {
+        int ring = course?.RowIndex ?? rows.Count - 1;
+        at = at with { Position = course?.Length ?? 0, InSpace = true };
+        return new Target(new Foot(rows.Count - Math.Max(0, ring), 0, -1, FootKind.Ring), -1);
+    }
+
+    private (Target?, Mishap?) Same(Placement where)
+    {
+        if (ambient is { } inGroup) return (inGroup, null);
+        if (course is null) return (null, null);
+        if (at.Last < 0) return First(where with { Choice = PlaceChoice.First });
+        bool space = course.At(at.Last).Kind == CellKind.Chains && at.LastChain < 0;
+        return (TargetAt(at.Last, at.LastChain, space, where), null);
+    }
+
+    private (Target?, Mishap?) First(Placement where)
+    {
+        if (course is null) return (null, null);
+        long index = course.Find(0, (cell, i) => places!.Offers(cell, i, where.Kind) > 0);
+        if (index < 0) return (null, Missing(where.Kind, where.Span));
+        bool back = index < at.Position;
+        State before = at;
+        at = at with { Chain = 0 };
+        Target target = Arrive(index, where.Kind, where);
+        if (back) at = at with { Position = before.Position, Chain = before.Chain };
+        return (target, null);
+    }
+
+    private (Target?, Mishap?) Last(Placement where)
+    {
+        if (course is null) return (null, null);
+        long index = course.FindLast((cell, i) => places!.Offers(cell, i, where.Kind) > 0);
+        if (index < 0) return (null, Missing(where.Kind, where.Span));
+        if (index < at.Position) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = context.Name(where.Kind), Found = 0, Met = course.Row.Label });
+        long between = at.InSpace || leavesUnworked ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
+        if (between > 0 && where.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch or PlaceNoun.Chain)
+            return (null, new Mishap(MishapKind.LeftOver, where.Span) { Found = between, Named = context.Name(where.Kind), Met = course.Row.Label });
+        at = at with { Chain = course.At(index).Kind == CellKind.Chains ? course.At(index).Chains - 1 : 0 };
+        return (Arrive(index, where.Kind, where), null);
+    }
+
+    private (Target?, Mishap?) FromHook(Placement where)
+    {
+        int n = where.Ordinal ?? 1;
+        if (builder.Last is { Kind: CellKind.Chains } own && own.Chains >= n)
+        {
+            at = at with { OwnChains = own.Chains - n };
+            return (new Target(new Foot(0, -1, own.Chains - n, FootKind.Chain), -1), null);
+        }
+        if (course is null) return (null, null);
+        long chains = course.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, PlaceKind.Chain));
+        if (n > chains) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = "ch", Wanted = n, Found = chains, Met = course.Row.Label });
+        at = at with { Position = n - 1 };
+        firstChainWorked = n - 1;
+        if (builder.IsEmpty) StandOnSkippedChains(n - 1, where);
+        return (Arrive(n - 1, PlaceKind.Chain, where), null);
+    }
+
+    /// <summary>'dc in 4th ch from hook': the chains skipped are the first turning chain.</summary>
+    private void StandOnSkippedChains(int passed, Placement where)
+    {
+        if (passed == 0) return;
+        double height = openingStitch is { } stitch ? context.Traits(stitch).Height : 1;
+        if (height <= 1)
+        {
+            if (skippedCount == true) StandFor(skipped?.CountsAs ?? StitchId.Single, Math.Max(0, skipped?.ThenChains ?? 0), passed, where);
+            else if (passed > 2) Emit(new Cell(CellKind.Chains, StitchId.Chain, passed, [], false, where.Span));
+            return;
+        }
+        int tall = (int)Math.Round(height), chains = Math.Min(passed, tall), over = skipped is { ThenChains: > 0 } told ? told.ThenChains : (passed - chains) / 2;
+        bool counts = skippedCount ?? (passed == 1 ? context.Told(1) ?? false : context.TurningChainCounts(chains, usual: chains >= 3));
+        if (counts)
+        {
+            StandFor(skipped?.CountsAs ?? StandsFor(chains, context.Traits(openingStitch!.Value)), over, passed, where);
+            return;
+        }
+        Emit(new Cell(CellKind.TurningChain, StitchId.Chain, chains, [BaseOfSkipped(passed, over)], false, where.Span));
+        if (over > 0) Emit(new Cell(CellKind.Chains, StitchId.Chain, over, [], false, where.Span));
+    }
+
+    private void StandFor(StitchId stitch, int over, int passed, Placement where)
+    {
+        int chains = Math.Max(1, Math.Min(passed, (int)Math.Round(context.Traits(stitch).Height)));
+        Emit(new Cell(CellKind.TurningChain, stitch, chains, [BaseOfSkipped(passed, over)], true, where.Span));
+        if (over > 0) Emit(new Cell(CellKind.Chains, StitchId.Chain, over, [], false, where.Span));
+    }
+
+    private Foot BaseOfSkipped(int passed, int over) => new(course!.RowIndex, course.PlaceOf(Math.Max(0, passed - 1 - over)), -1, FootKind.Chain);
+
+    private Target OwnChain()
+    {
+        at = at with { OwnChains = at.OwnChains - 1 };
+        return new Target(new Foot(0, -1, at.OwnChains, FootKind.Chain), -1);
+    }
+
+    private (Target?, Mishap?) TurningChain(Placement where)
+    {
+        if (course is null) return (null, null);
+        long index = course.IndexOf(0);
+        Cell start = course.At(index);
+        if (start.Kind is not (CellKind.TurningChain or CellKind.Chains or CellKind.FoundationChain))
+            return Last(where with { Choice = PlaceChoice.Last, Kind = PlaceKind.AnyStitch });
+        bool asStitch = where.Choice == PlaceChoice.TurningChainTop;
+        if (asStitch && start is { Kind: CellKind.TurningChain, Counts: false } && context.Conventions.Counts(start.Chains) is null)
+            context.OpenTurningChains.Add(start.Chains);
+        if (asStitch && start is { Kind: CellKind.TurningChain, Counts: false, Chains: > 1 })
+            return (null, new Mishap(MishapKind.TurningChainDisagrees, where.Span) { Wanted = start.Chains, Met = course.Row.Label });
+        long between = at.InSpace || index < at.Position ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
+        if (between > 0) return (null, new Mishap(MishapKind.LeftOver, where.Span) { Found = between, Named = "st", Met = course.Row.Label });
+        if (!asStitch && index + (course.Turned ? -1 : 1) is var beside && beside >= 0 && beside < course.Length && start.Kind == CellKind.TurningChain && course.At(beside).Kind == CellKind.Chains)
+            index = beside;
+        at = at with { Position = course.Length, Chain = 0, Last = index, LastChain = -1, InSpace = !asStitch };
+        return (TargetAt(index, -1, !asStitch, where), null);
+    }
+
+    private (Target?, Mishap?) Between(Placement where)
+    {
+        if (course is null) return (null, null);
+        long space = course.Find(at.Position, (cell, _) => cell.Kind is CellKind.Chains or CellKind.Stitch or CellKind.TurningChain);
+        if (space < 0) return (null, Missing(PlaceKind.AnyStitch, where.Span));
+        if (where.Within is { Noun: PlaceNoun.Group } && GapBeforeNextCell(-1) is { } gap) return (gap, null);
+        // Between the next two stitches: past the first of them, before the second.
+        return at.Position + 1 < course.Length ? (Gap(at.Position + 1), null) : (null, Missing(PlaceKind.AnyStitch, where.Span));
+    }
+
+    private (Target?, Mishap?) Centre(Placement where)
+    {
+        if (course is null) return (null, null);
+        PlaceKind whole = where.Within ?? where.Kind;
+        if (whole.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace or PlaceNoun.Corner)
+        {
+            long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, whole) > 0);
+            return index < 0 ? (null, Missing(whole, where.Span)) : (Arrive(index, whole, where), null);
+        }
+        long group = course.Find(at.Position, (cell, i) => StartsGroupOf(cell, whole));
+        return group < 0 ? (null, Missing(whole, where.Span)) : (IntoGroup(group, course.At(group), where), null);
+    }
+
+    private bool StartsGroupOf(Cell cell, PlaceKind kind) =>
+        cell.GroupSize > 1 && cell.GroupIndex == (course!.Turned ? cell.GroupSize - 1 : 0) && (kind.Noun != PlaceNoun.Group || cell.Group == kind.Stitch);
+
+    /// <summary>A group is entered at its middle: the space in a V-stitch, the middle stitch of a shell.</summary>
+    private Target IntoGroup(long first, Cell cell, Placement? where)
+    {
+        long middle = first + cell.GroupSize / 2;
+        for (int i = 0; i < cell.GroupSize && first + i < course!.Length; i++)
+            if (course.At(first + i).Kind == CellKind.Chains) middle = first + i;
+        bool space = course!.At(middle).Kind == CellKind.Chains;
+        at = at with { Position = first + cell.GroupSize, Chain = 0, Last = middle, LastChain = -1, InSpace = true };
+        return TargetAt(middle, -1, space, where);
+    }
+
+    /// <summary>'3rd dc of next shell', 'ch-1 sp of next V-st', '2nd ch of ch-5'.</summary>
+    private (Target?, Mishap?) Nth(Placement where)
+    {
+        if (course is null) return (null, null);
+        long first = at.Position, end = course.Length;
+        if (where.Within is { } whole)
+        {
+            first = course.Find(at.Position, (cell, i) => whole.Noun == PlaceNoun.Group ? StartsGroupOf(cell, whole) : places!.Offers(cell, i, whole) > 0);
+            if (first < 0) return (null, Missing(whole, where.Span));
+            Cell cell = course.At(first);
+            if (cell.Kind == CellKind.Chains && where.Kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch) return NthChain(first, cell, where);
+            end = first + Math.Max(1, cell.GroupSize);
+        }
+        long index = first - 1;
+        for (int n = 0; n < Math.Max(1, where.Ordinal ?? 1); n++)
+            if ((index = course.Find(index + 1, (cell, i) => places!.Offers(cell, i, where.Kind) > 0)) < 0 || index >= end) return (null, Missing(where.Kind, where.Span));
+        Target target = Arrive(index, where.Kind, where);
+        if (where.Within is not null) at = at with { Position = end, Chain = 0, InSpace = true };
+        return (target, null);
+    }
+
+    private (Target?, Mishap?) NthChain(long index, Cell cell, Placement where)
+    {
+        int n = where.Ordinal ?? (cell.Chains + 1) / 2;
+        if (n < 0) n += cell.Chains + 1;
+        if (n > cell.Chains) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = "ch", Wanted = n, Found = cell.Chains, Met = course!.Row.Label });
+        at = at with { Position = index + 1, Chain = 0, Last = index, LastChain = n - 1, InSpace = true };
+        return (TargetAt(index, n - 1, false, where), null);
+    }
+
+    /// <summary>A place skipped before and worked later, as in crossed stitches. The hook goes on from where it was.</summary>
+    private (Target?, Mishap?) SkippedPlace(Placement where)
+    {
+        if (course is null || at.Skipped < 0 || at.Skipped >= course.Length)
+            return (null, new Mishap(MishapKind.NoSuchPlace, where.Span) { Named = "skipped st", Met = course?.Row.Label ?? "" });
+        Target target = TargetAt(at.Skipped, -1, course.At(at.Skipped).Kind == CellKind.Chains, where);
+        at = at with { Skipped = at.Skipped + 1 };
+        return (target, null);
+    }
+
+    private (Target?, Mishap?) OtherSideNext(Placement where)
+    {
+        if (!onOtherSide && GoToOtherSide(where.Span) is { } mishap) return (null, mishap);
+        (Target target, Mishap? missing) = TakeNext(PlaceKind.AnyStitch, where.Span, where);
+        return missing is null ? (target, null) : (null, missing);
+    }
+}

@@ -1,0 +1,196 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>Repeats: so many times, to the end, to the last few stitches.</summary>
+internal sealed partial class RowWorker
+{
+    /// <summary>Why the last repeat 'to the end' stopped before the row was used up; the cause of what fails behind it.</summary>
+    private Mishap? stopped;
+
+    private Mishap? WorkRepeat(RepeatStep step, EquatableArray<Step> all, int index)
+    {
+        EquatableArray<Step> tail = step.Ending.IsEmpty ? all : step.Ending;
+        Need reserve = step.Ending.IsEmpty ? Reserve(all, index) : NeedOf(step.Ending, 0) + Reserve(all, index);
+        _ = tail;
+        Mishap? mishap = step.Extent.Kind switch
+        {
+            ExtentKind.Times => WorkTimes(step, context.Number(step.Extent.Count)),
+            ExtentKind.ToLast => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true),
+            ExtentKind.ToPlace => UpTo(step),
+            _ => ToEnd(step.Span, reserve, () => WorkAll(step.Steps), partial: Shortened(step)),
+        };
+        return mishap ?? (step.Ending.IsEmpty ? null : WorkAll(step.Ending));
+    }
+
+    private Mishap? WorkTimes(RepeatStep step, int? times)
+    {
+        if (times is null or 0) return null;
+        if (step.LastStopsAfter is not { } stop) return Times(times, () => WorkAll(step.Steps));
+        return Times(times - 1, () => WorkAll(step.Steps)) ?? WorkAll(step.Steps.Take(stop).ToEquatableArray());
+    }
+
+    private static (EquatableArray<Step> First, EquatableArray<Step> After)? Shortened(RepeatStep step) =>
+        step.LastStopsAfter is { } stop ? (step.Steps.Take(stop).ToEquatableArray(), step.Steps.Skip(stop).ToEquatableArray()) : null;
+
+    private Need LastPlaces(Extent extent)
+    {
+        long count = context.Number(extent.Count) ?? 0;
+        bool spaces = extent.Place?.Noun is PlaceNoun.ChainSpace or PlaceNoun.Space or PlaceNoun.Group;
+        return spaces ? new Need(0, count) : new Need(count, 0);
+    }
+
+    /// <summary>'in each st across', 'in each st to last 2 sts'.</summary>
+    private Mishap? ToExtent(Placement where, Need reserve, Func<Target, Mishap?> work)
+    {
+        Placement next = where with { Choice = PlaceChoice.Next, Extent = null, Count = null, And = null };
+        if (where.Extent?.Kind == ExtentKind.Times) return Times(context.Number(where.Extent.Count), () => AtNext(next, work));
+        Need leave = where.Extent?.Kind == ExtentKind.ToLast ? LastPlaces(where.Extent) : reserve;
+        if (where.Kind.Noun == PlaceNoun.RowEnd) return new Mishap(MishapKind.CannotWork, where.Span);
+        return ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true);
+    }
+
+    /// <summary>'each dc' passes over what is no dc: that is what 'each' says.</summary>
+    private Mishap? AtEachOf(Placement next, Func<Target, Mishap?> work)
+    {
+        if (course is null) return new Mishap(MishapKind.NoFoundation, next.Span);
+        if (at.Chain > 0) return AtNext(next, work);
+        long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, next.Kind) > 0);
+        return index < 0 ? Missing(next.Kind, next.Span) : work(Arrive(index, next.Kind, next));
+    }
+
+    private Mishap? UpTo(RepeatStep step)
+    {
+        if (course is null || step.Extent.Place is not { } place) return new Mishap(MishapKind.CannotWork, step.Span);
+        long limit = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, place) > 0);
+        if (limit < 0) return Missing(place, step.Extent.Span);
+        return ToEnd(step.Span, default, () => WorkAll(step.Steps), upTo: limit);
+    }
+
+    private Mishap? Times(long? times, Func<Mishap?> once)
+    {
+        if (times is null) return null;
+        Mishap? failed = null;
+        Loop(times.Value, () => (failed = once()) is null);
+        return failed;
+    }
+
+    /// <summary>Works as often as fits, leaving what the steps behind it need.</summary>
+    /// <param name="span">The words of the repeat.</param>
+    /// <param name="leave">Places that must be left.</param>
+    /// <param name="once">One turn.</param>
+    /// <param name="exactly">'to last 3 sts': just these must be left, neither more nor less.</param>
+    /// <param name="each">One turn takes one place, so that what is left can only be what must be left.</param>
+    /// <param name="partial">'ending last rep at **': the part of the steps that the last turn works.</param>
+    /// <param name="upTo">An index that no turn may pass.</param>
+    private Mishap? ToEnd(TextSpan span, Need leave, Func<Mishap?> once, bool exactly = false, bool each = false, (EquatableArray<Step> First, EquatableArray<Step> After)? partial = null, long? upTo = null)
+    {
+        stopped = null;
+        if (course is null) return new Mishap(MishapKind.NoFoundation, span);
+        Mishap? failed = null;
+        bool ended = false, worked = false;
+        bool Turn()
+        {
+            if (ended || upTo <= at.Position || !Leaves(leave) || (leave.IsNothing ? at.Position >= course!.Length : Left().Equals(leave) && exactly)) return false;
+            (State before, int mark) = (at, builder.Mark);
+            failed = partial is { } parts ? WorkAll(parts.First) : once();
+            if (failed is null && partial is { } all)
+            {
+                if (Left().Stitches <= leave.Stitches && Left().Spaces <= leave.Spaces) ended = worked = true;
+                else failed = WorkAll(all.After);
+            }
+            if (failed is null && before == at) failed = new Mishap(MishapKind.CannotWork, span);
+            if (failed is null && Leaves(leave) && !(at.Position > upTo)) return worked = true;
+            failed ??= new Mishap(MishapKind.RepeatUneven, span);
+            at = before;
+            builder.RollBack(mark);
+            return false;
+        }
+        Loop(long.MaxValue, Turn, leave);
+        if (ended) return null;
+        if (failed is { Kind: MishapKind.TooLarge or MishapKind.CannotWork }) return failed;
+        if (!worked && failed is not null && !(exactly && Left().Equals(leave))) return each && failed.Kind == MishapKind.PastTheEnd ? null : failed;
+        return Ended(span, leave, exactly, each, failed);
+    }
+
+    /// <summary>The repeat has stopped: is what it leaves what may be left?</summary>
+    private Mishap? Ended(TextSpan span, Need leave, bool exactly, bool each, Mishap? failed)
+    {
+        Need left = Left();
+        if (each || at.InSpace && !exactly) return null;
+        if (left.Stitches <= leave.Stitches) return null;
+        var uneven = new Mishap(failed?.Kind == MishapKind.OtherKind ? MishapKind.OtherKind : MishapKind.RepeatUneven, failed?.Kind == MishapKind.OtherKind ? failed.Span : span)
+        {
+            Found = left.Stitches,
+            Wanted = leave.Stitches,
+            Named = failed?.Kind == MishapKind.OtherKind ? failed.Named : "st",
+            Met = failed?.Kind == MishapKind.OtherKind ? failed.Met : course!.Row.Label,
+        };
+        if (exactly) return uneven;
+        stopped = uneven;
+        return null;
+    }
+
+    private bool Leaves(Need need) => need.IsNothing || Left() is var left && left.Stitches >= need.Stitches && left.Spaces >= need.Spaces;
+
+    /// <summary>The places still to be met.</summary>
+    private Need Left() => course is null
+        ? default
+        : new Need(
+            course.Sum(at.Position, course.Length, (cell, _) => places!.Stitches(cell)) - (at.Chain > 0 && context.Conventions.ChainsAreStitches ? at.Chain : 0),
+            course.Sum(at.Position, course.Length, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0));
+
+    /// <summary>
+    /// Goes round while <paramref name="turn"/> says so. Where the hook comes back to the same phase of the same run of the row below, every
+    /// turn from there on does the same until the run ends: the turns between are taken in one leap.
+    /// </summary>
+    private void Loop(long times, Func<bool> turn, Need leave = default)
+    {
+        var seen = new Dictionary<(int, long, int), (long Position, long Done, int Mark, Need Left)>();
+        for (long done = 0; done < times; done++)
+        {
+            if (!context.Unroll && course is not null && builder.Entries > 0)
+                done += Leap(seen, done, times, leave);
+            if (done >= times || !turn()) return;
+            if (++steps > MostSteps) return;
+        }
+    }
+
+    private long Leap(Dictionary<(int, long, int), (long Position, long Done, int Mark, Need Left)> seen, long done, long times, Need leave)
+    {
+        (int run, long phase) = course!.PhaseAt(at.Position);
+        var key = (run, phase, at.Chain);
+        if (seen.TryGetValue(key, out var then) && at.Position > then.Position && at.OwnChains == 0)
+        {
+            long consumed = at.Position - then.Position, turns = done - then.Done;
+            long room = (course.RunEnd(at.Position) - at.Position) / consumed - 1;
+            room = Math.Min(room, (times - done) / turns - 1);
+            room = Math.Min(room, RoomFor(leave, then.Left));
+            int stride = (int)(course.Turned ? -consumed : consumed);
+            if (room > 0 && builder.TryRepeat(then.Mark, room, stride, Down))
+            {
+                at = at with
+                {
+                    Position = at.Position + room * consumed,
+                    Last = at.Last >= 0 ? at.Last + room * consumed : at.Last,
+                    Skipped = at.Skipped >= 0 ? at.Skipped + room * consumed : at.Skipped,
+                };
+                seen.Clear();
+                return room * turns;
+            }
+        }
+        seen[key] = (at.Position, done, builder.Mark, leave.IsNothing ? default : Left());
+        return 0;
+    }
+
+    /// <summary>How many leaps leave the places that must be left, with one to spare.</summary>
+    private long RoomFor(Need leave, Need then)
+    {
+        if (leave.IsNothing) return long.MaxValue;
+        Need now = Left();
+        long stitches = then.Stitches > now.Stitches ? (now.Stitches - leave.Stitches) / (then.Stitches - now.Stitches) - 1 : long.MaxValue;
+        long spaces = then.Spaces > now.Spaces ? (now.Spaces - leave.Spaces) / (then.Spaces - now.Spaces) - 1 : long.MaxValue;
+        return Math.Min(stitches, spaces);
+    }
+}

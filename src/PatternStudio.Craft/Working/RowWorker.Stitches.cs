@@ -1,0 +1,189 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>Working stitches and groups of stitches into places.</summary>
+internal sealed partial class RowWorker
+{
+    private Mishap? WorkStitches(StitchStep step, EquatableArray<Step> all, int index)
+    {
+        if (index < opening) return WorkMove(step);
+        if (IsClosingSlipStitch(step, all, index)) return Join(new JoinStep(step.Stitch, step.Where, false, step.Span));
+        if (IsPicotClose(step)) return ClosePicot(step);
+        if (step.Stitch.Value == "picot" && context.Traits(step.Stitch).Definition is not { Steps.IsEmpty: false }) return Picot(3, step.Span);
+        if (IsFoundationStitch(step)) return WorkFoundationStitches(step);
+        StitchTraits traits = context.Traits(step.Stitch);
+        if (traits.Definition is { Steps.IsEmpty: false } definition) return WorkDefined(step, definition, all, index);
+        if (ambient is { } place && step.Where is null or { Choice: PlaceChoice.Same })
+            return WorkInto(step, traits, Number(step, 1), place);
+        if (traits.Takes > 1) return WorkTogether(step, traits, all, index);
+        if (step.Where is null) return Times(Number(step, 1), () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
+        if (step.Where.Choice == PlaceChoice.RowEnds) return WorkEvenly(step, traits);
+        return AtEach(step.Where, Reserve(all, index), target => WorkInto(step, traits, Number(step, 1), target));
+    }
+
+    /// <summary>How many stitches: per place where places are named, in all where they are not; null where this size skips the step.</summary>
+    private int? Number(StitchStep step, int usual) =>
+        step.PerPlace is not null ? context.Number(step.PerPlace) : step.Count is not null ? context.Number(step.Count) : usual;
+
+    private static Placement NextStitch(TextSpan span) => new(PlaceChoice.Next, PlaceKind.AnyStitch, span);
+
+    private Mishap? WorkInto(StitchStep step, StitchTraits traits, int? times, Target target)
+    {
+        if (times is null or 0) return null;
+        long made = (long)times * traits.Makes;
+        StitchId stitch = traits.Makes > 1 ? traits.Base : step.Stitch;
+        var cell = new Cell(CellKind.Stitch, stitch, 0, [target.Foot], true, step.Span) { Colour = at.Colour };
+        if (made > 50) builder.Add(new Run([cell], made, 0));
+        else if (context.Number(step.ChainsBetween) is { } between and > 0) WorkWithChainsBetween(cell, (int)made, between, step);
+        else if (ambientGroup is not null || made == 1) for (int i = 0; i < made; i++) builder.Add(cell);
+        else for (int i = 0; i < made; i++) builder.Add(cell with { GroupIndex = i, GroupSize = (int)made });
+        return null;
+    }
+
+    /// <summary>'2 dc with ch 1 between in next st': chains between two of them in one place, or from one place to the next.</summary>
+    private void WorkWithChainsBetween(Cell cell, int made, int between, StitchStep step)
+    {
+        var chains = new Cell(CellKind.Chains, StitchId.Chain, between, [], false, step.Span) { Colour = at.Colour };
+        bool goesOn = made == 1 && builder.Last is { } before && before.Source == step.Span && before.Kind == CellKind.Stitch;
+        int mark = builder.Mark;
+        for (int i = 0; i < made; i++)
+        {
+            if (i > 0 || goesOn) builder.Add(chains);
+            builder.Add(cell);
+        }
+        if (made > 1) builder.MarkGroup(mark, null);
+    }
+
+    /// <summary>'sc2tog over next 2 sts', 'dc3tog', 'dec 6 times': one stitch takes several places.</summary>
+    private Mishap? WorkTogether(StitchStep step, StitchTraits traits, EquatableArray<Step> all, int index)
+    {
+        var feet = new List<Foot>(traits.Takes);
+        Mishap? Gather(Target target)
+        {
+            feet.Add(target.Foot);
+            return feet.Count < traits.Takes ? null : Close();
+        }
+        Mishap? Close()
+        {
+            Emit(new Cell(CellKind.Stitch, step.Stitch, 0, feet.ToEquatableArray(), true, step.Span));
+            feet.Clear();
+            return null;
+        }
+        if (step.Where is null or { Choice: PlaceChoice.Next, Count: null, And: null })
+        {
+            Placement next = (step.Where ?? NextStitch(step.Span)) with { Count = SizedNumber.Of(traits.Takes) };
+            return Times(Number(step, 1), () => AtEachHere(next, default, Gather));
+        }
+        Mishap? mishap = step.Where is { Choice: PlaceChoice.Each, Count: null }
+            ? ToEnd(step.Where.Span, Reserve(all, index), () => AtEachHere(step.Where with { Choice = PlaceChoice.Next, Extent = null, Count = SizedNumber.Of(traits.Takes) }, default, Gather))
+            : AtEach(step.Where, Reserve(all, index), Gather);
+        if (mishap is not null || feet.Count == 0) return mishap;
+        // 'dc2tog in same st': all legs in one place.
+        if (step.Where.And is null && feet.Count == 1 && step.Where.Choice != PlaceChoice.Over) return Close();
+        return feet.Count >= 2 && step.Where.Choice == PlaceChoice.Over ? Close()
+            : new Mishap(MishapKind.PastTheEnd, step.Span) { Named = "st", Wanted = traits.Takes, Found = feet.Count, Met = course?.Row.Label ?? "" };
+    }
+
+    /// <summary>A special stitch told in stitches: 'shell: 5 dc in same st' is worked as those stitches, in its place.</summary>
+    private Mishap? WorkDefined(StitchStep step, StitchDefinition definition, EquatableArray<Step> all, int index)
+    {
+        if (++depth > 16)
+        {
+            depth = 0;
+            return new Mishap(MishapKind.CannotWork, step.Span);
+        }
+        EquatableArray<Step> inner = definition.Steps.Select(own => AtSpan(own, step.Span)).ToEquatableArray();
+        Mishap? mishap = step.Where is null && ambient is null && MovesItself(definition)
+            ? Times(Number(step, 1), () => Grouped(step.Stitch, () => WorkAll(inner)))
+            : WorkGroupSteps(inner, step.Where ?? NextStitch(step.Span), Number(step, 1), step.Stitch, all, index);
+        depth--;
+        return mishap;
+    }
+
+    /// <summary>True where the definition names places of its own ('sk 1 st, dc in next st, dc in skipped st'), beyond one.</summary>
+    private static bool MovesItself(StitchDefinition definition) =>
+        definition.Steps.Any(step => step is SkipStep)
+        || definition.Steps.Count(step => step is StitchStep { Where.Choice: PlaceChoice.Next } or GroupStep { Where.Choice: PlaceChoice.Next }) > 1
+        || definition.Steps.All(step => step is StitchStep { Where: null } or StitchStep { Where.Choice: PlaceChoice.Over });
+
+    private static Step AtSpan(Step step, TextSpan span) => step is StitchStep stitch ? stitch with { Span = span } : step;
+
+    private Mishap? WorkGroup(GroupStep step, EquatableArray<Step> all, int index) =>
+        WorkGroupSteps(step.Steps, step.Where, 1, step.Named, all, index);
+
+    private Mishap? WorkGroupSteps(EquatableArray<Step> inner, Placement where, int? times, StitchId? name, EquatableArray<Step> all, int index)
+    {
+        if (times is null or 0) return null;
+        Mishap? InPlace(Target target)
+        {
+            Target? outer = ambient;
+            ambient = target;
+            Mishap? mishap = null;
+            for (int i = 0; i < times && mishap is null; i++) mishap = Grouped(name, () => WorkAll(inner));
+            ambient = outer;
+            return mishap;
+        }
+        if (ambient is { } place && where.Choice is PlaceChoice.Next && where.Count is null && ambientGroup is not null) return InPlace(place);
+        if (where.Choice == PlaceChoice.RowEnds) return new Mishap(MishapKind.CannotWork, where.Span);
+        return AtEach(where, Reserve(all, index), InPlace);
+    }
+
+    /// <summary>Works steps and marks the cells they make as one group.</summary>
+    private Mishap? Grouped(StitchId? name, Func<Mishap?> work)
+    {
+        StitchId? outer = ambientGroup;
+        ambientGroup = name ?? new StitchId("group");
+        int mark = builder.Mark;
+        Mishap? mishap = work();
+        ambientGroup = outer;
+        if (mishap is null && outer is null) builder.MarkGroup(mark, name);
+        return mishap;
+    }
+
+    private static bool IsFoundationStitch(StitchStep step) => step.Stitch.Value is "fsc" or "fhdc" or "fdc" or "ftr";
+
+    private Mishap? WorkFoundationStitches(StitchStep step)
+    {
+        int times = Number(step, 1) ?? 0;
+        if (times > 0) builder.Add(new Run([new Cell(CellKind.Stitch, step.Stitch, 0, [], true, step.Span) { Colour = at.Colour }], times, 0));
+        at = at with { InSpace = true };
+        return null;
+    }
+
+    /// <summary>'work 20 sc evenly along the side': the number is stated, the places are the row ends.</summary>
+    private Mishap? WorkEvenly(StitchStep step, StitchTraits traits)
+    {
+        SizedNumber? stated = step.Where!.Count ?? step.PerPlace ?? step.Count;
+        if (context.Number(stated) is not { } number) return new Mishap(MishapKind.CannotWork, step.Span);
+        var foot = new Foot(1, 0, -1, FootKind.RowEnd);
+        if (number > 0) builder.Add(new Run([new Cell(CellKind.Stitch, step.Stitch, 0, [foot], true, step.Span) { Colour = at.Colour }], (long)number * traits.Makes, 0));
+        alongEdge = true;
+        return null;
+    }
+
+    private bool IsPicotClose(StitchStep step) =>
+        step.Stitch == StitchId.SlipStitch && builder.Last is { Kind: CellKind.Chains } && previous is ChainStep
+        && (step.Where is { Choice: PlaceChoice.FromHook }
+            || step.Where is { Choice: PlaceChoice.Nth or PlaceChoice.First, Kind.Noun: PlaceNoun.Chain, Within: null }
+            || step.Where is { Choice: PlaceChoice.Same or PlaceChoice.Last, Kind.Noun: PlaceNoun.Stitch or PlaceNoun.AnyStitch } && builder.Last.Chains <= 5 && builder.Mark > 1 && ambient is null);
+
+    private Mishap? ClosePicot(StitchStep step)
+    {
+        Cell chains = builder.Last!;
+        int used = step.Where!.Choice == PlaceChoice.FromHook ? step.Where.Ordinal ?? chains.Chains : chains.Chains;
+        if (used > chains.Chains)
+            return new Mishap(MishapKind.PastTheEnd, step.Span) { Named = "ch", Wanted = used, Found = chains.Chains, Met = "" };
+        builder.RemoveLast();
+        if (chains.Chains > used) Emit(chains with { Chains = chains.Chains - used });
+        return Picot(used, step.Span);
+    }
+
+    private Mishap? Picot(int chains, TextSpan span)
+    {
+        Emit(new Cell(CellKind.Picot, new StitchId("picot"), chains, [], false, span));
+        return null;
+    }
+}

@@ -1,0 +1,147 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>
+/// Works one row into the row below, step by step. This part holds the state and walks the steps; the other parts know places,
+/// stitches, chains, repeats and the row's two ends.
+/// </summary>
+internal sealed partial class RowWorker
+{
+    /// <summary>More steps than the longest row of any pattern takes; beyond it the row is refused, not waited for.</summary>
+    private const int MostSteps = 4_000_000;
+
+    private readonly WorkContext context;
+    private readonly IReadOnlyList<WorkedRow> rows;
+    private readonly RowBuilder builder = new();
+    private Course? course;
+    private Places? places;
+    private State at = State.Start;
+    private Target? ambient;
+    private Step? previous;
+    private int steps;
+
+    /// <summary>Where the hook is. Copied to come back to when a repeat does not fit once more.</summary>
+    /// <param name="Position">Index in the course of the next cell to be met.</param>
+    /// <param name="Chain">Single chains of that cell already used.</param>
+    /// <param name="Last">Index of the place worked last, -1 for none.</param>
+    /// <param name="InSpace">True where that place was a space: stitches beside it may stay unworked.</param>
+    private readonly record struct State(long Position, int Chain, long Last, int LastChain, bool InSpace, int OwnChains, long Skipped, string Colour)
+    {
+        public static readonly State Start = new(0, 0, -1, -1, false, 0, -1, "");
+    }
+
+    /// <summary>A place found: what a stitch's foot stands in, and its index in the course (-1 for places outside it).</summary>
+    private readonly record struct Target(Foot Foot, long Index);
+
+    /// <param name="context">What holds for the whole pattern.</param>
+    /// <param name="rows">The piece's rows so far.</param>
+    /// <param name="course">The row below; null where there is none.</param>
+    /// <param name="colour">The colour in hand.</param>
+    public RowWorker(WorkContext context, IReadOnlyList<WorkedRow> rows, Course? course, string colour)
+    {
+        (this.context, this.rows) = (context, rows);
+        at = at with { Colour = colour };
+        Meet(course);
+    }
+
+    public RowBuilder Built => builder;
+
+    /// <summary>The colour in hand when the row ends.</summary>
+    public string Colour => at.Colour;
+
+    /// <summary>True where the round was joined.</summary>
+    public bool Joined { get; private set; }
+
+    /// <summary>True where the row ends the yarn.</summary>
+    public bool FastenedOff { get; private set; }
+
+    /// <summary>Works all the steps.</summary>
+    /// <returns>What went wrong; null where all went well.</returns>
+    public Mishap? Work(EquatableArray<Step> all)
+    {
+        if (all.FirstOrDefault(step => step is UnreadStep) is { } unread) return new Mishap(MishapKind.CannotWork, unread.Span);
+        FindOpening(all);
+        return WorkAll(all) ?? CheckEnd(all);
+    }
+
+    private void Meet(Course? met)
+    {
+        course = met;
+        places = met is null ? null : new Places(met, context.Conventions);
+    }
+
+    private Mishap? WorkAll(EquatableArray<Step> all)
+    {
+        for (int i = 0; i < all.Count; i++)
+        {
+            Mishap? mishap = WorkStep(all, i);
+            if (mishap is not null) return Unless(mishap);
+        }
+        return null;
+    }
+
+    /// <summary>Where a repeat has stopped early, steps that fail behind it fail because of it: that is the cause to name.</summary>
+    private Mishap Unless(Mishap mishap) =>
+        stopped is { } stop && mishap.Kind is MishapKind.PastTheEnd or MishapKind.OtherKind or MishapKind.NoSuchPlace or MishapKind.LeftOver
+            ? stop
+            : mishap;
+
+    private Mishap? WorkStep(EquatableArray<Step> all, int index)
+    {
+        if (++steps > MostSteps || builder.Entries > MostSteps / 8) return new Mishap(MishapKind.TooLarge, all[index].Span);
+        Step step = all[index];
+        Mishap? mishap = step switch
+        {
+            StitchStep stitch => WorkStitches(stitch, all, index),
+            ChainStep chain => WorkChain(chain, all, index),
+            SkipStep skip => Skip(skip),
+            GroupStep group => WorkGroup(group, all, index),
+            RepeatStep repeat => WorkRepeat(repeat, all, index),
+            JoinStep join => Join(join),
+            AttachStep attach => Attach(attach),
+            ColourStep colour => Change(colour),
+            FastenOffStep => FastenOff(),
+            MagicRingStep => null,
+            RemarkStep remark => Heed(remark),
+            TurnStep => TurnInside(all, index),
+            AsRowStep => new Mishap(MishapKind.CannotWork, step.Span),
+            _ => null,
+        };
+        if (step is not (RemarkStep or MarkerStep)) previous = step;
+        return mishap;
+    }
+
+    private Mishap? Change(ColourStep colour)
+    {
+        at = at with { Colour = colour.Colour };
+        return null;
+    }
+
+    private Mishap? FastenOff()
+    {
+        FastenedOff = true;
+        return null;
+    }
+
+    /// <summary>'turn' in the middle of a row: a short row. The row is read, its shape is not worked yet.</summary>
+    private static Mishap? TurnInside(EquatableArray<Step> all, int index) =>
+        all.Skip(index + 1).Any(step => step is StitchStep or GroupStep or RepeatStep) && all.Take(index).Any(step => step is StitchStep or GroupStep or RepeatStep)
+            ? new Mishap(MishapKind.CannotWork, all[index].Span)
+            : null;
+
+    private Mishap? Heed(RemarkStep remark)
+    {
+        if (remark.Text.Contains("unworked", StringComparison.OrdinalIgnoreCase)) leavesUnworked = true;
+        if (MentionsOtherSide(remark.Text)) return GoToOtherSide(remark.Span);
+        return null;
+    }
+
+    private static bool MentionsOtherSide(string text) =>
+        (text.Contains("other side", StringComparison.OrdinalIgnoreCase) || text.Contains("opposite side", StringComparison.OrdinalIgnoreCase)
+            || text.Contains("free loop", StringComparison.OrdinalIgnoreCase) || text.Contains("unused loop", StringComparison.OrdinalIgnoreCase))
+        && !text.Contains("turn", StringComparison.OrdinalIgnoreCase);
+
+    private void Emit(Cell cell) => builder.Add(cell with { Colour = at.Colour });
+}

@@ -1,0 +1,37 @@
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>Compares the count that a row states with the row as worked.</summary>
+internal static class StatedComparison
+{
+    /// <summary>The first stated number that disagrees, with the worked one; <c>Agrees</c> is null where nothing can be compared.</summary>
+    public static (bool? Agrees, StatedItem? Item, long Worked) Compare(StatedCount stated, Tally tally, int size)
+    {
+        bool compared = false;
+        foreach (StatedItem item in stated.Items)
+        {
+            if (item.Number.For(size) is not { } number || Worked(item, tally, stated.Items.Count == 1) is not { } worked) continue;
+            compared = true;
+            if (worked != number) return (false, item, worked);
+        }
+        return (compared ? true : null, null, 0);
+    }
+
+    private static long? Worked(StatedItem item, Tally tally, bool alone) => item.Thing switch
+    {
+        CountedThing.Stitches => tally.Total,
+        CountedThing.Stitch or CountedThing.Groups when item.Kind?.Stitch is { } stitch => OfKind(stitch.Value, tally, alone),
+        CountedThing.ChainSpaces when item.Kind?.Chains is { } chains => tally.SpacesOf(chains),
+        CountedThing.ChainSpaces or CountedThing.Spaces => tally.SpaceCount,
+        _ => null,
+    };
+
+    /// <summary>'20 sc' in a row of sc and sc2tog counts them all: so a lone kind is the total where the row has forms of it only.</summary>
+    private static long OfKind(string named, Tally tally, bool alone)
+    {
+        if (named == "ch") return tally.Chains;
+        long forms = tally.OfForms(named);
+        return alone && forms == tally.Total ? tally.Total : tally.Of(named) ?? forms;
+    }
+}

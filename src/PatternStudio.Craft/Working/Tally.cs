@@ -1,0 +1,62 @@
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>What a row's runs come to: stitches in all, by kind, and spaces by length.</summary>
+internal sealed class Tally
+{
+    private readonly SortedDictionary<string, long> counts = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, long> groups = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<int, long> spaces = [];
+
+    public Tally(EquatableArray<Run> runs, Conventions conventions)
+    {
+        foreach (Run run in runs)
+            foreach (Cell cell in run.Unit)
+                Add(cell, run.Times, conventions);
+    }
+
+    /// <summary>Stitches in all, by the pattern's convention.</summary>
+    public long Total { get; private set; }
+
+    /// <summary>Single chains between stitches, counted or not.</summary>
+    public long Chains { get; private set; }
+
+    public long SpaceCount => spaces.Values.Sum();
+
+    public EquatableArray<KeyValuePair<string, long>> Counts =>
+        counts.Concat(groups.Where(group => !counts.ContainsKey(group.Key))).ToEquatableArray();
+
+    public EquatableArray<KeyValuePair<string, long>> Spaces =>
+        spaces.Select(space => KeyValuePair.Create($"ch-{space.Key}", space.Value)).ToEquatableArray();
+
+    /// <summary>How many of a stitch or of a named group; null where the row has none.</summary>
+    public long? Of(string name) =>
+        counts.TryGetValue(name, out long stitches) ? stitches : groups.TryGetValue(name, out long made) ? made : null;
+
+    public long SpacesOf(int chains) => spaces.GetValueOrDefault(chains);
+
+    /// <summary>The only kind of stitch in the row; null where there are several.</summary>
+    public string? OnlyKind => counts.Count == 1 ? counts.Keys.First() : null;
+
+    /// <summary>Counts under a plain stitch, its other forms included: 'dc' with its post stitches.</summary>
+    public long OfForms(string named) =>
+        counts.Where(count => Places.Matches(new(count.Key), new(named))).Sum(count => count.Value);
+
+    private void Add(Cell cell, long times, Conventions conventions)
+    {
+        if (cell.Counts)
+        {
+            Total += times;
+            counts[cell.Stitch.Value] = counts.GetValueOrDefault(cell.Stitch.Value) + times;
+        }
+        if (cell is { Group: { } group, GroupIndex: 0 })
+            groups[group.Value] = groups.GetValueOrDefault(group.Value) + times;
+        if (cell.Kind == CellKind.Chains)
+        {
+            spaces[cell.Chains] = spaces.GetValueOrDefault(cell.Chains) + times;
+            Chains += cell.Chains * times;
+            if (conventions.ChainsAreStitches) Total += cell.Chains * times;
+        }
+    }
+}

@@ -1,0 +1,106 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>What holds for a whole pattern while one size of it is worked.</summary>
+internal sealed class WorkContext
+{
+    private readonly Dictionary<StitchId, StitchDefinition> definitions = [];
+    private readonly Dictionary<StitchId, StitchTraits> traits = [];
+    private readonly Dictionary<int, bool> toldTurningChains = [];
+
+    private readonly bool? toldOfAll;
+
+    public WorkContext(Pattern pattern, int size, Conventions conventions, bool unroll)
+    {
+        (Pattern, Size, Conventions, Unroll) = (pattern, size, conventions, unroll);
+        foreach (StitchDefinition definition in pattern.Definitions)
+            if (!MentionsItself(definition)) definitions.TryAdd(definition.Id, definition);
+        foreach (Statement statement in pattern.Statements)
+            if (statement.TurningChain is { Chains: > 0 } told) toldTurningChains[told.Chains] = told.Counts;
+            else if (statement.TurningChain is { } any) toldOfAll = any.Counts;
+    }
+
+    public Pattern Pattern { get; }
+
+    public int Size { get; }
+
+    public Conventions Conventions { get; }
+
+    /// <summary>True where every repeat is worked turn by turn: the reference that working by runs is compared with.</summary>
+    public bool Unroll { get; }
+
+    public string SizeName => Pattern.Sizes[Size];
+
+    /// <summary>The lengths of turning chain whose counting the text leaves open, as met while working.</summary>
+    public HashSet<int> OpenTurningChains { get; } = [];
+
+    public StitchTraits Traits(StitchId stitch)
+    {
+        if (!traits.TryGetValue(stitch, out StitchTraits? known))
+            traits[stitch] = known = StitchTraits.Of(stitch, definitions.GetValueOrDefault(stitch));
+        return known;
+    }
+
+    /// <summary>Height of a row by the gauge that the text states; null where it states none.</summary>
+    public double? MillimetresPerRow => StatedGauge.MillimetresPerRow(Pattern.Statements);
+
+    /// <summary>A number for this size; null where this size skips the step.</summary>
+    public int? Number(SizedNumber? number) => number?.For(Size);
+
+    /// <summary>Whether a turning chain of n counts: told in the text, found, or by <paramref name="usual"/>.</summary>
+    public bool TurningChainCounts(int chains, bool usual)
+    {
+        if (Told(chains) is { } told) return told;
+        OpenTurningChains.Add(chains);
+        return Conventions.Counts(chains) ?? usual;
+    }
+
+    /// <summary>'Sc2tog: sc2tog over next 2 sts' explains nothing that could be worked.</summary>
+    private static bool MentionsItself(StitchDefinition definition) => definition.Steps.Any(step => Mentions(step, definition.Id));
+
+    private static bool Mentions(Step step, StitchId stitch) => step switch
+    {
+        StitchStep named => named.Stitch == stitch,
+        GroupStep group => group.Steps.Any(inner => Mentions(inner, stitch)),
+        RepeatStep repeat => repeat.Steps.Any(inner => Mentions(inner, stitch)),
+        _ => false,
+    };
+
+    /// <summary>What the text says of a turning chain of n; null where it says nothing.</summary>
+    public bool? Told(int chains) => toldTurningChains.TryGetValue(chains, out bool told) ? told : chains > 1 || toldOfAll == false ? toldOfAll : null;
+
+    /// <summary>Remembers what the text says of a turning chain of n; it holds from here on.</summary>
+    public void Tell(int chains, bool counts) => toldTurningChains[chains] = counts;
+
+    /// <summary>A stitch's name in the pattern's own terms.</summary>
+    public string Name(StitchId stitch) =>
+        Vocabulary.Standard.Find(stitch)?.Abbreviation(Pattern.Terms.Terminology) ?? stitch.Value;
+
+    /// <summary>A kind of place in the pattern's own terms: 'ch-2 sp', 'dc', 'st'.</summary>
+    public string Name(PlaceKind kind) => kind.Noun switch
+    {
+        PlaceNoun.Stitch or PlaceNoun.Group => Name(kind.Stitch!.Value),
+        PlaceNoun.Chain => "ch",
+        PlaceNoun.ChainSpace => kind.Chains is { } n ? $"ch-{n} sp" : "ch sp",
+        PlaceNoun.Space => "sp",
+        PlaceNoun.TurningChain => "turning chain",
+        PlaceNoun.Corner => "corner",
+        PlaceNoun.StitchOrSpace => "st or sp",
+        PlaceNoun.StitchOrChain => "st or ch",
+        PlaceNoun.RowEnd => "row end",
+        PlaceNoun.Ring => "ring",
+        _ => "st",
+    };
+
+    /// <summary>A cell in the pattern's own terms.</summary>
+    public string Name(Cell cell) => cell.Kind switch
+    {
+        CellKind.Chains => $"ch-{cell.Chains} sp",
+        CellKind.FoundationChain => "ch",
+        CellKind.TurningChain => "turning chain",
+        CellKind.Ring => "ring",
+        _ => Name(cell.Stitch),
+    };
+}

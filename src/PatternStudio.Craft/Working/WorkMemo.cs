@@ -1,0 +1,71 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>
+/// Rows worked before: the same steps on the same row below make the same row. Once a blanket's rows come round, the next thousand
+/// cost no more than looking them up.
+/// </summary>
+internal sealed class WorkMemo
+{
+    private readonly Dictionary<Key, Made> made = [];
+    private readonly Dictionary<object, List<EquatableArray<Run>>> likely = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<(object?, object?), EquatableArray<Step>> joined = [];
+    private readonly Dictionary<object, bool> deeper = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<object, RowSteps> split = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>What decides how a row comes out.</summary>
+    public readonly record struct Key(object Steps, object? Below, int Down, bool BelowJoined, bool Turned, bool Around, string Colour);
+
+    /// <summary>How it came out.</summary>
+    public sealed record Made(EquatableArray<Run> Runs, Tally Tally, Mishap? Mishap, string Colour, bool FastenedOff, bool Joined);
+
+    public Made? Find(Key key) => made.GetValueOrDefault(key);
+
+    /// <summary>True where the steps reach below the row below: then what they make depends on more than the key says.</summary>
+    public bool ReachesDeeper(EquatableArray<Step> steps)
+    {
+        if (steps.Identity is not { } key) return false;
+        return deeper.TryGetValue(key, out bool known) ? known : deeper[key] = steps.Any(Reaches);
+    }
+
+    /// <summary>Keeps a row; where the same steps have made an equal row before, that one is kept in its stead, so that the next row finds it.</summary>
+    public Made Keep(Key key, Made row)
+    {
+        if (!likely.TryGetValue(key.Steps, out List<EquatableArray<Run>>? before)) likely[key.Steps] = before = [];
+        int equal = before.FindIndex(runs => runs == row.Runs);
+        if (equal >= 0) row = row with { Runs = before[equal] };
+        else
+        {
+            if (before.Count == 4) before.RemoveAt(0);
+            before.Add(row.Runs);
+        }
+        return made[key] = row;
+    }
+
+    private static bool Reaches(Step step) => step switch
+    {
+        StitchStep stitch => Reaches(stitch.Where),
+        GroupStep group => Reaches(group.Where) || group.Steps.Any(Reaches),
+        RepeatStep repeat => repeat.Steps.Any(Reaches) || repeat.Ending.Any(Reaches),
+        _ => false,
+    };
+
+    private static bool Reaches(Placement? where) => where is not null && (where.RowsBelow > 0 || Reaches(where.And));
+
+    /// <summary>The steps carried over from the row before, then the row's own; the same list for the same two.</summary>
+    public EquatableArray<Step> Join(EquatableArray<Step> carried, EquatableArray<Step> own)
+    {
+        if (carried.IsEmpty) return own;
+        var key = (carried.Identity, own.Identity);
+        return joined.TryGetValue(key, out EquatableArray<Step> known) ? known : joined[key] = [.. carried, .. own];
+    }
+
+    /// <summary>The row's steps with its ends put straight; the same for the same steps.</summary>
+    public RowSteps Split(EquatableArray<Step> steps)
+    {
+        if (steps.Identity is not { } key) return RowSteps.Split(steps);
+        return split.TryGetValue(key, out RowSteps? known) ? known : split[key] = RowSteps.Split(steps);
+    }
+}
