@@ -26,6 +26,7 @@ public static class AddStudioExtensions
         services.AddSingleton<DesignLibrary>();
         services.AddSingleton<DesignDesk>();
         services.AddSingleton<DesignVersions>();
+        services.AddSingleton<DesignRefresh>();
         services.AddSingleton<Swatches>();
         services.AddSingleton<Yarns>();
         return services;

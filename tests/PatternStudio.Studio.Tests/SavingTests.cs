@@ -160,17 +160,34 @@ public sealed class SavingTests
         await using TestStudio studio = await TestStudio.OpenAsync();
         Caller caller = await studio.NewCallerAsync();
         Guid id = await studio.NewDesignAsync(caller);
-        await using (var context = studio.Context())
-        {
-            Computation stored = context.Computations.Single();
-            stored.Take(DesignResults.Compute(Texts.WrongCloth) with { EngineVersion = "0.0.1" }, studio.Clock.GetUtcNow());
-            context.SaveChanges();
-        }
+        await MakeStaleAsync(studio);
 
         OpenDesign open = (await studio.Desk.OpenAsync(caller, id))!;
 
         Assert.Equivalent(DesignResults.Compute(Texts.Cloth), open.Results, strict: true);
         await using var after = studio.Context();
         Assert.Equal(DesignResults.EngineVersion, after.Computations.Single().EngineVersion);
+    }
+
+    [Fact]
+    public async Task After_a_renewal_all_stale_results_are_brought_up_to_date_once()
+    {
+        await using TestStudio studio = await TestStudio.OpenAsync();
+        Caller caller = await studio.NewCallerAsync();
+        await studio.NewDesignAsync(caller);
+        await MakeStaleAsync(studio);
+        await studio.NewDesignAsync(caller);
+
+        Assert.Equal(1, await studio.Get<DesignRefresh>().RunAsync());
+        Assert.Equal(0, await studio.Get<DesignRefresh>().RunAsync());
+    }
+
+    /// <summary>As if another make of the program had computed it, and differently.</summary>
+    private static async Task MakeStaleAsync(TestStudio studio)
+    {
+        await using var context = studio.Context();
+        Computation stored = context.Computations.Single();
+        stored.Take(DesignResults.Compute("Ch 2.") with { EngineVersion = "0.0.1" }, studio.Clock.GetUtcNow());
+        await context.SaveChangesAsync();
     }
 }

@@ -24,8 +24,8 @@ public sealed class StoreTests
     [Fact]
     public async Task The_data_folder_and_file_are_made_where_there_are_none()
     {
-        await using TestStudio studio = await TestStudio.OpenAsync();
-        Assert.True(File.Exists(Path.Combine(studio.Folder, "kept", "studio.db")));
+        await using TestStudio studio = await TestStudio.OpenAsync(TestStudio.NewFolder(), true, new() { ["Store:Folder"] = "not/yet/there" });
+        Assert.True(File.Exists(Path.Combine(studio.Folder, "not", "yet", "there", "studio.db")));
     }
 
     [Fact]

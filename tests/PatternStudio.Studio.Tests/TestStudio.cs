@@ -41,8 +41,11 @@ public sealed class TestStudio : IAsyncDisposable
     public Yarns Yarns => Get<Yarns>();
 
     /// <summary>Opens a studio on SQLite; in a new folder unless one is given.</summary>
-    public static Task<TestStudio> OpenAsync(string? folder = null) =>
-        OpenAsync(folder ?? NewFolder(), folder is null, new() { ["Store:Folder"] = "kept" });
+    public static async Task<TestStudio> OpenAsync(string? folder = null)
+    {
+        string at = folder ?? await FreshFolderAsync();
+        return await OpenAsync(at, folder is null, new() { ["Store:Folder"] = "kept" });
+    }
 
     /// <summary>Opens a studio on whatever the settings say.</summary>
     public static async Task<TestStudio> OpenAsync(string folder, bool ownsFolder, Dictionary<string, string?> settings)
@@ -92,6 +95,24 @@ public sealed class TestStudio : IAsyncDisposable
         SqliteConnection.ClearAllPools();
         if (ownsFolder) Directory.Delete(Folder, recursive: true);
     }
+
+    /// <summary>A folder with an empty store in it. Migrating costs a quarter of a second: it is done once, and copied.</summary>
+    private static async Task<string> FreshFolderAsync()
+    {
+        string folder = NewFolder();
+        string kept = Directory.CreateDirectory(Path.Combine(folder, "kept")).FullName;
+        await File.WriteAllBytesAsync(Path.Combine(kept, "studio.db"), await EmptyStore.Value);
+        return folder;
+    }
+
+    private static readonly Lazy<Task<byte[]>> EmptyStore = new(async () =>
+    {
+        string folder = NewFolder();
+        await using TestStudio studio = await OpenAsync(folder, true, new() { ["Store:Folder"] = "kept" });
+        await using StudioDbContext context = studio.Context();
+        await context.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(TRUNCATE)");
+        return await File.ReadAllBytesAsync(Path.Combine(folder, "kept", "studio.db"));
+    });
 
     public static string NewFolder() => Directory.CreateTempSubdirectory("studio-").FullName;
 }

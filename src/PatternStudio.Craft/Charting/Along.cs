@@ -20,6 +20,9 @@ internal sealed class Along(Ground ground, Construction construction, double pit
     /// <summary>A turning chain that does not count stands beside the first stitch, and is narrower than one.</summary>
     private const double Aside = 0.7;
 
+    /// <summary>A stitch may lean so many stitch widths before the row's even steps give way.</summary>
+    private const double Lean = 1;
+
     public Spread Of(WorkedRow row, Cell[] cells, double?[] feet, PlacedRow? below, int turn)
     {
         double[] widths = [.. cells.Select(WidthOf)];
@@ -27,9 +30,21 @@ internal sealed class Along(Ground ground, Construction construction, double pit
         double total = widths.Sum() + (ground.Wraps ? Seam : 0);
         double unit = ground.Wraps ? 1 / Math.Max(total, 1) : pitch;
         int direction = ground.Wraps ? turn : Direction(centres, feet) ?? turn;
-        double[] u = Corner(row, cells, centres, total, feet) ?? Even(centres, feet, direction * unit, Start(below, direction * unit));
+        double[] u = Corner(row, cells, centres, total, feet) ?? Even(cells, centres, feet, direction * unit, Start(below, direction * unit));
+        if (!ground.Wraps && below is not null) StandAside(cells, u, below, direction * unit);
         double[] shares = [.. widths.Select(width => width * unit)];
         return new Spread(u, shares, direction, LabelAt(cells, u, shares, direction, unit), unit);
+    }
+
+    /// <summary>A turning chain that does not count stands beside the edge of the row below, also where the row becomes narrower.</summary>
+    private static void StandAside(Cell[] cells, double[] u, PlacedRow below, double step)
+    {
+        if (cells.Length == 0 || cells[0] is not { Kind: CellKind.TurningChain, Counts: false }) return;
+        int sign = Math.Sign(step);
+        double[] edge = [.. below.Cells.Where(cell => cell.Cell.Kind == CellKind.Stitch || cell.Cell.Counts).Select(cell => cell.U * sign)];
+        if (edge.Length == 0) return;
+        double beside = edge.Min() - Math.Abs(step) * (0.5 + (Aside / 2));
+        u[0] = sign * Math.Min(sign * u[0], beside);
     }
 
     private static double WidthOf(Cell cell) =>
@@ -60,13 +75,25 @@ internal sealed class Along(Ground ground, Construction construction, double pit
     private double Start(PlacedRow? below, double step) =>
         ground.Wraps ? PolygonGround.Bottom + (step * Seam / 2) : below is { Cells.Length: > 0 } row ? row.Cells[^1].U : step < 0 ? 0 : 0.5;
 
-    /// <summary>Even steps, moved as a whole so that the cells are on average right above their feet.</summary>
-    private double[] Even(double[] centres, double?[] feet, double step, double start)
+    /// <summary>Even steps, moved as a whole so that the cells are on average right above their feet; in rows each then yields a little toward its own.</summary>
+    private double[] Even(Cell[] cells, double[] centres, double?[] feet, double step, double start)
     {
         double[] u = [.. centres.Select(centre => start + (step * centre))];
         double[] away = [.. Enumerable.Range(0, u.Length).Where(i => feet[i] is not null).Select(i => ground.Difference(u[i], feet[i]!.Value))];
         double move = away.Length == 0 ? 0 : away.Average();
-        return [.. u.Select(at => at + move)];
+        for (int i = 0; i < u.Length; i++) u[i] += move;
+                return ground.Wraps ? u : Yielding.Toward(Pulls(cells, feet, u, Math.Abs(step)), u);
+    }
+
+    /// <summary>
+    /// What pulls at the row: each cell's own feet. Stitches fanned out of one place hang on their neighbours instead; and where all are near enough above
+    /// their feet, nothing pulls, and the row stays even.
+    /// </summary>
+    private static double?[] Pulls(Cell[] cells, double?[] feet, double[] even, double unit)
+    {
+        double?[] pulls = [.. feet.Select((foot, i) => Fans.IsFanned(cells, i) ? null : foot)];
+        bool far = pulls.Where((foot, i) => foot is { } at && Math.Abs(at - even[i]) > unit * Lean).Any();
+        return far ? pulls : new double?[pulls.Length];
     }
 
     /// <summary>Rounds with corners: corner spaces stand in the corners, the rest is spread evenly between; null for other rounds.</summary>

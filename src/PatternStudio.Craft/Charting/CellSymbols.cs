@@ -43,7 +43,8 @@ internal sealed class CellSymbols(IReadOnlyList<PlacedRow> rows, Ground ground, 
         Point top = ground.At(placed.U, placed.T);
         Point[] feet = [.. placed.Cell.Feet.Select(foot => FootPoint(foot, placed, row))];
         if (feet.Length == 0) feet = [ground.At(placed.U, row.Low)];
-        IEnumerable<Shape> shapes = SymbolComposer.Compose(placed.Form, feet, top, name);
+        Point up = (ground.At(placed.U, placed.T + 1) - top).Unit();
+        IEnumerable<Shape> shapes = SymbolComposer.Compose(placed.Form, feet, top, up, name);
         Shape? mark = placed.Cell.Feet.IsEmpty ? null : SymbolComposer.LoopMark(placed.Cell.Feet[0].Kind, feet[0], top);
         return mark is null ? shapes : shapes.Append(mark);
     }
@@ -83,7 +84,7 @@ internal sealed class CellSymbols(IReadOnlyList<PlacedRow> rows, Ground ground, 
     {
         if (cell.Chains == 0) return [new Oval(new Point(0, 0), Rings.MagicRadius - 0.1, Rings.MagicRadius - 0.1, 0), new Oval(new Point(0, 0), Rings.MagicRadius - 0.2, Rings.MagicRadius - 0.2, 0)];
         var round = new RoundGround();
-        return Dots.Chain(cell.Chains, share => round.At(PolygonGround.Bottom + share, radius - 0.2));
+        return Dots.Chain(cell.Chains, share => round.At(PolygonGround.Bottom + share, radius - 0.15));
     }
 
     /// <summary>A small loop of chains on the stitch before it, closed by a slip stitch.</summary>

@@ -38,7 +38,7 @@ internal sealed class KeyMaker(StitchForms forms, ChartNames names)
         double height = Math.Max(1, form.Height);
         Point[] feet = form.Kind == FormKind.Together ? [.. Enumerable.Range(0, form.Legs).Select(leg => new Point(leg - ((form.Legs - 1) / 2.0), 0))] : [new Point(0, 0)];
         var top = new Point(0, -height);
-        List<Shape> shapes = [.. SymbolComposer.Compose(form, feet, top, ChartNames.Short(cell.Stitch, names.Terminology))];
+        List<Shape> shapes = [.. SymbolComposer.Compose(form, feet, top, new Point(0, -1), ChartNames.Short(cell.Stitch, names.Terminology))];
         if (SymbolComposer.LoopMark(foot, feet[0], top) is { } mark) shapes.Add(mark);
         Once(cell.Stitch, loops, shapes);
     }

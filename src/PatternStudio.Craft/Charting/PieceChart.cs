@@ -10,6 +10,9 @@ internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms form
 {
     private const double NumberSize = 0.8;
 
+    /// <summary>Wider spacing lowers fanned stitches, which lowers the rows again; it settles at once.</summary>
+    private const int Passes = 3;
+
     public IEnumerable<DrawnRow> Draw()
     {
         Construction construction = ConstructionFinder.Find(piece, forms);
@@ -42,10 +45,13 @@ internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms form
     private IReadOnlyList<PlacedRow> Place(Construction construction, Ground ground)
     {
         IReadOnlyList<PlacedRow> rows = new Placer(piece, forms, construction, ground, 1).Place();
-        if (construction.Kind != ConstructionKind.CornerToCorner) return rows;
-        double height = rows[^1].High - rows[0].High;
-        double length = rows.Max(row => row.Cells.Sum(cell => cell.Width));
-        return new Placer(piece, forms, construction, ground, Math.Clamp(height / length, 0.6, 1.8)).Place();
+        for (int pass = 0; construction.Kind == ConstructionKind.CornerToCorner && pass < Passes; pass++)
+        {
+            double height = rows[^1].High - rows[0].High;
+            double stitches = rows.Max(row => row.Cells.Sum(cell => RowTally.Width(cell.Cell)));
+            rows = new Placer(piece, forms, construction, ground, Math.Clamp(height / stitches, 0.6, 1.8)).Place();
+        }
+        return rows;
     }
 
     private static string LabelOf(PlacedRow row) =>

@@ -7,8 +7,8 @@ namespace PatternStudio.Craft.Charting;
 /// <summary>The centre of rounds: a chain ring, a magic ring, or the one chain that the first round is worked into.</summary>
 internal static class Rings
 {
-    /// <summary>Round a ring, chains lie a little closer than stitches.</summary>
-    private const double ChainWidth = 0.8;
+    /// <summary>Chains round a ring take the width of a stitch.</summary>
+    private const double ChainWidth = 1;
 
     public const double MagicRadius = 0.5;
 

@@ -16,14 +16,21 @@ internal static class SymbolComposer
     private const double HalfCross = 0.27;
     private const double HalfBar = 0.2;
 
+    /// <summary>A cross farther from right above its foot than this gets a leg.</summary>
+    private const double MostAside = 0.3;
+
+    /// <summary>Bars are shorter where legs stand close.</summary>
+    private const double InBundle = 0.5;
+
     /// <summary>The strokes of a stitch.</summary>
     /// <param name="form">How it is built.</param>
     /// <param name="feet">Where its legs stand; at least one.</param>
     /// <param name="top">Where its head is.</param>
+    /// <param name="up">Straight up at that place: crosses stand by it, however the stitch leans.</param>
     /// <param name="name">Its abbreviation, written out where the build is not known.</param>
-    public static IEnumerable<Shape> Compose(StitchForm form, IReadOnlyList<Point> feet, Point top, string name)
+    public static IEnumerable<Shape> Compose(StitchForm form, IReadOnlyList<Point> feet, Point top, Point up, string name)
     {
-        Point head = top.Toward(feet[0], 0).Toward(Middle(feet), Gap / Math.Max(0.2, (top - Middle(feet)).Length));
+        Point head = top.Toward(Middle(feet), Gap / Math.Max(0.2, (top - Middle(feet)).Length));
         return form.Kind switch
         {
             FormKind.SlipStitch => [Dots.At(top)],
@@ -32,7 +39,7 @@ internal static class SymbolComposer
             FormKind.Puff => Bundle(form, feet[0], head, bars: false),
             FormKind.Popcorn => Popcorn(form, feet[0], head),
             FormKind.Unknown => [new Words(feet[0].Toward(top, 0.5), name, 0.5)],
-            _ => form is { YarnOvers: 0, Kind: FormKind.Plain } ? Cross(feet[0], head) : Tall(form, feet[0], head),
+            _ => form is { YarnOvers: 0, Kind: FormKind.Plain } ? Cross(feet[0], head, up) : Tall(form, feet[0], head),
         };
     }
 
@@ -41,17 +48,17 @@ internal static class SymbolComposer
 
     private static Line Across(Point at, Point up, double half) => new(at - (up.Right() * half), at + (up.Right() * half));
 
-    /// <summary>A single crochet is a cross; where it reaches far down it gets a leg, so that its foot can be seen.</summary>
-    private static IEnumerable<Shape> Cross(Point foot, Point head)
+    /// <summary>A single crochet is a cross; where its foot is far or aside it gets a leg, so that two in one stitch make a V.</summary>
+    private static IEnumerable<Shape> Cross(Point foot, Point head, Point up)
     {
-        Point up = (head - foot).Unit();
-        double reach = (head - foot).Length;
-        Point middle = head - (up * Math.Min(reach * 0.5, HalfCross + 0.1));
+        Point stem = head - foot;
+        Point middle = head - (up * Math.Min(stem.Length * 0.5, HalfCross + 0.1));
+        double aside = Math.Abs((stem.X * up.Y) - (stem.Y * up.X));
         Point slant = (up + up.Right()) * HalfCross;
         Point other = (up - up.Right()) * HalfCross;
         yield return new Line(middle - slant, middle + slant);
         yield return new Line(middle - other, middle + other);
-        if (reach > 1.15) yield return new Line(foot + (up * Gap), middle);
+        if (stem.Length > 1.2 || aside > MostAside) yield return new Line(foot.Toward(middle, Gap), middle);
     }
 
     private static IEnumerable<Shape> Tall(StitchForm form, Point foot, Point head)
@@ -78,9 +85,9 @@ internal static class SymbolComposer
         for (int i = 0; i < bars; i++) yield return Slanted(middle + (up * ((i - ((bars - 1) / 2.0)) * step)), up);
     }
 
-    private static Line Slanted(Point at, Point up)
+    private static Line Slanted(Point at, Point up, double length = 1)
     {
-        Point half = (up.Right() * HalfBar) + (up * (HalfBar * 0.5));
+        Point half = ((up.Right() * HalfBar) + (up * (HalfBar * 0.5))) * length;
         return new Line(at - half, at + half);
     }
 
@@ -103,13 +110,13 @@ internal static class SymbolComposer
     {
         Point up = (head - foot).Unit();
         Point start = foot + (up * Gap);
-        double spread = Math.Min(0.4, 0.14 * form.Legs);
+        double spread = Math.Min(0.55, 0.13 * form.Legs);
         for (int leg = 0; leg < form.Legs; leg++)
         {
             double aside = form.Legs == 1 ? 0 : spread * ((2.0 * leg / (form.Legs - 1)) - 1);
             Point bow = up.Right() * aside;
             yield return new Curve(start, start.Toward(head, 0.5) + (bow * 2), head);
-            if (bars) yield return Slanted(start.Toward(head, 0.55) + bow, up);
+            if (bars) yield return Slanted(start.Toward(head, 0.55) + bow, up, InBundle);
         }
         yield return Across(head, up, HalfHead);
     }
@@ -122,9 +129,9 @@ internal static class SymbolComposer
         Point shoulder = start.Toward(head, 0.82);
         for (int leg = 0; leg < form.Legs; leg++)
         {
-            Point aside = up.Right() * (form.Legs == 1 ? 0 : 0.42 * ((2.0 * leg / (form.Legs - 1)) - 1));
-            yield return new Curve(start, start.Toward(shoulder, 0.5) + (aside * 1.4), shoulder + (aside * 0.75));
-            yield return Slanted(start.Toward(shoulder, 0.6) + (aside * 0.85), up);
+            Point aside = up.Right() * (form.Legs == 1 ? 0 : 0.6 * ((2.0 * leg / (form.Legs - 1)) - 1));
+            yield return new Curve(start, start.Toward(shoulder, 0.5) + (aside * 1.3), shoulder + (aside * 0.7));
+            yield return Slanted(start.Toward(shoulder, 0.55) + (aside * 0.9), up, InBundle);
         }
         yield return new Oval(start.Toward(head, 0.92), 0.4, 0.15, Dots.Turn(up.Right()));
     }

@@ -63,14 +63,10 @@ internal sealed class Tops(Ground ground, Placer placer, Spread spread)
     {
         int first = at;
         int last = at;
-        while (first > 0 && SameFoot(cells[first - 1], cells[at])) first--;
-        while (last + 1 < cells.Length && SameFoot(cells[last + 1], cells[at])) last++;
+        while (first > 0 && Fans.SameFoot(cells[first - 1], cells[at])) first--;
+        while (last + 1 < cells.Length && Fans.SameFoot(cells[last + 1], cells[at])) last++;
         return spread.U[first] + (ground.Difference(spread.U[first], spread.U[last]) / 2);
     }
-
-    private static bool SameFoot(Cell left, Cell right) =>
-        left.Kind == CellKind.Stitch && left.Feet.Count == 1 && right.Feet.Count == 1
-        && (left.Feet[0].Row, left.Feet[0].Place) == (right.Feet[0].Row, right.Feet[0].Place);
 
     private double Near(PlacedRow below, double u) =>
         below.Cells.Length == 0 ? below.High : below.Cells.MinBy(cell => Math.Abs(ground.Difference(cell.U, u))).T;

@@ -7,6 +7,8 @@ namespace PatternStudio.Studio.Designs;
 /// <summary>Lists designs from their stored results; computes nothing.</summary>
 public sealed class DesignLibrary(IDbContextFactory<StudioDbContext> contexts)
 {
+    private const int MostPages = 1_000_000;
+
     /// <summary>A page of the caller's designs, without deleted ones.</summary>
     public async Task<DesignPage> ListAsync(Caller caller, DesignQuery query, CancellationToken cancel = default)
     {
@@ -19,7 +21,7 @@ public sealed class DesignLibrary(IDbContextFactory<StudioDbContext> contexts)
                 on new { DesignId = design.Id, Version = design.LatestVersion } equals new { computed.DesignId, computed.Version }
             select new Line { Design = design, Computed = computed };
         List<DesignSummary> page = await Ordered(lines, query.Order, query.Descending)
-            .Skip(Math.Max(0, query.Page) * pageSize).Take(pageSize)
+            .Skip(Math.Clamp(query.Page, 0, MostPages) * pageSize).Take(pageSize)
             .Select(Summary).ToListAsync(cancel);
         return new DesignPage(page, await fitting.CountAsync(cancel));
     }

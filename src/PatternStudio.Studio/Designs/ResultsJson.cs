@@ -20,7 +20,8 @@ internal static class ResultsJson
     {
         try
         {
-            return JsonSerializer.Deserialize<Results>(json, Options);
+            Results? results = JsonSerializer.Deserialize<Results>(json, Options);
+            return results is { Findings: not null, Sizes.Count: > 0 } ? results : null;
         }
         catch (JsonException)
         {

@@ -24,6 +24,7 @@ internal static class MaterialRefusals
         .. Range(nameof(swatch.HeightCm), "The height", swatch.HeightCm, 0, 1_000, " cm"),
         .. Range(nameof(swatch.WeightGrams), "The weight", swatch.WeightGrams, 0, 10_000, " g"),
         .. Range(nameof(swatch.HookMm), "The hook size", swatch.HookMm, 0.3, 50, " mm"),
+        .. Wording.ShortFaults(nameof(swatch.Stitch), "The stitch", swatch.Stitch, Swatch.StitchLength),
         .. Wording.ShortFaults(nameof(swatch.Note), "The note", swatch.Note, Swatch.NoteLength),
     ];
 

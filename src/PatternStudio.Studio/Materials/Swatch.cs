@@ -6,6 +6,9 @@ public sealed class Swatch
     /// <summary>Longest note.</summary>
     public const int NoteLength = 2_000;
 
+    /// <summary>Longest name of a stitch.</summary>
+    public const int StitchLength = 40;
+
     private Swatch() { }
 
     internal Swatch(Guid id, Guid designId, SwatchDetails details)
@@ -35,19 +38,25 @@ public sealed class Swatch
 
     public Guid? YarnId { get; private set; }
 
+    /// <summary>The plain stitch it is worked in; empty for the design's own stitches.</summary>
+    public string Stitch { get; private set; } = "";
+
     public string Note { get; private set; } = "";
 
     public DateOnly MeasuredOn { get; private set; }
 
     internal SwatchDetails Details => new(
         Stitches, Rows, Si.Centimetres(WidthMetres), Si.Centimetres(HeightMetres),
-        Si.Grams(WeightKilograms), Si.Millimetres(HookMetres), YarnId, Note, MeasuredOn);
+        Si.Grams(WeightKilograms), Si.Millimetres(HookMetres), YarnId, Note, MeasuredOn)
+    {
+        Stitch = Stitch,
+    };
 
     internal void Change(SwatchDetails details)
     {
         (Stitches, Rows) = (details.Stitches, details.Rows);
         (WidthMetres, HeightMetres) = (details.WidthCm / 100, details.HeightCm / 100);
         (WeightKilograms, HookMetres) = (details.WeightGrams / 1000, details.HookMm / 1000);
-        (YarnId, Note, MeasuredOn) = (details.YarnId, details.Note, details.MeasuredOn);
+        (YarnId, Stitch, Note, MeasuredOn) = (details.YarnId, details.Stitch, details.Note, details.MeasuredOn);
     }
 }

@@ -19,7 +19,14 @@ public sealed record SwatchDetails(
     double? HookMm,
     Guid? YarnId,
     string Note,
-    DateOnly MeasuredOn);
+    DateOnly MeasuredOn)
+{
+    /// <summary>
+    /// The stitch it is worked in, where that is a plain one and not the design's own stitches: the key of the vocabulary ('sc', 'dc', in
+    /// US abbreviations whatever the pattern's terms). Empty for the design's own stitches.
+    /// </summary>
+    public string Stitch { get; init; } = "";
+}
 
 /// <summary>A swatch of a design.</summary>
 /// <param name="Chosen">True where it calibrates the design.</param>

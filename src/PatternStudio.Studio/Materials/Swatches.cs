@@ -102,5 +102,9 @@ public sealed class Swatches(IDbContextFactory<StudioDbContext> contexts, TimePr
     private static async Task<bool> HasYarnAsync(StudioDbContext context, Caller caller, SwatchDetails details, CancellationToken cancel) =>
         details.YarnId is not { } yarnId || await context.YarnsOf(caller).AnyAsync(it => it.Id == yarnId, cancel);
 
-    private static SwatchDetails Tidy(SwatchDetails details) => details with { Note = Wording.Tidy(details.Note) };
+    private static SwatchDetails Tidy(SwatchDetails details) => details with
+    {
+        Stitch = Wording.Tidy(details.Stitch).ToLowerInvariant(),
+        Note = Wording.Tidy(details.Note),
+    };
 }

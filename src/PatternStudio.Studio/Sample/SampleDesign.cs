@@ -16,15 +16,15 @@ internal sealed record SampleDesign(string File, string Title, DesignState State
         new("diagonal-square-washcloth", "Kelp Bed Washcloth", DesignState.Testing, SampleYarns.TidelineCotton,
             Worked(17, 17, 8.4, 4.5, "Puff rows and single crochet rows in turn.")),
         new("flat-circle-coaster", "Harbour Light Coaster", DesignState.Published, SampleYarns.TidelineCotton,
-            Worked(13, 7, 5.5, 4, "Double crochet.")),
+            Worked(13, 7, 5.5, 4, "Double crochet.") with { Stitch = "dc" }),
         new("granny-square", "Pier Lights Granny Square", DesignState.Writing, SampleYarns.QuaysideWool,
-            Worked(17, 7, 3.5, 4, "Double crochet, pinned out.")),
+            Worked(17, 7, 3.5, 4, "Double crochet, pinned out.") with { Stitch = "dc" }),
         new("granny-square-uk", "Pebble Beach Square", DesignState.Writing, SampleYarns.QuaysideWool,
-            Worked(16, 6.5, 3.4, 4, "Trebles in UK terms, pinned out.")),
+            Worked(16, 6.5, 3.4, 4, "Trebles in UK terms, pinned out.") with { Stitch = "dc" }),
         new("hat-three-sizes", "Gull Point Beanie", DesignState.Testing, SampleYarns.QuaysideAran,
-            Worked(15, 11, 5.2, 5, "Half double crochet in rounds.")),
+            Worked(15, 11, 5.2, 5, "Half double crochet in rounds.") with { Stitch = "hdc" }),
         new("lace-edging", "Foam Line Edging", DesignState.Idea, SampleYarns.FineCotton,
-            Worked(18, 20, 2.6, 2.5, "Single crochet, starched and pinned.")),
+            Worked(18, 20, 2.6, 2.5, "Single crochet, starched and pinned.") with { Stitch = "sc" }),
     ];
 
     /// <summary>The pattern as the samples folder has it.</summary>

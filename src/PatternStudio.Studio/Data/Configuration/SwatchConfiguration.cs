@@ -11,6 +11,7 @@ internal sealed class SwatchConfiguration : IEntityTypeConfiguration<Swatch>
     {
         swatch.ToTable("Swatches");
         swatch.Property(it => it.Id).ValueGeneratedNever();
+        swatch.Property(it => it.Stitch).HasMaxLength(Swatch.StitchLength);
         swatch.Property(it => it.Note).HasMaxLength(Swatch.NoteLength);
         swatch.Ignore(it => it.Details);
         swatch.HasOne<Design>().WithMany().HasForeignKey(it => it.DesignId).OnDelete(DeleteBehavior.Restrict);

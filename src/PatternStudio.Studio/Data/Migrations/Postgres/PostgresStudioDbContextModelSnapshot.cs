@@ -318,6 +318,11 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.Property<double>("Rows")
                         .HasColumnType("double precision");
 
+                    b.Property<string>("Stitch")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
                     b.Property<double>("Stitches")
                         .HasColumnType("double precision");
 

@@ -311,6 +311,11 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.Property<double>("Rows")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("Stitch")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
                     b.Property<double>("Stitches")
                         .HasColumnType("REAL");
 

@@ -229,6 +229,7 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     WeightKilograms = table.Column<double>(type: "REAL", nullable: true),
                     HookMetres = table.Column<double>(type: "REAL", nullable: true),
                     YarnId = table.Column<Guid>(type: "TEXT", nullable: true),
+                    Stitch = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
                     Note = table.Column<string>(type: "TEXT", maxLength: 2000, nullable: false),
                     MeasuredOn = table.Column<DateOnly>(type: "TEXT", nullable: false)
                 },

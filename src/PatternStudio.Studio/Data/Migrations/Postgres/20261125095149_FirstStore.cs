@@ -230,6 +230,7 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     WeightKilograms = table.Column<double>(type: "double precision", nullable: true),
                     HookMetres = table.Column<double>(type: "double precision", nullable: true),
                     YarnId = table.Column<Guid>(type: "uuid", nullable: true),
+                    Stitch = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
                     Note = table.Column<string>(type: "character varying(2000)", maxLength: 2000, nullable: false),
                     MeasuredOn = table.Column<DateOnly>(type: "date", nullable: false)
                 },

@@ -11,7 +11,7 @@ using PatternStudio.Studio.Data;
 namespace PatternStudio.Studio.Data.Migrations.Sqlite
 {
     [DbContext(typeof(SqliteStudioDbContext))]
-    [Migration("20261125094156_FirstStore")]
+    [Migration("20261125095125_FirstStore")]
     partial class FirstStore
     {
         /// <inheritdoc />
@@ -313,6 +313,11 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
 
                     b.Property<double>("Rows")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("Stitch")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
 
                     b.Property<double>("Stitches")
                         .HasColumnType("REAL");

@@ -12,7 +12,7 @@ using PatternStudio.Studio.Data;
 namespace PatternStudio.Studio.Data.Migrations.Postgres
 {
     [DbContext(typeof(PostgresStudioDbContext))]
-    [Migration("20261125094232_FirstStore")]
+    [Migration("20261125095149_FirstStore")]
     partial class FirstStore
     {
         /// <inheritdoc />
@@ -320,6 +320,11 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
 
                     b.Property<double>("Rows")
                         .HasColumnType("double precision");
+
+                    b.Property<string>("Stitch")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
 
                     b.Property<double>("Stitches")
                         .HasColumnType("double precision");
