@@ -14,8 +14,9 @@ class Chart {
     on("wheel", e => this.wheel(e), { passive: false });
     on("pointerdown", e => this.down(e));
     on("pointermove", e => this.move(e));
-    on("pointerup", e => this.pointers.delete(e.pointerId));
+    on("pointerup", e => this.up(e));
     on("pointercancel", e => this.pointers.delete(e.pointerId));
+    window.addEventListener("studio:caret", e => this.light(e.detail.at), { signal: this.stop.signal });
     this.fit();
   }
 
@@ -77,7 +78,22 @@ class Chart {
   down(e) {
     if (!this.ensure()) return;
     this.pointers.set(e.pointerId, { x: e.clientX, y: e.clientY });
+    this.pressed = { x: e.clientX, y: e.clientY, on: e.target.closest?.("[data-from]") };
     this.frame.setPointerCapture(e.pointerId);
+  }
+
+  // A press that did not move asks for the words of a symbol.
+  up(e) {
+    this.pointers.delete(e.pointerId);
+    const { x, y, on } = this.pressed ?? {};
+    if (!on || Math.hypot(e.clientX - x, e.clientY - y) > 4) return;
+    window.dispatchEvent(new CustomEvent("studio:words", { detail: { from: Number(on.dataset.from), to: Number(on.dataset.to) } }));
+  }
+
+  // The symbols that the words at the cursor make.
+  light(at) {
+    for (const symbol of this.svg?.querySelectorAll("[data-from]") ?? [])
+      symbol.classList.toggle("here", Number(symbol.dataset.from) <= at && at < Number(symbol.dataset.to));
   }
 
   move(e) {

@@ -25,6 +25,7 @@ class Editor {
     on(this.area, "keydown", e => this.key(e));
     on(this.area, "mousemove", e => this.hint(e));
     on(document, "selectionchange", () => this.caret());
+    on(window, "studio:words", e => { if (this.area.offsetParent) this.select(e.detail.from, e.detail.to - e.detail.from); });
     on(window, "beforeunload", e => { if (this.area.value !== this.saved) e.preventDefault(); });
     on(window, "pagehide", () => this.keepDraft());
     this.draw();
@@ -177,6 +178,7 @@ class Editor {
     if (document.activeElement !== this.area) return;
     clearTimeout(this.caretTimer);
     this.caretTimer = setTimeout(() => {
+      window.dispatchEvent(new CustomEvent("studio:caret", { detail: { at: this.area.selectionStart } }));
       const line = this.area.value.slice(0, this.area.selectionStart).split("\n").length;
       if (line === this.caretLine || this.stop.signal.aborted) return;
       this.caretLine = line;

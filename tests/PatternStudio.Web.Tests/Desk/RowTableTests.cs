@@ -15,9 +15,9 @@ public sealed class RowTableTests : PageTest
 
         Assert.Equal(
             [
-                "Row 1 20 sc RS 20 agrees not known",
-                "Row 2 22 sc WS 22 +2 says (21 sts) not known",
-                "Row 3 22 sc RS 22 ±0 none stated not known",
+                "Row 1 20 sc RS 20 agrees not known not known",
+                "Row 2 22 sc WS 22 +2 says (21 sts) not known not known",
+                "Row 3 22 sc RS 22 ±0 none stated not known not known",
             ],
             table.FindAll("tbody tr").Select(row => row.Reads()));
     }

@@ -29,12 +29,18 @@ public sealed class VitalNumbersTests : PageTest
     [Fact]
     public void What_is_not_known_says_so_and_why()
     {
-        SizeResults size = Rows.Size([]) with { Missing = ["No swatch is chosen."] };
+        SizeResults size = Rows.Size([]) with { WhyNoSize = "No swatch is chosen.", WhyNoYarn = "The swatch was not weighed." };
 
         IRenderedComponent<VitalNumbers> numbers = Show(size);
 
         Assert.Equal(["not known", "not known", "not known"], numbers.FindAll(".figure").Select(figure => figure.Reads()));
-        Assert.Equal("Why? No swatch is chosen.", numbers.Find("details").Reads());
+        Assert.Equal(
+            [
+                "Why? is this not known: Finished size No swatch is chosen.",
+                "Why? is this not known: Yarn needed The swatch was not weighed.",
+                "Why? is this not known: Balls to buy The swatch was not weighed.",
+            ],
+            numbers.FindAll("details").Select(details => details.Reads()));
     }
 
     [Fact]
@@ -45,7 +51,22 @@ public sealed class VitalNumbersTests : PageTest
         string shown = Show(size).Find("section").Reads();
 
         Assert.Contains("80 g metres not known", shown);
-        Assert.Contains("Balls to buy not known Why? Choose the yarn", shown);
+        Assert.Contains("Balls to buy not known Why? is this not known: Balls to buy Choose the yarn", shown);
+    }
+
+    [Fact]
+    public void Several_pieces_have_sizes_of_their_own()
+    {
+        SizeResults size = Rows.Size([]) with
+        {
+            Pieces =
+            [
+                new PieceResults("Square", 12, "in rounds", new FinishedSize(12, 12, "from the swatch"), ""),
+                new PieceResults("Border", 1, "", null, "A border has no size of its own."),
+            ],
+        };
+
+        Assert.Contains("2 pieces Square × 12 : 12 × 12 cm Border : not known", Show(size).Find(".vital > div").Reads());
     }
 
     private IRenderedComponent<VitalNumbers> Show(SizeResults size) =>

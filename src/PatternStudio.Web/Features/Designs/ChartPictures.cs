@@ -18,8 +18,8 @@ internal static class ChartPictures
             || await memberships.CallerAsync(account, cancel) is not { } caller
             || await desk.OpenAsync(caller, id, cancel) is not { } design)
             return TypedResults.NotFound();
-        http.Response.Headers.CacheControl = "private, max-age=86400";
-        return TypedResults.Content(design.Results.Sizes[0].ChartSvg ?? NoChart, "image/svg+xml");
+        http.Response.Headers.CacheControl = "private, max-age=604800, immutable";
+        return TypedResults.Content(ChartThumbnail.Draw(design.Text) ?? NoChart, "image/svg+xml");
     }
 
     /// <summary>A row of empty chains: nothing to draw yet.</summary>

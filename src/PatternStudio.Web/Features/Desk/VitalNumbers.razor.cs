@@ -8,6 +8,4 @@ public sealed partial class VitalNumbers
 {
     [Parameter, EditorRequired]
     public SizeResults Numbers { get; set; } = null!;
-
-    private IReadOnlyList<string> Reasons => Numbers.Missing.Count > 0 ? Numbers.Missing : [Words["NeedsSwatch"]];
 }
