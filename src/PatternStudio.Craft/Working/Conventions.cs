@@ -8,11 +8,10 @@ namespace PatternStudio.Craft.Working;
 /// </summary>
 /// <param name="TurningChains">Whether a turning chain of n counts as a stitch, for each n that the text leaves open.</param>
 /// <param name="ChainsAreStitches">True where 'st' includes single chains and totals count them ('21 sts' of sc, ch 1).</param>
-/// <param name="PassesOver">True where 'in next dc' passes over other stitches without saying 'skip' (old booklets).</param>
-public sealed record Conventions(EquatableArray<TurningChainRule> TurningChains, bool ChainsAreStitches, bool PassesOver)
+public sealed record Conventions(EquatableArray<TurningChainRule> TurningChains, bool ChainsAreStitches)
 {
     /// <summary>Nothing found yet: the trade's usual rules hold.</summary>
-    public static readonly Conventions Usual = new([], false, false);
+    public static readonly Conventions Usual = new([], false);
 
     /// <summary>The rule for a turning chain of n, where one was found.</summary>
     public bool? Counts(int chains)

@@ -74,7 +74,10 @@ public sealed record Mishap(MishapKind Kind, TextSpan Span)
     /// <summary>For a stated count: true where the rows after it agree with the worked number, so that the stated one is the slip.</summary>
     public bool NextRowAgreesWithWorked { get; init; }
 
+    /// <summary>True where the row was worked to its end all the same.</summary>
+    public bool StopsNothing { get; init; }
+
     /// <summary>True where the row can't go on after it; false where only a number disagrees.</summary>
-    public bool StopsRow => Kind is not (MishapKind.CountDiffers or MishapKind.LeftOver or MishapKind.RepeatUneven
+    public bool StopsRow => !StopsNothing && Kind is not (MishapKind.CountDiffers or MishapKind.LeftOver or MishapKind.RepeatUneven
         or MishapKind.JoinToNothing or MishapKind.RowNumberMissing or MishapKind.RowNumberRepeated);
 }

@@ -34,8 +34,6 @@ public static class PatternWorker
             yield return conventions => conventions.With(chains, !counts);
         }
         if (usual.HasChains) yield return conventions => conventions with { ChainsAreStitches = true };
-        if (usual.Work.Mishaps.Count(mishap => mishap.Kind is MishapKind.OtherKind or MishapKind.RepeatUneven) >= 2)
-            yield return conventions => conventions with { PassesOver = true };
     }
 
     private static Try WorkWith(Pattern pattern, int size, Conventions conventions, bool unroll)

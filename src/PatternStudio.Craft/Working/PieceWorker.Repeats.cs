@@ -107,9 +107,10 @@ internal sealed partial class PieceWorker
     /// <summary>'until piece measures 40 cm': through the gauge that the text states; one turn of the rows where it states none.</summary>
     private bool ReachedLength(RepeatRows repeat, int[] numbers, int done)
     {
+        if (done > MostRows / 4) return true;
         bool lastRowFits = repeat.EndingWith is not { } ending || done > 0 && numbers[(done - 1) % numbers.Length] == ending;
         if (context.MillimetresPerRow is not { } perRow || repeat.Millimetres?.For(context.Size) is not { } wanted)
-            return done > 0 && done % numbers.Length == 0 && lastRowFits;
+            return done > 0 && lastRowFits && (repeat.EndingWith is not null || done % numbers.Length == 0) || done > numbers.Length * 2;
         return rows.Count(row => row.Kind != RowKind.Foundation) * perRow >= wanted - perRow / 2 && lastRowFits;
     }
 }

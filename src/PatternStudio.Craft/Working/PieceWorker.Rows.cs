@@ -75,6 +75,7 @@ internal sealed partial class PieceWorker
     {
         WorkMemo.Made made = Make(own, around, turned, below);
         (Mishap? mishap, Tally tally) = (made.Mishap, made.Tally);
+        if (GroupsNamed(instruction.Stated, tally) is { Length: > 0 } whole) tally = new Tally(made.Runs, context.Conventions, whole);
         var row = new WorkedRow(number, instruction, kind, side, RowStatus.Checked, made.Runs)
         {
             Index = rows.Count,
@@ -92,8 +93,11 @@ internal sealed partial class PieceWorker
         if (mishap is null && instruction.Stated is { } stated)
         {
             (bool? agrees, StatedItem? item, long worked) = StatedComparison.Compare(stated, tally, context.Size);
-            row = row with { CountAgrees = agrees };
-            if (agrees == false) mishap = new Mishap(MishapKind.CountDiffers, item!.Span) { Wanted = item.Number.For(context.Size) ?? 0, Found = worked, Named = Name(item) };
+            bool holdsForLastOnly = agrees == false && !IsLastOf(instruction.Heading, number);
+            row = holdsForLastOnly ? row with { Stated = null } : row with { CountAgrees = agrees };
+            if (agrees == false && !holdsForLastOnly) mishap = new Mishap(MishapKind.CountDiffers, item!.Span) { Wanted = item.Number.For(context.Size) ?? 0, Found = worked, Named = Name(item) };
+            // A count that is off in a row that passed over places without a word: there lies the cause.
+            if (mishap is not null && made.Passed is { } passed) mishap = passed with { StopsNothing = true };
         }
         return new Attempt(row, mishap is null ? null : mishap with { Row = row.Label }, made.Colour, made.FastenedOff);
     }
@@ -107,9 +111,23 @@ internal sealed partial class PieceWorker
         var worker = new RowWorker(context, rows, course, colour) { GoesAround = around };
         Mishap? mishap = worker.Work(own);
         EquatableArray<Run> runs = worker.Built.Build();
-        var made = new WorkMemo.Made(runs, new Tally(runs, context.Conventions), mishap, worker.Colour, worker.FastenedOff, worker.Joined);
+        var made = new WorkMemo.Made(runs, new Tally(runs, context.Conventions), mishap, worker.Colour, worker.FastenedOff, worker.Joined, worker.Passed);
         return deeper ? made : memo.Keep(key, made);
     }
+
+    /// <summary>'(5 shells)': the groups that a row counts as one each.</summary>
+    private string[] GroupsNamed(StatedCount? stated, Tally tally) =>
+        stated is null
+            ? [.. context.GroupsStated.Where(tally.IsGroup)]
+            : [.. stated.Items.Where(item => item.Kind?.Stitch is { } named && tally.IsGroup(named.Value)).Select(item => item.Kind!.Stitch!.Value.Value)];
+
+    /// <summary>A count behind several rows holds for the last of them; for the others where it fits.</summary>
+    private bool IsLastOf(RowHeading heading, int number) => heading.Numbering switch
+    {
+        RowNumbering.Range => heading.Last?.For(context.Size) is not { } last || number >= last,
+        RowNumbering.Listed => heading.Numbers.IsEmpty || number == heading.Numbers[heading.Numbers.Count - 1],
+        _ => true,
+    };
 
     private string Name(StatedItem item) => item.Thing == CountedThing.Stitches || item.Kind is null ? "st" : context.Name(item.Kind);
 

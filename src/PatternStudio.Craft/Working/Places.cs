@@ -53,7 +53,8 @@ internal sealed class Places(Course course, Conventions conventions)
         _ => 0,
     };
 
-    private static long StartsGroup(Cell cell, PlaceKind kind) => cell.Group == kind.Stitch && cell is { GroupIndex: 0, GroupSize: > 0 } ? 1 : 0;
+    private long StartsGroup(Cell cell, PlaceKind kind) =>
+        cell.GroupSize > 0 && cell.Group == kind.Stitch && cell.GroupIndex == (course.Turned ? cell.GroupSize - 1 : 0) ? 1 : 0;
 
     /// <summary>The chain that begins a row is part turning chain, part space: patterns call it by either length.</summary>
     private bool FitsLength(Cell cell, long index, int? chains) =>

@@ -27,6 +27,14 @@ internal sealed class RowBuilder
 
     public void RollBack(int mark) => entries.RemoveRange(mark, entries.Count - mark);
 
+    /// <summary>Takes back what came after a mark, and hands it over.</summary>
+    public List<Run> TakeBack(int mark)
+    {
+        List<Run> taken = entries.GetRange(mark, entries.Count - mark);
+        RollBack(mark);
+        return taken;
+    }
+
     /// <summary>Takes back the last cell, which must stand alone.</summary>
     public void RemoveLast() => entries.RemoveAt(entries.Count - 1);
 

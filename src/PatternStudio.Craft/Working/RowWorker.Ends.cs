@@ -50,6 +50,9 @@ internal sealed partial class RowWorker
 
     private Mishap? WorkMove(StitchStep step)
     {
+        // The hook of a joined round stands on its first stitch already: 'next' is the second.
+        if (GoesAround && at == State.Start with { Colour = at.Colour } && course is { Row.Joined: true, Turned: false } && step.Where?.Choice is null or PlaceChoice.Next)
+            at = at with { Position = 1 };
         Mishap? Move(Target target)
         {
             Emit(new Cell(CellKind.Join, StitchId.SlipStitch, 0, [target.Foot], false, step.Span));
@@ -63,9 +66,14 @@ internal sealed partial class RowWorker
     private Mishap? WorkChain(ChainStep step, EquatableArray<Step> all, int index)
     {
         if (context.Number(step.Count) is not { } chains || chains <= 0) return null;
-        if (ambientGroup is null && ambient is null && index == turningChain && ReferenceEquals(all[index], step) && !opened) return Open(step, chains, all, index);
-        if (ambientGroup is null && index < turningChain && !opened) return null;
+        if (AtTop && index == turningChain && !opened) return Open(step, chains, all, index);
+        if (AtTop && index < turningChain && !opened) return null;
         at = at with { OwnChains = 0 };
+        if (ambient is not null && index == 1 && builder.Last is { Kind: CellKind.Join })
+        {
+            Emit(new Cell(CellKind.TurningChain, StitchId.Chain, chains, [], false, step.Span));
+            return null;
+        }
         Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
         return null;
     }
@@ -213,7 +221,7 @@ internal sealed partial class RowWorker
     }
 
     private bool IsClosingSlipStitch(StitchStep step, EquatableArray<Step> all, int index) =>
-        GoesAround && ambient is null && ambientGroup is null && step.Stitch == StitchId.SlipStitch && !builder.IsEmpty && IsClosing(all, index);
+        GoesAround && AtTop && step.Stitch == StitchId.SlipStitch && !builder.IsEmpty && IsClosing(all, index);
 
     /// <summary>True for the step that closes a round: nothing is worked behind it.</summary>
     private bool IsClosing(EquatableArray<Step> all, int index)
@@ -230,6 +238,8 @@ internal sealed partial class RowWorker
     {
         if (context.Number(step.Count) is not { } count || count == 0) return null;
         State before = at;
+        // 'Skip first st' names the first place whether or not the turning chain has taken it.
+        if (course is not null && context.Says(step.Span, "first")) at = at with { Position = 0, Chain = 0 };
         long first = -1;
         for (int i = 0; i < count; i++)
         {
@@ -260,7 +270,7 @@ internal sealed partial class RowWorker
     }
 
     /// <summary>Nothing may be left over, unless the row says so, works into spaces, or goes along an edge.</summary>
-    private Mishap? CheckEnd(EquatableArray<Step> all)
+    private Mishap? CheckEnd()
     {
         if (course is null || leavesUnworked || alongEdge || at.InSpace || lastWorked is null) return null;
         long left = Left().Stitches;

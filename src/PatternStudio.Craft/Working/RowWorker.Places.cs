@@ -20,10 +20,30 @@ internal sealed partial class RowWorker
     private Mishap? AtEachHere(Placement where, Need reserve, Func<Target, Mishap?> work) => where.Choice switch
     {
         PlaceChoice.Next or PlaceChoice.Over => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where, work)),
+        PlaceChoice.First when context.Number(where.Count) > 1 => FirstPlaces(where, work),
+        PlaceChoice.Last when context.Number(where.Count) > 1 => LastPlaces(where, work),
         PlaceChoice.Each when where.Count is not null => Times(context.Number(where.Count), () => AtNext(where, work)),
         PlaceChoice.Each => ToExtent(where, reserve, work),
         _ => AtOne(where, work),
     };
+
+    /// <summary>'in first 2 sts'.</summary>
+    private Mishap? FirstPlaces(Placement where, Func<Target, Mishap?> work)
+    {
+        at = at with { Position = 0, Chain = 0 };
+        return Times(context.Number(where.Count), () => AtNext(where, work));
+    }
+
+    /// <summary>'in last 2 sts': all that is left, and just so many.</summary>
+    private Mishap? LastPlaces(Placement where, Func<Target, Mishap?> work)
+    {
+        long left = course is null ? 0 : course.Sum(at.Position, course.Length, (cell, i) => places!.Offers(cell, i, where.Kind)), wanted = context.Number(where.Count) ?? 0;
+        if (left > wanted && !at.InSpace && !leavesUnworked && where.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch or PlaceNoun.Chain)
+            return new Mishap(MishapKind.LeftOver, where.Span) { Found = left - wanted, Named = context.Name(where.Kind), Met = course!.Row.Label };
+        while (left-- > wanted)
+            if (TakeNext(where.Kind, where.Span).Mishap is { } mishap) return mishap;
+        return Times(wanted, () => AtNext(where, work));
+    }
 
     private Mishap? AtNext(Placement where, Func<Target, Mishap?> work)
     {
@@ -64,7 +84,7 @@ internal sealed partial class RowWorker
         long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0);
         if (kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return (gap, null);
         if (index < 0) return (default, Missing(kind, span));
-        if (PassedOver(kind, index, span) is { } passed) return (default, passed);
+        if (at.Passed is null && PassedOver(kind, index, span) is { } passed) at = at with { Passed = passed };
         return (Arrive(index, kind, where), null);
     }
 
@@ -141,7 +161,6 @@ internal sealed partial class RowWorker
     /// <summary>'in next dc' with an sc before it, 'in next ch-3 sp' with a ch-1 sp before it: not what the words say, unless they skip.</summary>
     private Mishap? PassedOver(PlaceKind kind, long index, TextSpan span)
     {
-        if (context.Conventions.PassesOver) return null;
         long passed = kind.Noun switch
         {
             PlaceNoun.Stitch or PlaceNoun.Chain when !at.InSpace || kind.Noun == PlaceNoun.Stitch

@@ -11,18 +11,65 @@ internal sealed partial class RowWorker
 
     private Mishap? WorkRepeat(RepeatStep step, EquatableArray<Step> all, int index)
     {
-        EquatableArray<Step> tail = step.Ending.IsEmpty ? all : step.Ending;
-        Need reserve = step.Ending.IsEmpty ? Reserve(all, index) : NeedOf(step.Ending, 0) + Reserve(all, index);
-        _ = tail;
-        Mishap? mishap = step.Extent.Kind switch
+        Need reserve = Reserve(all, index);
+        if (!step.Ending.IsEmpty) return WorkWithEnding(step, reserve);
+        return step.Extent.Kind switch
         {
             ExtentKind.Times => WorkTimes(step, context.Number(step.Extent.Count)),
-            ExtentKind.ToLast => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true),
+            ExtentKind.ToLast => ToLast(step.Extent, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
             ExtentKind.ToPlace => UpTo(step),
             _ => ToEnd(step.Span, reserve, () => WorkAll(step.Steps), partial: Shortened(step)),
         };
-        return mishap ?? (step.Ending.IsEmpty ? null : WorkAll(step.Ending));
     }
+
+    /// <summary>
+    /// 'ending with sc in last sc': the ending comes behind the last repeat; where that does not come out, it stands in the place of the last
+    /// repeat's own end.
+    /// </summary>
+    private Mishap? WorkWithEnding(RepeatStep step, Need reserve)
+    {
+        (State before, int mark) = (at, builder.Mark);
+        Mishap? behind = Repeated(step, step.Steps, NeedOf(step.Ending, 0) + reserve) ?? WorkAll(step.Ending);
+        if (behind is null && stopped is null && Left().Stitches <= reserve.Stitches) return null;
+        (State after, int reached, Mishap? stop) = (at, builder.Mark, stopped);
+        for (int kept = step.Steps.Count - 1; kept > 0; kept--)
+        {
+            EquatableArray<Step> start = step.Steps.Take(kept).ToEquatableArray();
+            List<Run> undone = builder.TakeBack(mark);
+            at = before;
+            Mishap? instead = Repeated(step, step.Steps, NeedOf(start, 0) + NeedOf(step.Ending, 0) + reserve, quietly: true) ?? WorkAll(start) ?? WorkAll(step.Ending);
+            if (instead is null && Left().Stitches <= reserve.Stitches)
+            {
+                stopped = null;
+                return null;
+            }
+            builder.RollBack(mark);
+            foreach (Run run in undone) builder.Add(run);
+        }
+        (at, stopped) = (after, stop);
+        _ = reached;
+        return behind;
+    }
+
+    private Mishap? Repeated(RepeatStep step, EquatableArray<Step> steps, Need leave, bool quietly = false)
+    {
+        if (step.Extent.Kind == ExtentKind.Times) return Times(context.Number(step.Extent.Count) - (quietly ? 1 : 0), () => WorkAll(steps));
+        Mishap? mishap = ToEnd(step.Span, leave, () => WorkAll(steps));
+        if (quietly) stopped = null;
+        return quietly && mishap?.Kind is MishapKind.PastTheEnd or MishapKind.RepeatUneven ? null : mishap;
+    }
+
+    /// <summary>'to last 2 dc': while this repeat goes on, what is left is counted in places of that kind.</summary>
+    private Mishap? ToLast(Extent extent, Func<Mishap?> repeat)
+    {
+        PlaceKind? outer = countedLeft;
+        countedLeft = extent.Place is { Noun: not PlaceNoun.AnyStitch } ? extent.Place : null;
+        Mishap? mishap = repeat();
+        countedLeft = outer;
+        return mishap;
+    }
+
+    private PlaceKind? countedLeft;
 
     private Mishap? WorkTimes(RepeatStep step, int? times)
     {
@@ -34,12 +81,8 @@ internal sealed partial class RowWorker
     private static (EquatableArray<Step> First, EquatableArray<Step> After)? Shortened(RepeatStep step) =>
         step.LastStopsAfter is { } stop ? (step.Steps.Take(stop).ToEquatableArray(), step.Steps.Skip(stop).ToEquatableArray()) : null;
 
-    private Need LastPlaces(Extent extent)
-    {
-        long count = context.Number(extent.Count) ?? 0;
-        bool spaces = extent.Place?.Noun is PlaceNoun.ChainSpace or PlaceNoun.Space or PlaceNoun.Group;
-        return spaces ? new Need(0, count) : new Need(count, 0);
-    }
+    private Need LastPlaces(Extent extent) =>
+        new Need(context.Number(extent.Count) ?? 1, 0);
 
     /// <summary>'in each st across', 'in each st to last 2 sts'.</summary>
     private Mishap? ToExtent(Placement where, Need reserve, Func<Target, Mishap?> work)
@@ -48,7 +91,9 @@ internal sealed partial class RowWorker
         if (where.Extent?.Kind == ExtentKind.Times) return Times(context.Number(where.Extent.Count), () => AtNext(next, work));
         Need leave = where.Extent?.Kind == ExtentKind.ToLast ? LastPlaces(where.Extent) : reserve;
         if (where.Kind.Noun == PlaceNoun.RowEnd) return new Mishap(MishapKind.CannotWork, where.Span);
-        return ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true);
+        return where.Extent?.Kind == ExtentKind.ToLast
+            ? ToLast(where.Extent, () => ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true))
+            : ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true);
     }
 
     /// <summary>'each dc' passes over what is no dc: that is what 'each' says.</summary>
@@ -118,7 +163,7 @@ internal sealed partial class RowWorker
     private Mishap? Ended(TextSpan span, Need leave, bool exactly, bool each, Mishap? failed)
     {
         Need left = Left();
-        if (each || at.InSpace && !exactly) return null;
+        if (each || at.InSpace && !exactly || exactly && left.Stitches == leave.Stitches) return null;
         if (left.Stitches <= leave.Stitches) return null;
         var uneven = new Mishap(failed?.Kind == MishapKind.OtherKind ? MishapKind.OtherKind : MishapKind.RepeatUneven, failed?.Kind == MishapKind.OtherKind ? failed.Span : span)
         {
@@ -135,8 +180,8 @@ internal sealed partial class RowWorker
     private bool Leaves(Need need) => need.IsNothing || Left() is var left && left.Stitches >= need.Stitches && left.Spaces >= need.Spaces;
 
     /// <summary>The places still to be met.</summary>
-    private Need Left() => course is null
-        ? default
+    private Need Left() => course is null ? default
+        : countedLeft is { } kind ? new Need(course.Sum(at.Position, course.Length, (cell, i) => places!.Offers(cell, i, kind)), 0)
         : new Need(
             course.Sum(at.Position, course.Length, (cell, _) => places!.Stitches(cell)) - (at.Chain > 0 && context.Conventions.ChainsAreStitches ? at.Chain : 0),
             course.Sum(at.Position, course.Length, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0));

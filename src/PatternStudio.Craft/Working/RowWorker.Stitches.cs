@@ -9,8 +9,13 @@ internal sealed partial class RowWorker
 {
     private Mishap? WorkStitches(StitchStep step, EquatableArray<Step> all, int index)
     {
-        if (index < opening) return WorkMove(step);
+        if (AtTop && index < opening) return WorkMove(step);
         if (IsClosingSlipStitch(step, all, index)) return Join(new JoinStep(step.Stitch, step.Where, false, step.Span));
+        if (IsOpeningMove(step, all, index))
+        {
+            Emit(new Cell(CellKind.Join, StitchId.SlipStitch, 0, [], false, step.Span));
+            return null;
+        }
         if (IsPicotClose(step)) return ClosePicot(step);
         if (step.Stitch.Value == "picot" && context.Traits(step.Stitch).Definition is not { Steps.IsEmpty: false }) return Picot(3, step.Span);
         if (IsFoundationStitch(step)) return WorkFoundationStitches(step);
@@ -96,12 +101,23 @@ internal sealed partial class RowWorker
             return new Mishap(MishapKind.CannotWork, step.Span);
         }
         EquatableArray<Step> inner = definition.Steps.Select(own => AtSpan(own, step.Span)).ToEquatableArray();
-        Mishap? mishap = step.Where is null && ambient is null && MovesItself(definition)
+        Mishap? mishap = NeedsNoPlace(definition) ? Times(Number(step, 1), () => WorkAll(inner))
+            : step.Where is null && ambient is null && MovesItself(definition)
             ? Times(Number(step, 1), () => Grouped(step.Stitch, () => WorkAll(inner)))
             : WorkGroupSteps(inner, step.Where ?? NextStitch(step.Span), Number(step, 1), step.Stitch, all, index);
         depth--;
         return mishap;
     }
+
+    /// <summary>'(Sl st, ch 1, sc, …) in first sp' opening a round: the slip stitch only brings the hook there.</summary>
+    private bool IsOpeningMove(StitchStep step, EquatableArray<Step> all, int index) =>
+        ambient is not null && step.Stitch == StitchId.SlipStitch && index == 0 && all.Count > 1 && all[1] is ChainStep && !builder.Has(cell => cell.Kind != CellKind.Join);
+
+    /// <summary>A picot and the like: chains closed on themselves, worked wherever the hook is.</summary>
+    private static bool NeedsNoPlace(StitchDefinition definition) =>
+        definition.Steps.Any(step => step is ChainStep)
+        && definition.Steps.All(step => step is ChainStep or RemarkStep or StitchStep { Where.Choice: PlaceChoice.FromHook }
+            || step is StitchStep { Where.Choice: PlaceChoice.Same or PlaceChoice.Nth or PlaceChoice.First or PlaceChoice.Last } slip && slip.Stitch == StitchId.SlipStitch);
 
     /// <summary>True where the definition names places of its own ('sk 1 st, dc in next st, dc in skipped st'), beyond one.</summary>
     private static bool MovesItself(StitchDefinition definition) =>

@@ -21,15 +21,17 @@ internal sealed partial class RowWorker
     private Target? ambient;
     private Step? previous;
     private int steps;
+    private int level;
 
     /// <summary>Where the hook is. Copied to come back to when a repeat does not fit once more.</summary>
     /// <param name="Position">Index in the course of the next cell to be met.</param>
     /// <param name="Chain">Single chains of that cell already used.</param>
     /// <param name="Last">Index of the place worked last, -1 for none.</param>
+    /// <param name="Passed">The first place where 'next' passed over others that no word skips: fine where the row comes out, the cause where it does not.</param>
     /// <param name="InSpace">True where that place was a space: stitches beside it may stay unworked.</param>
-    private readonly record struct State(long Position, int Chain, long Last, int LastChain, bool InSpace, int OwnChains, long Skipped, string Colour)
+    private readonly record struct State(long Position, int Chain, long Last, int LastChain, bool InSpace, int OwnChains, long Skipped, string Colour, Mishap? Passed)
     {
-        public static readonly State Start = new(0, 0, -1, -1, false, 0, -1, "");
+        public static readonly State Start = new(0, 0, -1, -1, false, 0, -1, "", null);
     }
 
     /// <summary>A place found: what a stitch's foot stands in, and its index in the course (-1 for places outside it).</summary>
@@ -63,8 +65,12 @@ internal sealed partial class RowWorker
     {
         if (all.FirstOrDefault(step => step is UnreadStep) is { } unread) return new Mishap(MishapKind.CannotWork, unread.Span);
         FindOpening(all);
-        return WorkAll(all) ?? CheckEnd(all);
+        Mishap? mishap = WorkAll(all) ?? CheckEnd();
+        return mishap is { Kind: MishapKind.PastTheEnd or MishapKind.LeftOver or MishapKind.RepeatUneven } ? at.Passed ?? mishap : mishap;
     }
+
+    /// <summary>Where 'next' passed over places without a word: the likely cause of a count that is off.</summary>
+    public Mishap? Passed => at.Passed;
 
     private void Meet(Course? met)
     {
@@ -74,13 +80,15 @@ internal sealed partial class RowWorker
 
     private Mishap? WorkAll(EquatableArray<Step> all)
     {
-        for (int i = 0; i < all.Count; i++)
-        {
-            Mishap? mishap = WorkStep(all, i);
-            if (mishap is not null) return Unless(mishap);
-        }
-        return null;
+        level++;
+        Mishap? mishap = null;
+        for (int i = 0; i < all.Count && mishap is null; i++) mishap = WorkStep(all, i);
+        level--;
+        return mishap is null ? null : Unless(mishap);
     }
+
+    /// <summary>True for the row's own steps, false inside its groups and repeats.</summary>
+    private bool AtTop => level == 1;
 
     /// <summary>Where a repeat has stopped early, steps that fail behind it fail because of it: that is the cause to name.</summary>
     private Mishap Unless(Mishap mishap) =>

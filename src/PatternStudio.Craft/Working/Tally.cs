@@ -9,8 +9,14 @@ internal sealed class Tally
     private readonly SortedDictionary<string, long> groups = new(StringComparer.Ordinal);
     private readonly SortedDictionary<int, long> spaces = [];
 
-    public Tally(EquatableArray<Run> runs, Conventions conventions)
+    private readonly HashSet<string> whole;
+
+    /// <param name="runs">The row.</param>
+    /// <param name="conventions">What counts.</param>
+    /// <param name="whole">Groups that the row counts as one each ('10 V-sts, 4 dc'): their stitches are not counted beside them.</param>
+    public Tally(EquatableArray<Run> runs, Conventions conventions, IEnumerable<string>? whole = null)
     {
+        this.whole = [.. whole ?? []];
         foreach (Run run in runs)
             foreach (Cell cell in run.Unit)
                 Add(cell, run.Times, conventions);
@@ -34,6 +40,9 @@ internal sealed class Tally
     public long? Of(string name) =>
         counts.TryGetValue(name, out long stitches) ? stitches : groups.TryGetValue(name, out long made) ? made : null;
 
+    /// <summary>True where the row has groups of that name that are no single stitches.</summary>
+    public bool IsGroup(string name) => groups.ContainsKey(name) && !counts.ContainsKey(name);
+
     public long SpacesOf(int chains) => spaces.GetValueOrDefault(chains);
 
     /// <summary>The only kind of stitch in the row; null where there are several.</summary>
@@ -45,7 +54,11 @@ internal sealed class Tally
 
     private void Add(Cell cell, long times, Conventions conventions)
     {
-        if (cell.Counts)
+        if (cell.Group is { } counted && whole.Contains(counted.Value))
+        {
+            if (cell.GroupIndex == 0) Total += times;
+        }
+        else if (cell.Counts)
         {
             Total += times;
             counts[cell.Stitch.Value] = counts.GetValueOrDefault(cell.Stitch.Value) + times;

@@ -1,5 +1,6 @@
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;
 
@@ -31,6 +32,17 @@ internal sealed class WorkContext
     /// <summary>True where every repeat is worked turn by turn: the reference that working by runs is compared with.</summary>
     public bool Unroll { get; }
 
+    /// <summary>Groups that the pattern's stated counts name ('5 shells'): rows that state nothing count them as one each as well.</summary>
+    public IReadOnlySet<string> GroupsStated => groupsStated ??= FindGroupsStated();
+
+    private HashSet<string>? groupsStated;
+
+    private HashSet<string> FindGroupsStated() =>
+        [.. Pattern.Pieces.SelectMany(piece => piece.Items).OfType<RowInstruction>()
+            .SelectMany(row => row.Stated?.Items ?? [])
+            .Where(item => item.Thing is CountedThing.Groups or CountedThing.Stitch && item.Kind?.Stitch is not null)
+            .Select(item => item.Kind!.Stitch!.Value.Value)];
+
     public string SizeName => Pattern.Sizes[Size];
 
     /// <summary>The lengths of turning chain whose counting the text leaves open, as met while working.</summary>
@@ -42,6 +54,10 @@ internal sealed class WorkContext
             traits[stitch] = known = StitchTraits.Of(stitch, definitions.GetValueOrDefault(stitch));
         return known;
     }
+
+    /// <summary>True where the words of a span hold a word.</summary>
+    public bool Says(TextSpan span, string word) =>
+        Pattern.Source.Content.AsSpan(span.Start, span.Length).Contains(word, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Height of a row by the gauge that the text states; null where it states none.</summary>
     public double? MillimetresPerRow => StatedGauge.MillimetresPerRow(Pattern.Statements);

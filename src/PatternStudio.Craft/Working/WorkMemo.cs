@@ -19,7 +19,7 @@ internal sealed class WorkMemo
     public readonly record struct Key(object Steps, object? Below, int Down, bool BelowJoined, bool Turned, bool Around, string Colour);
 
     /// <summary>How it came out.</summary>
-    public sealed record Made(EquatableArray<Run> Runs, Tally Tally, Mishap? Mishap, string Colour, bool FastenedOff, bool Joined);
+    public sealed record Made(EquatableArray<Run> Runs, Tally Tally, Mishap? Mishap, string Colour, bool FastenedOff, bool Joined, Mishap? Passed);
 
     public Made? Find(Key key) => made.GetValueOrDefault(key);
 
