@@ -66,7 +66,7 @@ public sealed class VitalNumbersTests : PageTest
             ],
         };
 
-        Assert.Contains("2 pieces Square × 12 : 12 × 12 cm Border : not known", Show(size).Find(".vital > div").Reads());
+        Assert.Contains("2 pieces Square × 12: 12 × 12 cm Border: not known", Show(size).Find(".vital > div").Reads());
     }
 
     private IRenderedComponent<VitalNumbers> Show(SizeResults size) =>
