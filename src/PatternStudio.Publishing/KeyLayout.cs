@@ -15,6 +15,11 @@ internal sealed record KeyLayout(Box Bounds, EquatableArray<Shape> Symbols, Equa
         double left = drawing.Bounds.Left + 0.5;
         double y = drawing.Bounds.Bottom + 0.5;
         var shapes = new List<Shape>();
+        if (!drawing.Key.IsEmpty)
+        {
+            shapes.Add(new Words(new Point(left, y + (Size / 2)), drawing.KeyTitle, Size, Anchor.Start));
+            y += Size + Gap;
+        }
         foreach (KeyEntry entry in drawing.Key) y = AddEntry(shapes, entry, left, y);
         var tones = new List<(RowTone, EquatableArray<Shape>)>();
         foreach (ToneMeaning tone in drawing.Tones)
@@ -34,7 +39,7 @@ internal sealed record KeyLayout(Box Bounds, EquatableArray<Shape> Symbols, Equa
 
     public void Paint(SvgWriter svg)
     {
-        svg.OpenGroup("key", "key", "Key");
+        svg.OpenGroup("-key", "key", "Key");
         svg.Shapes(Symbols);
         svg.CloseGroup();
         foreach ((RowTone tone, EquatableArray<Shape> shapes) in Tones)

@@ -8,12 +8,14 @@ public static class SvgPainter
     /// <summary>Paints a chart with its key beneath it.</summary>
     /// <param name="drawing">The chart.</param>
     /// <param name="stitchMillimetres">Printed width of one stitch, in millimetres; above 0.</param>
+    /// <param name="id">Begins every id in the picture ('chart-p0r3' is the row with index 3 of the first piece), so that one page can hold several.</param>
     /// <returns>A whole SVG document, without an XML declaration, so that a page can hold it.</returns>
-    public static string Paint(Drawing drawing, double stitchMillimetres = 4)
+    public static string Paint(Drawing drawing, double stitchMillimetres = 4, string id = "chart")
     {
         ArgumentNullException.ThrowIfNull(drawing);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stitchMillimetres);
-        var svg = new SvgWriter();
+        ArgumentException.ThrowIfNullOrWhiteSpace(id);
+        var svg = new SvgWriter(id);
         KeyLayout key = KeyLayout.Under(drawing);
         svg.Open(drawing, key.Bounds, stitchMillimetres);
         foreach (DrawnRow row in drawing.Rows) PaintRow(svg, row);
@@ -23,7 +25,7 @@ public static class SvgPainter
 
     private static void PaintRow(SvgWriter svg, DrawnRow row)
     {
-        svg.OpenGroup($"p{row.Piece}r{row.Row}", SvgStyle.ClassOf(row.Tone), row.Label);
+        svg.OpenGroup($"-p{row.Piece}r{row.Row}", SvgStyle.ClassOf(row.Tone), row.Label);
         foreach (Symbol symbol in row.Symbols) svg.Symbol(symbol);
         svg.Shapes(row.Marks);
         svg.CloseGroup();

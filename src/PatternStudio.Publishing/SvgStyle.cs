@@ -13,7 +13,7 @@ internal static class SvgStyle
         ".chart{font-family:system-ui,sans-serif;fill:none;stroke-linecap:round;stroke-linejoin:round}"
         + ".chart text{stroke:none;fill:currentColor}"
         + ".chart .dot{fill:currentColor}"
-        + ".chart .block{fill:currentColor;stroke:none}"
+        + ".chart .block{fill:currentColor;fill-opacity:.4;stroke:none}"
         + ".chart g{stroke:currentColor}"
         + ".tone-first{color:#1b3a57;stroke-width:1.3}"
         + ".tone-second{color:#a8442a;stroke-width:.8}"

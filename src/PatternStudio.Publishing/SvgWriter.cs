@@ -7,22 +7,22 @@ using PatternStudio.Craft.Text;
 namespace PatternStudio.Publishing;
 
 /// <summary>Writes SVG elements. Ten user units are one stitch width; numbers keep one decimal, a hundredth of a stitch.</summary>
-internal sealed class SvgWriter
+internal sealed class SvgWriter(string id)
 {
     private const double Scale = 10;
     private readonly StringBuilder text = new();
 
     public void Open(Drawing drawing, Box bounds, double stitchMillimetres)
     {
-        text.Append($"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" role=\"img\" aria-labelledby=\"chart-title chart-desc\" viewBox=\"{N(bounds.Left)} {N(bounds.Top)} {N(bounds.Width)} {N(bounds.Height)}\" width=\"{Millimetres(bounds.Width)}\" height=\"{Millimetres(bounds.Height)}\">\n");
-        text.Append($"<title id=\"chart-title\">{Escape(drawing.Title)}</title>\n<desc id=\"chart-desc\">{Escape(drawing.Description)}</desc>\n<style>{SvgStyle.Sheet}</style>\n");
+        text.Append($"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"chart\" role=\"img\" aria-labelledby=\"{Escape(id)}-title {Escape(id)}-desc\" viewBox=\"{N(bounds.Left)} {N(bounds.Top)} {N(bounds.Width)} {N(bounds.Height)}\" width=\"{Millimetres(bounds.Width)}\" height=\"{Millimetres(bounds.Height)}\">\n");
+        text.Append($"<title id=\"{Escape(id)}-title\">{Escape(drawing.Title)}</title>\n<desc id=\"{Escape(id)}-desc\">{Escape(drawing.Description)}</desc>\n<style>{SvgStyle.Sheet}</style>\n");
         string Millimetres(double stitches) => (stitches * stitchMillimetres).ToString("0.#", CultureInfo.InvariantCulture) + "mm";
     }
 
     public string Close() => text.Append("</svg>\n").ToString();
 
-    public void OpenGroup(string id, string classes, string label) =>
-        text.Append($"<g id=\"{id}\" class=\"{classes}\" aria-label=\"{Escape(label)}\">\n");
+    public void OpenGroup(string ending, string classes, string label) =>
+        text.Append($"<g id=\"{Escape(id)}{ending}\" class=\"{classes}\" aria-label=\"{Escape(label)}\">\n");
 
     public void OpenGroup(string classes) => text.Append($"<g class=\"{classes}\">\n");
 
@@ -88,5 +88,7 @@ internal sealed class SvgWriter
         return number == "-0" ? "0" : number;
     }
 
-    private static string Escape(string words) => WebUtility.HtmlEncode(words);
+    /// <summary>Markup signs become entities; control characters, which XML can't hold, are left out.</summary>
+    private static string Escape(string words) =>
+        WebUtility.HtmlEncode(string.Concat(words.Where(letter => !char.IsControl(letter) || letter is '\n' or '\t')));
 }

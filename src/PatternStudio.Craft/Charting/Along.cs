@@ -28,10 +28,10 @@ internal sealed class Along(Ground ground, Construction construction, double pit
         double[] widths = [.. cells.Select(WidthOf)];
         double[] centres = Centres(widths);
         double total = widths.Sum() + (ground.Wraps ? Seam : 0);
-        double unit = ground.Wraps ? 1 / Math.Max(total, 1) : pitch;
+        double unit = ground.Span is { } span ? span / Math.Max(total, 1) : pitch;
         int direction = ground.Wraps ? turn : Direction(centres, feet) ?? turn;
-        double[] u = Corner(row, cells, centres, total, feet) ?? Even(cells, centres, feet, direction * unit, Start(below, direction * unit));
-        if (!ground.Wraps && below is not null) StandAside(cells, u, below, direction * unit);
+        double[] u = Corner(row, cells, centres, total, feet) ?? Even(cells, centres, feet, direction * unit, below);
+        if (ground.Span is null && below is not null) StandAside(cells, u, below, direction * unit);
         double[] shares = [.. widths.Select(width => width * unit)];
         return new Spread(u, shares, direction, LabelAt(cells, u, shares, direction, unit), unit);
     }
@@ -73,16 +73,33 @@ internal sealed class Along(Ground ground, Construction construction, double pit
     }
 
     private double Start(PlacedRow? below, double step) =>
-        ground.Wraps ? PolygonGround.Bottom + (step * Seam / 2) : below is { Cells.Length: > 0 } row ? row.Cells[^1].U : step < 0 ? 0 : 0.5;
+        ground.Wraps ? PolygonGround.Bottom + (step * Seam / 2)
+        : ground.Span is { } span ? (step > 0 ? 0 : span)
+        : below is { Cells.Length: > 0 } row ? row.Cells[^1].U : step < 0 ? 0 : 0.5;
 
     /// <summary>Even steps, moved as a whole so that the cells are on average right above their feet; in rows each then yields a little toward its own.</summary>
-    private double[] Even(Cell[] cells, double[] centres, double?[] feet, double step, double start)
+    private double[] Even(Cell[] cells, double[] centres, double?[] feet, double step, PlacedRow? below)
     {
+        double start = Start(below, step);
         double[] u = [.. centres.Select(centre => start + (step * centre))];
+        if (construction.Kind == ConstructionKind.StraightRows && below is { Cells.Length: > 0 }) return Plumb(cells, u, below);
         double[] away = [.. Enumerable.Range(0, u.Length).Where(i => feet[i] is not null).Select(i => ground.Difference(u[i], feet[i]!.Value))];
-        double move = away.Length == 0 ? 0 : away.Average();
+        double move = away.Length == 0 || ground is HalfRoundGround ? 0 : away.Average();
         for (int i = 0; i < u.Length; i++) u[i] += move;
-                return ground.Wraps ? u : Yielding.Toward(Pulls(cells, feet, u, Math.Abs(step)), u);
+                return ground.Span is not null ? u : Yielding.Toward(Pulls(cells, feet, u, Math.Abs(step)), u);
+    }
+
+    /// <summary>The sides of straight rows are upright: each row's middle is above the middle of the row below.</summary>
+    private static double[] Plumb(Cell[] cells, double[] u, PlacedRow below)
+    {
+        double move = Middle(below.Cells.Select(cell => (cell.Cell, cell.U))) - Middle(cells.Zip(u));
+        return [.. u.Select(at => at + move)];
+    }
+
+    private static double Middle(IEnumerable<(Cell Cell, double U)> cells)
+    {
+        double[] standing = [.. cells.Where(at => RowTally.Width(at.Cell) > 0).Select(at => at.U)];
+        return standing.Length == 0 ? 0 : (standing.Min() + standing.Max()) / 2;
     }
 
     /// <summary>
@@ -125,9 +142,10 @@ internal sealed class Along(Ground ground, Construction construction, double pit
         return next - 1 + ((centre - from) / (to - from));
     }
 
-    private static double LabelAt(Cell[] cells, double[] u, double[] shares, int direction, double unit)
+    private double LabelAt(Cell[] cells, double[] u, double[] shares, int direction, double unit)
     {
+        double room = ground.Span is null ? 0.8 : 0.6;
         int first = Array.FindIndex(cells, cell => cell.Kind is not (CellKind.Join or CellKind.Picot));
-        return first < 0 ? 0 : u[first] - (direction * ((shares[first] / 2) + (0.6 * unit)));
+        return first < 0 ? 0 : u[first] - (direction * ((shares[first] / 2) + (room * unit)));
     }
 }

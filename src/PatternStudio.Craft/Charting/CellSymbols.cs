@@ -51,12 +51,14 @@ internal sealed class CellSymbols(IReadOnlyList<PlacedRow> rows, Ground ground, 
 
     private Point FootPoint(Foot foot, PlacedCell placed, PlacedRow row)
     {
-        if (foot.Row < 0 || foot.Row >= rows.Count || Spot.In(rows[foot.Row], foot) is not { } spot) return ground.At(placed.U, row.Low);
+        if (Spot(foot) is not { } spot) return ground.At(placed.U, row.Low);
         if (spot.Centre) return ground.At(placed.U, spot.T);
         bool post = foot.Kind is FootKind.FrontPost or FootKind.BackPost;
         double down = post ? spot.HostHeight / 2 : foot.Kind == FootKind.Space ? UnderChain : 0;
         return ground.At(spot.U, spot.T - down);
     }
+
+    private Spot? Spot(Foot foot) => foot.Row < 0 || foot.Row >= rows.Count ? null : Charting.Spot.In(rows[foot.Row], foot);
 
     /// <summary>Chains lie along the tops of their neighbours; three and more rise in an arch.</summary>
     private Point Hanging(PlacedRow row, PlacedCell placed, double share)
@@ -67,18 +69,25 @@ internal sealed class CellSymbols(IReadOnlyList<PlacedRow> rows, Ground ground, 
 
     private Func<double, Point> Upright(PlacedRow row, PlacedCell placed)
     {
-        double low = row.Index == 0 ? 0 : LowAt(row, placed.U);
+        double low = row.Index == 0 ? 0 : LowAt(row, placed);
         return share => ground.At(placed.U, low + ((placed.T - low) * share));
     }
 
-    private double LowAt(PlacedRow row, double u)
+    private double LowAt(PlacedRow row, PlacedCell placed)
     {
+        double u = placed.U;
+        if (!placed.Cell.Feet.IsEmpty && Spot(placed.Cell.Feet[0]) is { } spot) return spot.T;
         PlacedRow below = rows[row.Row.Into >= 0 && row.Row.Into < row.Index ? row.Row.Into : row.Index - 1];
         return below.Cells.Length == 0 ? row.Low : below.Cells.MinBy(cell => Math.Abs(ground.Difference(cell.U, u))).T;
     }
 
-    private Point Foundation(PlacedRow row, PlacedCell placed, double share) =>
-        ground.Wraps ? new Point(share - 0.5, 0) : ground.At(placed.U + (row.Direction * placed.Width * (share - 0.5)), placed.T - 0.2);
+    /// <summary>Chains of a foundation lie flat, round the ring that they form, or, two or three that only the first is worked into, small in the centre.</summary>
+    private Point Foundation(PlacedRow row, PlacedCell placed, double share)
+    {
+        double u = placed.U + (row.Direction * placed.Width * (share - 0.5));
+        if (row.Low >= 0) return ground.At(u, placed.T - 0.2);
+        return row.Row.Joined ? new RoundGround().At(u, placed.T - 0.15) : new Point((placed.Width * (share - 0.5)) + placed.U - PolygonGround.Bottom - 0.5, 0);
+    }
 
     private static IEnumerable<Shape> Ring(Cell cell, double radius)
     {

@@ -1,6 +1,7 @@
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
 
@@ -11,6 +12,9 @@ public static class Chart
 {
     private const double Margin = 1;
     private const double BetweenPieces = 3;
+
+    /// <summary>Fewer rows than a foundation and two repeats of two rows don't show a pattern.</summary>
+    private const int FewestRows = 5;
 
     /// <summary>
     /// Draws one size. Never throws on any pattern: rows that were not checked are shown as a gap, pieces too large as an outline.
@@ -40,9 +44,19 @@ public static class Chart
     {
         long cells = piece.Rows.Sum(row => row.Length);
         if (cells <= style.MostCells) return [.. new PieceChart(piece, number, forms, names, key).Draw()];
-        string name = piece.Name.Length == 0 ? "The piece" : piece.Name;
-        notes.Add($"{name} has {cells} stitches and chains, more than a page can show one by one ({style.MostCells}). Each row is drawn as a block as long as its count.");
-        return [.. new Overview(piece, number, forms).Draw()];
+        int fitting = Fitting(piece, style.MostCells / 2);
+        string much = $"{(piece.Name.Length == 0 ? "The piece" : piece.Name)} has {cells} stitches and chains, more than a page can show one by one ({style.MostCells}).";
+        bool excerpt = fitting > FewestRows;
+        notes.Add($"{much} {(excerpt ? "Only its first rows are drawn." : "Each row is drawn as a block as long as its count.")}");
+        return excerpt ? [.. new PieceChart(piece, number, forms, names, key, fitting).Draw()] : [.. new Overview(piece, number, forms).Draw()];
+    }
+
+    /// <summary>How many of the first rows have so many cells together.</summary>
+    private static int Fitting(WorkedPiece piece, long cells)
+    {
+        int rows = 0;
+        while (rows < piece.Rows.Count && (cells -= piece.Rows[rows].Length) >= 0) rows++;
+        return rows;
     }
 
     /// <summary>Puts a piece under those drawn before it, its name above it.</summary>
@@ -80,7 +94,8 @@ public static class Chart
         if (rows.Count == 0) notes.Add("There is nothing to draw yet: no rows were found in the text.");
         return new Drawing(title, ChartWords.Describe(fabric, style.Piece), bounds.Grow(Margin), rows.ToEquatableArray(), key.Entries, Tones.Meanings(rows, inRounds), notes.ToEquatableArray())
         {
-            IsOverview = rows.Count > 0 && rows.TrueForAll(row => row.Symbols.IsEmpty) && rows.Exists(row => row.Tone is RowTone.First or RowTone.Second),
+            KeyTitle = pattern.Pattern.Terms.Terminology == Terminology.Us ? "Key: US terms (UK terms)" : "Key: UK terms (US terms)",
+            IsOverview = rows.Exists(row => row.Marks.Any(mark => mark is Block)),
         };
     }
 }

@@ -63,6 +63,9 @@ public sealed record Drawing(
     EquatableArray<ToneMeaning> Tones,
     EquatableArray<string> Notes)
 {
+    /// <summary>Whose terms the key uses: 'Key: US terms (UK terms)'.</summary>
+    public string KeyTitle { get; init; } = "Key";
+
     /// <summary>True where the piece is too large for every stitch to be drawn and rows are shown as blocks.</summary>
     public bool IsOverview { get; init; }
 }

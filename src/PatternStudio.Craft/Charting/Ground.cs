@@ -12,6 +12,9 @@ internal abstract class Ground
     /// <summary>True where u is a share of a turn and 1 is the same as 0.</summary>
     public virtual bool Wraps => false;
 
+    /// <summary>Where u is counted in turns, the share of a turn that a row fills; null where u is counted in stitch widths.</summary>
+    public virtual double? Span => null;
+
     /// <summary>The shortest way from one u to another.</summary>
     public double Difference(double from, double to)
     {
@@ -31,9 +34,24 @@ internal sealed class RoundGround : Ground
 {
     public override bool Wraps => true;
 
+    public override double? Span => 1;
+
     public override Point At(double u, double t)
     {
         double angle = 2 * Math.PI * u;
+        return new Point(t * Math.Cos(angle), -t * Math.Sin(angle));
+    }
+}
+
+/// <summary>Rows back and forth round a centre: a half circle above its straight edge.</summary>
+internal sealed class HalfRoundGround : Ground
+{
+    public override double? Span => 0.5;
+
+    /// <summary>Rows that run to the right have u growing: from the left end of the straight edge over the top.</summary>
+    public override Point At(double u, double t)
+    {
+        double angle = Math.PI - (2 * Math.PI * u);
         return new Point(t * Math.Cos(angle), -t * Math.Sin(angle));
     }
 }
@@ -45,6 +63,8 @@ internal sealed class PolygonGround(int corners) : Ground
     public const double Bottom = 0.75;
 
     public override bool Wraps => true;
+
+    public override double? Span => 1;
 
     /// <summary>The first corner that is reached from the bottom, going anticlockwise.</summary>
     public double FirstCorner => Bottom + (0.5 / corners);

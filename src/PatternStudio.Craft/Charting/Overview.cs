@@ -25,7 +25,7 @@ internal sealed class Overview(WorkedPiece piece, int number, StitchForms forms)
             WorkedRow row = piece.Rows[i];
             double top = -BlockHeight * (block + 1);
             double half = Math.Max(0.2, places[i] * scale / 2);
-            yield return new DrawnRow(number, i, LabelOf(row, places[i]), Tones.Of(row, inRounds), [], Marks(row, block, half, top));
+            yield return new DrawnRow(number, i, LabelOf(row, places[i]), share > 1 && row.Status == RowStatus.Checked ? RowTone.Foundation : Tones.Of(row, inRounds), [], Marks(row, block, half, top));
         }
     }
 

@@ -9,6 +9,9 @@ namespace PatternStudio.Craft.Charting;
 /// </summary>
 internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction construction, Ground ground, double pitch)
 {
+    /// <summary>Room for the words that stand in place of rows.</summary>
+    private const double GapHeight = 2.6;
+
     private readonly List<PlacedRow> placed = [];
     private readonly Along along = new(ground, construction, pitch);
 
@@ -25,9 +28,9 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
     {
         PlacedRow? below = Below(row, index);
         double low = below?.High ?? 0;
-        if (row.Status != RowStatus.Checked) return new PlacedRow(row, index, [], Turn(row, below), low, low + 1) { LabelAt = below?.LabelAt ?? 0 };
+        if (row.Status != RowStatus.Checked) return new PlacedRow(row, index, [], Turn(row, below), low, low + (below is { Cells.Length: 0 } ? 0 : GapHeight)) { LabelAt = below?.LabelAt ?? 0 };
         Cell[] cells = [.. row.Cells()];
-        if (ground.Wraps && Rings.IsCentre(row, cells)) return Rings.Place(row, index, cells, forms);
+        if (ground.Span is not null && Rings.IsCentre(row, cells)) return Rings.Place(row, index, cells, forms);
         Spread spread = along.Of(row, cells, Feet(cells), below, Turn(row, below));
         double[] tops = new Tops(ground, this, spread).Of(row, cells, below);
         return Together(row, index, cells, spread, tops, below);
@@ -57,7 +60,7 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
 
     /// <summary>For each cell the mean u of its feet; null where it has none that is known, or stands in the ring.</summary>
     private double?[] Feet(Cell[] cells) =>
-        [.. cells.Select(cell => cell.Kind == CellKind.Join ? null : MeanU(cell.Feet.Select(FindSpot).OfType<Spot>().Where(spot => !spot.Centre).ToList()))];
+        [.. cells.Select(cell => cell.Kind == CellKind.Join || cell is { Kind: CellKind.TurningChain, Counts: false } ? null : MeanU(cell.Feet.Select(FindSpot).OfType<Spot>().Where(spot => !spot.Centre).ToList()))];
 
     private double? MeanU(List<Spot> spots) =>
         spots.Count == 0 ? null : spots[0].U + spots.Average(spot => ground.Difference(spots[0].U, spot.U));
@@ -65,8 +68,8 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
     /// <summary>+1 to the right (or anticlockwise). A foundation runs to the right, so the first row comes back to the left.</summary>
     private int Turn(WorkedRow row, PlacedRow? below)
     {
-        if (ground.Wraps) return (below?.Direction ?? 1) * (row.Turned ? -1 : 1);
-        return row.Kind == RowKind.Foundation ? 1 : below is null ? -1 : -below.Direction;
+        if (ground.Wraps || (row.Kind == RowKind.Round && below is { Row.Kind: not RowKind.Foundation })) return (below?.Direction ?? 1) * (row.Turned ? -1 : 1);
+        return row.Kind == RowKind.Foundation ? (row.Joined ? -1 : 1) : below is null ? -1 : -below.Direction;
     }
 }
 
@@ -85,6 +88,6 @@ internal readonly record struct Spot(double U, double T, double HostHeight, bool
         double u = host.U;
         if (foot.Chain >= 0 && host.Cell.Chains > 1)
             u += row.Direction * host.Width * (((foot.Chain + 0.5) / host.Cell.Chains) - 0.5);
-        return new Spot(u, host.T, host.Form.Height, host.Cell.Kind == CellKind.Ring || foot.Kind == FootKind.Ring || row.Row.Kind == RowKind.Foundation && row.Low < 0);
+        return new Spot(u, host.T, host.Form.Height, row.Low < 0 && (host.Cell.Kind == CellKind.Ring || foot.Kind == FootKind.Ring || !row.Row.Joined));
     }
 }

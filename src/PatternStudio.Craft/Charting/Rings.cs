@@ -7,24 +7,21 @@ namespace PatternStudio.Craft.Charting;
 /// <summary>The centre of rounds: a chain ring, a magic ring, or the one chain that the first round is worked into.</summary>
 internal static class Rings
 {
-    /// <summary>Chains round a ring take the width of a stitch.</summary>
-    private const double ChainWidth = 1;
-
     public const double MagicRadius = 0.5;
 
     /// <summary>True for a row that is the centre: it holds a ring, or is the foundation of rounds.</summary>
     public static bool IsCentre(WorkedRow row, Cell[] cells) =>
         row.Kind == RowKind.Foundation || (cells.Length > 0 && cells.All(cell => cell.Kind is CellKind.Ring or CellKind.FoundationChain or CellKind.Join));
 
-    /// <summary>Radius of a ring of so many chains.</summary>
-    public static double Radius(int chains) => Math.Max(MagicRadius, chains * ChainWidth / (2 * Math.PI));
+    /// <summary>Radius of a ring of so many chains, each as long as a stitch is wide.</summary>
+    public static double Radius(long chains) => Math.Max(MagicRadius, chains / (2 * Math.PI));
 
-    /// <summary>The centre as a placed row; its <see cref="PlacedRow.Low"/> below 0 marks it.</summary>
+    /// <summary>The centre as a placed row, its chains evenly round it; its <see cref="PlacedRow.Low"/> below 0 marks it.</summary>
     public static PlacedRow Place(WorkedRow row, int index, Cell[] cells, StitchForms forms)
     {
-        int chains = cells.Where(cell => cell.Kind == CellKind.Ring).Sum(cell => cell.Chains);
-        double radius = Radius(chains);
-        PlacedCell[] placed = [.. cells.Select(cell => new PlacedCell(cell, forms.Of(cell.Stitch), PolygonGround.Bottom, radius, 1))];
+        double radius = row.Joined ? Radius(row.Chains()) : MagicRadius;
+        double share = 1.0 / Math.Max(1, cells.Length);
+        PlacedCell[] placed = [.. cells.Select((cell, i) => new PlacedCell(cell, forms.Of(cell.Stitch), PolygonGround.Bottom + ((i + 0.5) * share), radius, share))];
         return new PlacedRow(row, index, placed, 1, -1, radius);
     }
 }

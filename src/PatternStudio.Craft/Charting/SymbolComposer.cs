@@ -101,7 +101,7 @@ internal static class SymbolComposer
                 foreach (Shape bar in Bars(form, start, head)) yield return bar;
         }
         Point up = (head - Middle(feet)).Unit();
-        double half = Math.Max(HalfHead, (feet[^1] - feet[0]).Length * 0.3);
+        double half = Math.Clamp((feet[^1] - feet[0]).Length * 0.3, HalfHead, 2 * HalfHead);
         yield return form.YarnOvers == 0 ? Across(head.Toward(Middle(feet), 0.5), up, half) : Across(head, up, HalfHead);
     }
 

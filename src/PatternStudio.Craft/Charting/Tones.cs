@@ -25,6 +25,6 @@ internal static class Tones
         RowTone.Foundation => inRounds ? "centre" : "foundation",
         RowTone.First => inRounds ? "odd rounds" : "right-side rows",
         RowTone.Second => inRounds ? "even rounds" : "wrong-side rows",
-        _ => "not checked, not drawn",
+        _ => "rows not drawn",
     };
 }

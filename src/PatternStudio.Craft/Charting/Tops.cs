@@ -6,8 +6,10 @@ namespace PatternStudio.Craft.Charting;
 /// <summary>Finds how high the top of each cell of a row is.</summary>
 internal sealed class Tops(Ground ground, Placer placer, Spread spread)
 {
-    /// <summary>How far a top may be from the mean of its row: the fabric holds neighbours together.</summary>
+    /// <summary>How far a top may be from the mean of its row: the fabric holds neighbours together, in rounds more than in rows.</summary>
     private const double Give = 0.9;
+    private const double Elastic = 0.7;
+    private const double ElasticInRounds = 0.45;
 
     /// <summary>Stitches round a circle closer than this share of their width could not be told apart.</summary>
     private const double Crowded = 0.85;
@@ -20,11 +22,12 @@ internal sealed class Tops(Ground ground, Placer placer, Spread spread)
         double?[] own = [.. Enumerable.Range(0, cells.Length).Select(i => Own(cells, i, below))];
         double[] known = [.. own.OfType<double>()];
         double mean = known.Length == 0 ? below?.MeanTop ?? 0 : known.Average();
-        double least = ground.Wraps ? Crowded / (2 * Math.PI * spread.Unit) : double.MinValue;
+        double least = ground.Span is not null ? Crowded / (2 * Math.PI * spread.Unit) : double.MinValue;
+        double elastic = ground.Span is null ? Elastic : ElasticInRounds;
         double lift = Math.Max(0, least - mean);
         var tops = new double[cells.Length];
         for (int i = 0; i < tops.Length; i++)
-            tops[i] = lift + (own[i] is { } top ? Math.Clamp(top, mean - Give, mean + Give) : mean);
+            tops[i] = lift + mean + (own[i] is { } top ? Math.Clamp((top - mean) * elastic, -Give, Give) : 0);
         Hang(cells, own, tops);
         return ground is PolygonGround ? Levelled(cells, tops) : row is { Joined: false } && ground.Wraps && Centred(below) ? Ramp(cells, tops, below!) : tops;
     }

@@ -15,6 +15,9 @@ public enum ConstructionKind
     /// <summary>Rows on the bias from one corner of a square to the opposite one.</summary>
     CornerToCorner,
 
+    /// <summary>Rows back and forth round a centre: a half circle.</summary>
+    HalfCircle,
+
     /// <summary>Rounds that grow evenly.</summary>
     Circle,
 

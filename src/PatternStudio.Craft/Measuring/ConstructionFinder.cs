@@ -6,6 +6,9 @@ namespace PatternStudio.Craft.Measuring;
 /// <summary>Finds from the worked rows how a piece is put together.</summary>
 public static class ConstructionFinder
 {
+    /// <summary>A tube of fewer stitches that varies is a toy's limb, which has a closed end.</summary>
+    private const int Fewest = 12;
+
     /// <summary>The construction of a piece; rows that were not checked are left out.</summary>
     public static Construction Find(WorkedPiece piece, StitchForms forms)
     {
@@ -22,8 +25,9 @@ public static class ConstructionFinder
         List<int> corners = [.. rows.Select(row => Corners.Of(row).Count)];
         if (corners[0] is >= 3 and <= 8 && corners.TrueForAll(count => count == corners[0]))
             return new Construction(ConstructionKind.Polygon, $"Every round has {corners[0]} corner spaces.") { Corners = corners[0] };
-        if (rows.Count > 2 && tallies.TrueForAll(tally => tally.Places == tallies[0].Places))
-            return new Construction(ConstructionKind.Tube, $"Every round has {tallies[0].Places} stitches, so the piece is a tube.");
+        List<long> places = [.. tallies.Select(tally => tally.Places)];
+        if (rows.Count > 2 && (places.TrueForAll(count => count == places[0]) || (HasFoot(rows[0], FootKind.Chain) && places.Max() * 4 <= places.Min() * 5 && places.Min() >= Fewest)))
+            return new Construction(ConstructionKind.Tube, $"Every round has {Spread(places)} stitches, so the piece is a tube.");
         return new Construction(ConstructionKind.Circle, "The rounds grow round a centre without corner spaces.");
     }
 
@@ -32,6 +36,8 @@ public static class ConstructionFinder
 
     private static Construction Rows(List<WorkedRow> rows, List<RowTally> tallies)
     {
+        if (HasFoot(rows[0], FootKind.Ring) && rows.Count > 1 && tallies[^1].Places > tallies[0].Places)
+            return new Construction(ConstructionKind.HalfCircle, "Rows go back and forth round a ring and grow.");
         List<long> places = [.. tallies.Select(tally => tally.Places)];
         long widest = places.Max();
         if (widest - places.Min() <= Math.Max(1, widest / 20))
@@ -39,7 +45,7 @@ public static class ConstructionFinder
         if (Tiles(rows)) return NotKnown("The piece is worked in tiles; their size can't be told from a swatch in rows. Measure one tile and multiply.");
         if (Diagonal.Fits(places, tallies.Average(tally => tally.Height)))
             return new Construction(ConstructionKind.CornerToCorner, "The rows grow evenly from a corner and then fall evenly to the opposite one.");
-        return Uneven(places) is { } reason ? NotKnown(reason) : new Construction(ConstructionKind.ShapedRows, $"The rows widen and narrow: {places.Min()} to {widest} stitches.");
+        return (Uneven(places) ?? Bending.Reason(rows, tallies)) is { } reason ? NotKnown(reason) : new Construction(ConstructionKind.ShapedRows, $"The rows widen and narrow: {places.Min()} to {widest} stitches.");
     }
 
     private static string Spread(List<long> places) =>

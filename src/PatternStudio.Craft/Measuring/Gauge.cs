@@ -11,6 +11,9 @@ internal sealed record Gauge(Length StitchWidth, Length PerHeight, string Trace)
     /// <summary>A row height is a share of the others' when at least so many rows are like it.</summary>
     private const double MostRows = 0.6;
 
+    /// <summary>Hands differ by a quarter either way; more than this is another stitch.</summary>
+    private const double Unlikely = 1.5;
+
     public Length HeightOf(RowTally row) => PerHeight * row.Height;
 
     /// <summary>Applies a swatch to the rows of a piece.</summary>
@@ -21,8 +24,19 @@ internal sealed record Gauge(Length StitchWidth, Length PerHeight, string Trace)
             ? (forms.Of(stitch).Height, $"worked in {stitch}")
             : (OwnHeight(rows), "taken to be worked in this piece's own stitches");
         if (height <= 0) return Measured.NotKnown<Gauge>($"Not known: how tall the swatch's stitch{Named(swatch.Stitch)} is can't be told; the pattern does not define it.");
-        string trace = $"swatch {swatch}, {worked}";
+        string trace = $"swatch {swatch}, {worked}{Doubt(swatch, height)}";
         return Measured.Known(new Gauge(swatch.StitchWidth, swatch.RowHeight / height, trace), trace);
+    }
+
+    /// <summary>
+    /// A swatch whose rows are much lower or higher than such stitches usually are was most likely worked in another stitch. The maker is asked; nothing is changed.
+    /// </summary>
+    private static string Doubt(Swatch swatch, double height)
+    {
+        double shown = swatch.RowHeight / swatch.StitchWidth;
+        return shown > height * Unlikely || shown * Unlikely < height
+            ? $" — but its rows are {shown:0.0} stitch widths high, and rows of these stitches are usually about {height:0.0}: if it was worked in another stitch, name that one, such as '16 sc, 18 rows = 10 cm'"
+            : "";
     }
 
     /// <summary>

@@ -15,7 +15,9 @@ internal sealed class PieceScheduler(WorkedPiece piece, int made, StitchForms fo
         List<RowTally> rows = [.. Enumerable.Range(0, tallies.Count).Where(i => piece.Rows[i].Kind != RowKind.Foundation && Known(i)).Select(i => tallies[i])];
         Measured<Gauge> gauge = Gauge.From(swatch, rows, forms);
         PieceRuler? ruler = gauge.IsKnown ? new PieceRuler(construction, gauge.Value, rows, RingRadius(gauge.Value)) : null;
-        PieceSize size = Gap() is { } gap ? PieceSize.NotKnown("Not known: " + gap) : ruler?.Measure() ?? PieceSize.NotKnown(gauge.Trace);
+        PieceSize size = Gap() is { } gap ? PieceSize.NotKnown("Not known: " + gap)
+            : rows.Count == 0 ? PieceSize.NotKnown("Not known: the piece has no rows.")
+            : ruler?.Measure() ?? PieceSize.NotKnown(gauge.Trace);
         Measured<YarnScale> model = YarnScale.From(swatch, yarn, LoopsPerStitch(rows));
         return new PieceSchedule(piece.Name, made, construction, size.Width, size.Height, Rows(ruler, model), Yarn(model))
         {
@@ -35,19 +37,16 @@ internal sealed class PieceScheduler(WorkedPiece piece, int made, StitchForms fo
 
     private static string Label(WorkedRow row) => row.Label.Length > 0 ? row.Label : $"row {row.Number}";
 
-    /// <summary>A ring of n chains is a circle n stitch widths round.</summary>
-    private Length RingRadius(Gauge gauge)
-    {
-        Cell? ring = piece.Rows.SelectMany(row => row.Runs).SelectMany(run => run.Unit).FirstOrDefault(cell => cell.Kind == CellKind.Ring);
-        return ring is null ? Length.Zero : gauge.StitchWidth * (ring.Chains / (2 * Math.PI));
-    }
+    /// <summary>A ring of n chains is a circle n stitch widths round; a magic ring is drawn shut.</summary>
+    private Length RingRadius(Gauge gauge) =>
+        piece.Rows.FirstOrDefault(row => row.Joined && row.Kind == RowKind.Foundation) is { } ring ? gauge.StitchWidth * (ring.Chains() / (2 * Math.PI)) : Length.Zero;
 
     /// <summary>Loops in one stitch of the swatch: of its named stitch, or the mean over the rows (all their chains included).</summary>
     private double LoopsPerStitch(List<RowTally> rows)
     {
         if (swatch?.Stitch is { } stitch) return forms.Of(stitch).Loops;
-        long places = rows.Sum(row => row.Places);
-        return places == 0 || rows.Exists(row => row.Unknown is not null) ? 0 : (double)rows.Sum(row => row.Loops) / places;
+        long places = Math.Max(1, rows.Sum(row => row.Places));
+        return rows.Exists(row => row.Unknown is not null) ? 0 : (double)rows.Sum(row => row.Loops) / places;
     }
 
     private EquatableArray<ScheduledRow> Rows(PieceRuler? ruler, Measured<YarnScale> model)

@@ -35,7 +35,7 @@ internal sealed class PieceRuler(Construction construction, Gauge gauge, IReadOn
             radius += gauge.HeightOf(rows[i]);
             widths[i] = construction.Kind switch
             {
-                ConstructionKind.Circle or ConstructionKind.Polygon => radius * 2,
+                ConstructionKind.Circle or ConstructionKind.Polygon or ConstructionKind.HalfCircle => radius * 2,
                 ConstructionKind.Tube => Along(rows[i]) / 2,
                 _ => Along(rows[i]),
             };
@@ -51,7 +51,8 @@ internal sealed class PieceRuler(Construction construction, Gauge gauge, IReadOn
         {
             ConstructionKind.StraightRows or ConstructionKind.ShapedRows => ByRows(),
             ConstructionKind.CornerToCorner => CornerToCorner(),
-            ConstructionKind.Circle => Circle(),
+            ConstructionKind.Circle => Round("circle", 2 * Math.PI),
+            ConstructionKind.HalfCircle => Round("half circle", Math.PI),
             ConstructionKind.Polygon => Polygon(),
             ConstructionKind.Tube => Tube(),
             _ => PieceSize.NotKnown("Not known: " + construction.Reason),
@@ -73,18 +74,23 @@ internal sealed class PieceRuler(Construction construction, Gauge gauge, IReadOn
         return PieceSize.Square(byStitches / Math.Sqrt(2), $"side = longest row ÷ √2, corner to corner; cross-check: {both}; {gauge.Trace}");
     }
 
-    private PieceSize Circle()
+    /// <param name="turn">Radians that the piece goes round its centre.</param>
+    private PieceSize Round(string name, double turn)
     {
         Length radius = ring + Tall;
-        double fullness = Along(rows[^1]) / (radius * (2 * Math.PI));
-        string edge = $"the last round's {rows[^1].Places} stitches make {Text(Along(rows[^1]))} of edge, and a flat circle of this radius has {Text(radius * (2 * Math.PI))}";
+        double fullness = Along(rows[^1]) / (radius * turn);
+        string edge = $"the last {(turn > 4 ? "round" : "row")}'s {rows[^1].Places} stitches make {Text(Along(rows[^1]))} of edge, and a flat {name} of this radius has {Text(radius * turn)}";
         return fullness switch
         {
-            < Cups => PieceSize.NotKnown($"Not known: {edge}, so the piece draws in to a cup at this gauge. Measure a worked piece."),
-            > Ruffles => PieceSize.NotKnown($"Not known: {edge}, so the piece ruffles at this gauge. Measure a worked piece."),
-            _ => PieceSize.Square(radius * 2, $"across = 2 × (ring {Text(ring)} + heights of {rows.Count} rounds); {edge}; {gauge.Trace}"),
+            < Cups => PieceSize.NotKnown($"Not known: {edge}, so the piece draws in and does not lie flat at this gauge ({gauge.Trace}). Measure a worked piece."),
+            > Ruffles => PieceSize.NotKnown($"Not known: {edge}, so the piece ruffles at this gauge ({gauge.Trace}). Measure a worked piece."),
+            _ => Flat(radius, turn, $"ring {Text(ring)} + heights of {rows.Count} {(turn > 4 ? "rounds" : "rows")}; {edge}; {gauge.Trace}"),
         };
     }
+
+    private static PieceSize Flat(Length radius, double turn, string trace) => turn > 4
+        ? PieceSize.Square(radius * 2, $"across = 2 × radius; radius = {trace}")
+        : new PieceSize(Measured.Known(radius * 2, $"straight edge = 2 × radius; radius = {trace}"), Measured.Known(radius, $"radius = {trace}"));
 
     private PieceSize Polygon()
     {

@@ -9,7 +9,7 @@ namespace PatternStudio.Craft.Measuring;
 /// <remarks>
 /// Heights in stitch widths follow from the first rounds that make flat circles: sc 6, hdc 8, dc 12, tr 16–18 stitches (published rules for
 /// flat circles), since a flat circle needs 2π × height ÷ width more each round: 6/2π = 0.95, 8/2π = 1.27, 12/2π = 1.91, 17/2π = 2.7.
-/// Taller stitches go on by the last step (0.8); slip stitch 0.3 and extended single 1.4 are common practice, no source.
+/// Taller stitches go on by the last step (0.8); slip stitch 0.3 is common practice, no source.
 /// </remarks>
 internal static class PlainStitches
 {
@@ -18,12 +18,12 @@ internal static class PlainStitches
         ["ch"] = new(StitchId.Chain, FormKind.Chain, StitchId.Chain, 0, 1, 0, 1),
         ["slst"] = new(StitchId.SlipStitch, FormKind.SlipStitch, StitchId.SlipStitch, 0, 1, 0.3, 1),
         ["sc"] = Plain("sc", 0, 0.95),
-        ["esc"] = Plain("esc", 0, 1.4) with { Loops = 3 },
         ["hdc"] = Plain("hdc", 1, 1.27) with { Loops = 3 },
         ["dc"] = Plain("dc", 1, 1.91),
         ["tr"] = Plain("tr", 2, 2.7),
         ["dtr"] = Plain("dtr", 3, 3.5),
         ["trtr"] = Plain("trtr", 4, 4.3),
+        ["qtr"] = Plain("qtr", 5, 5.1),
     };
 
     /// <summary>The form of a plain stitch; null for any other.</summary>

@@ -23,13 +23,14 @@ public sealed record RowSchedule(EquatableArray<PieceSchedule> Pieces, Measured<
         var worked = pattern.Sizes[size].Fabric.Pieces;
         if (worked.All(piece => piece.Rows.IsEmpty)) return Measured.NotKnown<RowSchedule>("There is no schedule yet: no rows were found in the text.");
         var forms = new StitchForms(pattern.Pattern);
-        PieceSchedule[] pieces = [.. worked.Select((piece, index) => new PieceScheduler(piece, Made(pattern, index, size), forms, swatch, yarn).Schedule())];
+        PieceSchedule[] pieces = [.. worked.Where(piece => !piece.Rows.IsEmpty).Select(piece => new PieceScheduler(piece, Made(pattern, piece.Name, size), forms, swatch, yarn).Schedule())];
         var schedule = new RowSchedule(pieces.ToEquatableArray(), Need(pieces, yarn));
         return Measured.Known(schedule, swatch is null ? "counts from the pattern; no swatch" : $"counts from the pattern; swatch {swatch}");
     }
 
-    private static int Made(CheckedPattern pattern, int piece, int size) =>
-        piece < pattern.Pattern.Pieces.Count ? Math.Max(1, pattern.Pattern.Pieces[piece].Make?.For(size) ?? 1) : 1;
+    /// <summary>A worked piece bears the name of its first section, where 'make 2' stands.</summary>
+    private static int Made(CheckedPattern pattern, string name, int size) =>
+        Math.Max(1, pattern.Pattern.Pieces.FirstOrDefault(piece => piece.Name == name)?.Make?.For(size) ?? 1);
 
     private static Measured<YarnNeed> Need(PieceSchedule[] pieces, YarnLabel? yarn)
     {

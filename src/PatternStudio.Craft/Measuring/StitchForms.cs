@@ -29,7 +29,7 @@ public sealed class StitchForms
 
     /// <summary>'dc', 'fpdc', 'dc3tog', 'puff'.</summary>
     internal static StitchForm? FromName(string name) =>
-        PlainStitches.Find(name) ?? Post(name) ?? Together(name) ?? Foundation(name) ?? Usual(name);
+        PlainStitches.Find(name) ?? Usual(name) ?? Post(name) ?? Gathered(name, "tog", FormKind.Together) ?? Gathered(name, "cl", FormKind.Cluster) ?? Formed(name);
 
     /// <summary>A post stitch is somewhat shorter than the plain one, since its foot is round the post below (from memory: by a fifth).</summary>
     private static StitchForm? Post(string name)
@@ -41,20 +41,28 @@ public sealed class StitchForms
             : null;
     }
 
-    /// <summary>'dc3tog': the legs' last loops are closed by one yarn over.</summary>
-    private static StitchForm? Together(string name)
+    /// <summary>'dc3tog', 'dc3cl': the legs' last loops are closed by one yarn over.</summary>
+    private static StitchForm? Gathered(string name, string ending, FormKind kind)
     {
-        if (!name.EndsWith("tog", StringComparison.Ordinal)) return null;
-        string stem = name[..^3];
+        if (!name.EndsWith(ending, StringComparison.Ordinal)) return null;
+        string stem = name[..^ending.Length];
         int digits = stem.Length - stem.AsSpan().TrimEnd("0123456789").Length;
         return digits is 1 or 2 && int.TryParse(stem[^digits..], out int legs) && legs > 1 && PlainStitches.Find(stem[..^digits]) is { } plain
-            ? Gather(plain, FormKind.Together, legs)
+            ? Gather(plain, kind, legs)
             : null;
     }
 
-    /// <summary>A chainless foundation stitch makes its own chain: one loop more.</summary>
-    private static StitchForm? Foundation(string name) =>
-        name.StartsWith('f') && PlainStitches.Find(name[1..]) is { Kind: FormKind.Plain } plain ? plain with { Loops = plain.Loops + 1 } : null;
+    /// <summary>
+    /// Extended stitches draw one chain-like loop before they are worked off, foundation stitches make their own chain: one loop more each. Linked and standing
+    /// stitches are the plain ones begun in another way.
+    /// </summary>
+    private static StitchForm? Formed(string name)
+    {
+        foreach ((string prefix, int loops, double higher) in new[] { ("st-", 0, 0.0), ("e", 1, 0.4), ("f", 1, 0.0), ("l", 0, 0.0) })
+            if (name.StartsWith(prefix, StringComparison.Ordinal) && PlainStitches.Find(name[prefix.Length..]) is { Kind: FormKind.Plain } plain)
+                return plain with { Loops = plain.Loops + loops, Height = plain.Height + higher };
+        return null;
+    }
 
     /// <summary>Names that every author defines anew; these are the commonest builds, used only where the pattern defines none (common practice, no source).</summary>
     private static StitchForm? Usual(string name) => name switch
@@ -64,6 +72,10 @@ public sealed class StitchForms
         "puff" or "puffst" => new(new StitchId(name), FormKind.Puff, StitchId.HalfDouble, 1, 3, 1.27, 7),
         "popcorn" or "pop" or "pc" => new(new StitchId(name), FormKind.Popcorn, StitchId.Double, 1, 5, 1.91, 21),
         "picot" => new(new StitchId(name), FormKind.Chain, StitchId.Chain, 0, 1, 0, 4),
+        "dec" or "invdec" => FromName("sc2tog"),
+        "hdcdec" => FromName("hdc2tog"),
+        "dcdec" => FromName("dc2tog"),
+        "bean" => FromName("puff"),
         "rsc" or "crab" or "revsc" => PlainStitches.Find("sc"),
         _ => null,
     };

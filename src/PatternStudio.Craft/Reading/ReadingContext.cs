@@ -37,6 +37,28 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
 
     public IReadOnlyList<ReadingTrouble> Troubles => troubles;
 
+    /// <summary>How often a word stands in the text.</summary>
+    public int TimesUsed(string word)
+    {
+        uses ??= Tokens.Where(token => token.Kind == TokenKind.Word).CountBy(token => token.Word).ToDictionary();
+        return uses.GetValueOrDefault(word);
+    }
+
+    private Dictionary<string, int>? uses;
+
+    /// <summary>The index of the first token that starts at an offset or after it.</summary>
+    public int TokenAt(int offset)
+    {
+        int low = 0, high = Tokens.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            if (Tokens[middle].Span.Start < offset) low = middle + 1;
+            else high = middle;
+        }
+        return low;
+    }
+
     public void Report(ReadingTroubleKind kind, string detail, TextSpan span)
     {
         if (troubles.Count < 1000) troubles.Add(new ReadingTrouble(kind, detail, span));

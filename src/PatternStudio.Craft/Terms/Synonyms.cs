@@ -7,6 +7,11 @@ public static class Synonyms
     private static readonly IReadOnlyDictionary<string, string> Numbers = TermFiles.KeyByValue("numbers.txt");
     private static readonly IReadOnlyDictionary<string, string> Ordinals = TermFiles.KeyByValue("ordinals.txt");
 
+    private static readonly IReadOnlyDictionary<string, string> Groups = TermFiles.KeyByValue("groups.txt");
+
+    /// <summary>The usual name of a group or part of the work: 'petal' for 'petals'; null for other words.</summary>
+    public static string? Group(string word) => Groups.GetValueOrDefault(word);
+
     /// <summary>The word the reader goes by: 'skip' for 'sk' and 'miss', 'st' for 'stitches'; the word itself where it has no synonym.</summary>
     /// <param name="word">In lower case.</param>
     public static string Usual(string word) => Words.GetValueOrDefault(word, word);

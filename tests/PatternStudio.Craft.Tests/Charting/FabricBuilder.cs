@@ -55,7 +55,7 @@ internal sealed class FabricBuilder
 
     private FabricBuilder Work(string shorthand, RowKind kind, bool turned)
     {
-        var row = new ShorthandRow(below, rows.Count - 1, turned);
+        var row = new ShorthandRow(below, turned);
         foreach (string word in shorthand.Split(' ', StringSplitOptions.RemoveEmptyEntries)) row.Work(word);
         string label = kind == RowKind.Row ? $"Row {rows.Count}" : $"Rnd {rows.Count}";
         Add(kind, rows.Count, label, row.Cells, turned, joined: shorthand.EndsWith('j'));
@@ -69,6 +69,7 @@ internal sealed class FabricBuilder
         rows.Add(new WorkedRow(number, instruction, kind, side, status, cells.Count == 0 ? [] : [new Run(cells.ToEquatableArray(), 1, 0)])
         {
             Label = label,
+            Index = rows.Count,
             Into = rows.Count - 1,
             Turned = turned,
             Joined = joined,
@@ -86,12 +87,11 @@ internal sealed class ShorthandRow
 {
     private readonly List<int> places;
     private readonly List<Cell> below;
-    private readonly int belowIndex;
     private int next;
 
-    public ShorthandRow(List<Cell> below, int belowIndex, bool turned)
+    public ShorthandRow(List<Cell> below, bool turned)
     {
-        (this.below, this.belowIndex) = (below, belowIndex);
+        this.below = below;
         places = [.. Enumerable.Range(0, below.Count).Where(i => below[i].Kind is CellKind.Stitch or CellKind.Chains or CellKind.FoundationChain or CellKind.Ring || below[i].Counts)];
         if (turned) places.Reverse();
     }
@@ -101,7 +101,7 @@ internal sealed class ShorthandRow
     public void Work(string word)
     {
         string rest = word[1..];
-        if (word == "j") Cells.Add(FabricBuilder.Plain(CellKind.Join, "slst", 0, false, new Foot(belowIndex + 1, Cells.FindIndex(cell => cell.Counts), -1, FootKind.BothLoops)));
+        if (word == "j") Cells.Add(FabricBuilder.Plain(CellKind.Join, "slst", 0, false, new Foot(0, Cells.FindIndex(cell => cell.Counts), -1, FootKind.BothLoops)));
         else if (word[0] == 'T') Cells.Add(FabricBuilder.Plain(CellKind.TurningChain, rest[1..], rest[0] - '0', true));
         else if (word[0] == 't' && char.IsDigit(word[1])) Cells.Add(FabricBuilder.Plain(CellKind.TurningChain, "ch", int.Parse(rest)));
         else if (word[0] == 'c' && char.IsDigit(word[1])) Cells.Add(FabricBuilder.Plain(CellKind.Chains, "ch", int.Parse(rest)));
@@ -130,6 +130,6 @@ internal sealed class ShorthandRow
             : form.FrontPost ? FootKind.FrontPost
             : form.BackPost ? FootKind.BackPost
             : below[place].Kind == CellKind.Chains ? FootKind.Space : FootKind.BothLoops;
-        return new Foot(belowIndex, place, -1, kind);
+        return new Foot(1, place, -1, kind);
     }
 }

@@ -22,6 +22,7 @@ public static class TreeText
         RepeatRows repeat => $"REP {List(repeat.Rows)} {repeat.Until}"
             + $"{(repeat.Count is { } count ? $" {Of(count)}" : "")}{(repeat.Millimetres is { } mm ? $" {Of(mm)}mm" : "")}{(repeat.LastRows is { } last ? $" last{last}" : "")}"
             + $"{(repeat.EndingWith is { } with ? $" ending {with}" : "")}{(repeat.EndingSide is { } side ? $" ending {side}" : "")}{(repeat.Stated is { } stated ? $" ({Of(stated)})" : "")}",
+        WorkAsPiece reference => $"AS {reference.Piece}{(reference.ThroughRow is { } row ? $" through {row}" : "")}",
         Passage passage => $"{(passage.IsRemark ? "NOTE" : "PASSAGE")} {passage.Text}",
         _ => "?",
     };
@@ -42,18 +43,24 @@ public static class TreeText
         StitchStep stitch => Of(stitch),
         ChainStep chain => $"ch {Of(chain.Count)}{Of(chain.Role, chain.CountsAs, chain.ThenChains)}",
         SkipStep skip => $"sk {Of(skip.Count)} {Of(skip.Kind)}",
-        GroupStep group => $"({Of(group.Steps)}) {Of(group.Where)}{(group.Named is { } name ? $" named {name}" : "")}",
+        GroupStep group => $"({Of(group.Steps)}) {Of(group.Where)}{(group.Named is { } name ? $" named {name}" : "")}{(group.Skipped is { } skipped ? $" skipped{Of(skipped.Role, skipped.CountsAs, skipped.ThenChains)}" : "")}",
         RepeatStep repeat => $"{Of(repeat.Mark)}{{{Of(repeat.Steps)}}} {Of(repeat.Extent)}"
             + $"{(repeat.LastStopsAfter is { } stops ? $" last stops {stops}" : "")}{(repeat.Ending.IsEmpty ? "" : $" ending {{{Of(repeat.Ending)}}}")}",
         TurnStep => "turn",
         DoNotTurnStep => "don't turn",
-        JoinStep join => $"join {join.Stitch}{(join.FormsRing ? " ring" : "")}{(join.Where is { } where ? $" {Of(where)}" : "")}",
+        JoinStep join => $"join {join.Stitch}{(join.FormsRing ? " ring" : "")}{(join.Where is { } where ? $" {Of(where)}" : "")}{(join.CountsAsSpace is { } chains ? $" =ch-{chains}sp" : "")}",
         DoNotJoinStep => "don't join",
         MagicRingStep => "magic ring",
         AttachStep attach => $"attach {attach.Colour}{(attach.Stitch is { } with ? $" with {with}" : "")}{(attach.Where is { } where ? $" {Of(where)}" : "")}",
         FastenOffStep => "fasten off",
         ColourStep colour => $"colour {colour.Colour}",
         MarkerStep => "marker",
+        WorkAlongStep along => $"along {Of(along.Along)}",
+        LeaveUnworkedStep leave => $"leave {(leave.Count is { } count ? $"{Of(count)} " : "")}{Of(leave.Kind)}",
+        EitherStep either => $"{Of(either.First)} | {Of(either.Other)}",
+        MeshStep mesh => $"{Of(mesh.Count)} {(mesh.Solid ? "solid" : "open")}",
+        UncountedStep uncounted => $"{uncounted.Reason}‘{uncounted.Text}’",
+        MotionsStep => "motions",
         AsRowStep row => $"as {(row.PreviousRow ? "last" : List(row.Rows))}{(row.Times is { } times ? $" x{Of(times)}" : "")}{(row.WithChanges ? " changed" : "")}",
         RemarkStep remark => $"“{remark.Text}”",
         UnreadStep unread => $"UNREAD<{unread.Text}>{(unread.Nearest is { } near ? $"~{near}" : "")}",
@@ -62,7 +69,7 @@ public static class TreeText
 
     private static string Of(StitchStep step) =>
         $"{(step.PerPlace is { } per && Of(per) != "1" ? Of(per) : "")}{step.Stitch}{(step.Count is { } count ? $" x{Of(count)}" : "")}"
-        + $"{(step.ChainsBetween is { } between ? $" ch{Of(between)} between" : "")}{(step.Where is { } where ? $" {Of(where)}" : "")}"
+        + $"{(step.ChainsBetween is { } between ? $" ch{Of(between)} between" : "")}{(step.Where is { } where ? $" {Of(where)}" : "")}{(step.Completes is { } completes ? $" for {completes}" : "")}"
         + $"{(step.Skipped is { } skipped ? $" skipped{Of(skipped.Role, skipped.CountsAs, skipped.ThenChains)}" : "")}";
 
     private static string Of(ChainRole role, Craft.Terms.StitchId? stitch, int then) => role switch
@@ -82,7 +89,7 @@ public static class TreeText
         $"{Choice(where)}{(where.Count is { } count ? $" {Of(count)}" : "")} {Of(where.Kind)}"
         + $"{(where.Within is { } within ? $" of {Of(within)}" : "")}{(where.Extent is { } extent ? $" {Of(extent)}" : "")}"
         + $"{(where.Loop == LoopChoice.Both ? "" : $" {where.Loop}Loop")}{(where.Post == PostChoice.None ? "" : $" {where.Post}Post")}"
-        + $"{(where.RowsBelow == 0 ? "" : $" below{where.RowsBelow}")}{(where.And is { } and ? $" & {Of(and)}" : "")}";
+        + $"{(where.RowsBelow == 0 ? "" : $" below{where.RowsBelow}")}{(where.InRow is { } inRow ? $" row{inRow}" : "")}{(where.Further is null ? "" : " …")}{(where.And is { } and ? $" & {Of(and)}" : "")}";
 
     private static string Choice(Placement where) =>
         where.Choice is PlaceChoice.Nth or PlaceChoice.FromHook or PlaceChoice.Between && where.Ordinal is { } ordinal ? $"{where.Choice.ToString().ToLowerInvariant()}{ordinal}" : where.Choice.ToString().ToLowerInvariant();

@@ -9,6 +9,7 @@ namespace PatternStudio.Craft.Reading.Counts;
 internal static class StatedCounts
 {
     private static readonly Phrase Tail = new("in|total|all|made|remaining|left|counting|now|on|each|per|side|altogether|including|the|tch|row|rnd|around|across|ring|of|in");
+    private static readonly Phrase AtEndOf = new("at the? end of row|rnd #");
     private static readonly Phrase Lead = new("total|you|there|should|now|have|will|be|are|making|of|about|with|a|for|:");
 
     /// <summary>The count that the whole stretch states; null where it says anything else.</summary>
@@ -57,7 +58,7 @@ internal static class StatedCounts
         cursor.Take(TokenKind.Hyphen);
         (CountedThing thing, PlaceKind? kind) = TakeThing(cursor);
         int tail = cursor.At;
-        while (cursor.Take(Tail)) { }
+        while (cursor.Take(AtEndOf) || cursor.Take(Tail)) { }
         if (cursor.At > tail && PerSide(cursor, tail)) thing = CountedThing.Other;
         return new StatedItem(number, thing, kind, cursor.SpanFrom(from));
     }
@@ -65,6 +66,7 @@ internal static class StatedCounts
     private static (CountedThing, PlaceKind?) TakeThing(Cursor cursor)
     {
         int from = cursor.At;
+        if (cursor.TakeWord("row") || cursor.TakeWord("rnd")) return (CountedThing.Other, null);
         switch (PlaceNouns.Take(cursor))
         {
             case { Noun: PlaceNoun.ChainSpace } kind: return (CountedThing.ChainSpaces, kind);

@@ -40,7 +40,7 @@ internal sealed record DefinitionNames(StitchId Id, IReadOnlyList<string> Names,
 
     private static bool TakeMark(Cursor cursor)
     {
-        bool marked = cursor.Kind is TokenKind.Colon or TokenKind.Dash || cursor.Now is { Kind: TokenKind.Other, Word: "=" };
+        bool marked = cursor.Kind is TokenKind.Colon or TokenKind.Dash or TokenKind.Equal;
         if (marked) cursor.At++;
         return marked;
     }

@@ -5,22 +5,38 @@ namespace PatternStudio.Craft.Reading.Definitions;
 /// <summary>Knows the words that hook motions are told in.</summary>
 internal static class MotionWords
 {
-    private static readonly Phrase[] Motions =
+    /// <summary>How a motion begins.</summary>
+    private static readonly Phrase[] Beginnings =
     [
-        new("yo"), new("yarn over"), new("yarn round|around"), new("over hook"), new("insert hook|in"), new("hook in"), new("draw|pull|drawing up|through|loop"),
-        new("draw|pull a|the|yarn|dropped loop|through|up"), new("loop on the? hook|needle"), new("last|drop|dropped loop"), new("work off"), new("over and draw"),
+        new("yo"), new("yarn over"), new("yarn round|around"), new("over hook"), new("insert the? hook"), new("insert in"), new("hook in"), new("draw|pull|drawing|pulling up? a|the|through|up"),
+        new("draw|pull a|the? yarn|dropped|loop"), new("drop loop|the"), new("pick up loop|the"), new("work off # loop"), new("work off all|both|the|two|three|last"), new("over , draw"), new("over and draw"),
+        new("over , insert"), new("take up yarn"), new("turn the? yarn # times"), new("remove|slip hook|loop from"), new("withdraw"),
     ];
+
+    private static readonly Phrase[] Anywhere = [new("loop on the? hook|needle"), new("last loop of"), new("on the? hook")];
 
     /// <summary>True where a motion is told anywhere in the stretch.</summary>
     public static bool AreIn(Cursor stretch)
     {
         int from = stretch.At;
         bool found = false;
-        for (; !stretch.AtEnd && !found; stretch.At++) found = StartsMotion(stretch);
+        for (; !stretch.AtEnd && !found; stretch.At++) found = Starts(stretch) || Anywhere.Any(stretch.Is);
         stretch.At = from;
         return found;
     }
 
+    /// <summary>True where a stitch is told whole: the hook goes in, and a loop is drawn.</summary>
+    public static bool AreWhole(Cursor stretch)
+    {
+        bool inserts = false, draws = false;
+        for (int i = stretch.At; i < stretch.End; i++)
+        {
+            inserts |= stretch.Context.Tokens[i].Word is "insert" or "inserting";
+            draws |= stretch.Context.Tokens[i].Word is "draw" or "pull" or "drawing" or "pulling";
+        }
+        return inserts && draws;
+    }
+
     /// <summary>True where a motion begins here.</summary>
-    public static bool StartsMotion(Cursor cursor) => Motions.Any(cursor.Is);
+    public static bool Starts(Cursor cursor) => Beginnings.Any(cursor.Is);
 }

@@ -14,7 +14,7 @@ internal static class StitchDefinitions
     public static StitchDefinition? Take(Cursor cursor, bool labelled)
     {
         int from = cursor.At;
-        if (DefinitionNames.Take(cursor) is not { } names || names.Known is null && !labelled && !names.HasAbbreviation || cursor.AtEnd)
+        if (DefinitionNames.Take(cursor) is not { } names || cursor.AtEnd || !(labelled || names.Known is not null || names.HasAbbreviation || IsUsed(cursor, names)))
         {
             cursor.At = from;
             return null;
@@ -26,6 +26,10 @@ internal static class StitchDefinitions
         }
         return Define(cursor, names, from);
     }
+
+    /// <summary>A name of the designer's own without an abbreviation: the rows use it.</summary>
+    private static bool IsUsed(Cursor cursor, DefinitionNames names) =>
+        NameWords.Of(names.Names[0]).All(word => cursor.Context.TimesUsed(word) > 1);
 
     /// <summary>Outside a heading, only words that tell motions or steps define: 'Border: Join A …' does not.</summary>
     private static bool SaysHow(Cursor cursor)

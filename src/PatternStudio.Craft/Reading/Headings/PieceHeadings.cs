@@ -35,8 +35,20 @@ internal static class PieceHeadings
     }
 
     /// <summary>'Fasten off', 'Make a magic ring' are short lines too, but they instruct.</summary>
-    private static bool Instructs(Cursor cursor, int from, int end) =>
-        Steps.StepReader.ReadAll(new Cursor(cursor.Context, from, end, cursor.Depth)).Steps.All(step => step is not UnreadStep);
+    private static bool Instructs(Cursor cursor, int from, int end)
+    {
+        IReadOnlyList<Step> steps = Steps.StepReader.ReadAll(new Cursor(cursor.Context, from, end, cursor.Depth)).Steps;
+        bool names = steps.All(step => step is StitchStep { Where: null } or JoinStep) && IsTitle(cursor, from, end) && end == cursor.End;
+        return !names && steps.All(step => step is not UnreadStep);
+    }
+
+    /// <summary>'Joining Round', 'Increase': every word with a capital.</summary>
+    private static bool IsTitle(Cursor cursor, int from, int end)
+    {
+        for (int i = from; i < end; i++)
+            if (cursor.Context.Tokens[i].Kind != TokenKind.Word || !char.IsUpper(cursor.Context.Source.Content[cursor.Context.Tokens[i].Span.Start])) return false;
+        return true;
+    }
 
     private static bool IsUpperFirst(Cursor cursor, int from)
     {
@@ -67,6 +79,7 @@ internal static class PieceHeadings
         cursor.Take(TokenKind.Open);
         if (cursor.Take(MakeWord) && (Numbers.Take(cursor) ?? Extents.TakeTimes(cursor)?.Count) is { } make)
         {
+            while (cursor.Kind == TokenKind.Word && cursor.Now.Word is "alike" or "in" or "of" or "each" or "color" or "same") cursor.At++;
             cursor.Take(TokenKind.Close);
             return make;
         }

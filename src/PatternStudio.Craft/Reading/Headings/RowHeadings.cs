@@ -14,13 +14,23 @@ internal static class RowHeadings
     private static readonly Phrase AllRows = new("all|every other|even|odd|alt|rs|ws|right|wrong? number|numbered|side? row|rnd");
     private static readonly Phrase Inclusive = new("inclusive|incl");
     private static readonly Phrase Named = new("next|foundation|set|setup|base|joining|starting|edging|border|beg|first|last|final|increase|decrease up? row|rnd");
-    private static readonly Phrase FoundationChain = new("foundation|starting|beg|base ch");
+    private static readonly Phrase FoundationChain = new("foundation ch?");
+    private static readonly Phrase StartingChain = new("starting|beg|base ch");
 
     /// <summary>Takes a heading that stands here; null where none does.</summary>
     public static RowHeading? Take(Cursor cursor, bool startsLine)
     {
         int from = cursor.At;
-        RowHeading? heading = TakeNumbered(cursor) ?? TakeOrdinals(cursor) ?? TakeNext(cursor) ?? TakeEvery(cursor) ?? TakeNamed(cursor);
+        if (TakeWhole(cursor, startsLine, ranges: true) is { } heading) return heading;
+        cursor.At = from;
+        return TakeWhole(cursor, startsLine, ranges: false);
+    }
+
+    /// <summary>'Row 1 — 1 dc in …' is no range: where a range leads to no heading, it is read without.</summary>
+    private static RowHeading? TakeWhole(Cursor cursor, bool startsLine, bool ranges)
+    {
+        int from = cursor.At;
+        RowHeading? heading = TakeNumbered(cursor, ranges) ?? TakeOrdinals(cursor) ?? TakeNext(cursor) ?? TakeEvery(cursor) ?? TakeNamed(cursor);
         if (heading is not null)
         {
             heading = HeadingSides.Take(cursor, heading);
@@ -34,6 +44,7 @@ internal static class RowHeadings
     /// <summary>What parts a heading from its row; at the start of a line a capital, a bracket or a star will do.</summary>
     private static bool TakeEnd(Cursor cursor, bool startsLine)
     {
+        TakeOfPiece(cursor, startsLine);
         if (cursor.Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash)
         {
             while (cursor.Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash) cursor.At++;
@@ -41,7 +52,16 @@ internal static class RowHeadings
         }
         if (cursor.AtEnd || !startsLine) return false;
         if (cursor.Kind == TokenKind.Comma && cursor.Ahead(1).Kind == TokenKind.Word) return IsCapital(cursor, 1) && cursor.Take(TokenKind.Comma);
-        return cursor.Kind is TokenKind.Star or TokenKind.Open || (cursor.Kind == TokenKind.Word && IsCapital(cursor, 0));
+        return cursor.Kind is TokenKind.Star or TokenKind.Open || (cursor.Kind == TokenKind.Word && IsCapital(cursor, 0)) || Statements.Instructions.StartAt(cursor);
+    }
+
+    /// <summary>'1st round of outer edge of motif:'.</summary>
+    private static void TakeOfPiece(Cursor cursor, bool startsLine)
+    {
+        int from = cursor.At;
+        if (!startsLine || !(cursor.TakeWord("of") || cursor.TakeWord("for"))) return;
+        while (cursor.Kind == TokenKind.Word && cursor.At - from < 10) cursor.At++;
+        if (cursor.Kind is not (TokenKind.Colon or TokenKind.Dash)) cursor.At = from;
     }
 
     private static bool IsCapital(Cursor cursor, int by) =>
@@ -50,22 +70,30 @@ internal static class RowHeadings
     private static RowHeading Of(RowKind kind, RowNumbering numbering) => new(kind, numbering, "", default);
 
     private static RowKind? TakeKind(Cursor cursor) =>
-        cursor.TakeWord("row") ? RowKind.Row : cursor.TakeWord("rnd") ? RowKind.Round : null;
+        cursor.TakeWord("row") ? RowKind.Row : cursor.TakeWord("rnd") || TakeLetter(cursor) ? RowKind.Round : null;
+
+    /// <summary>'R1:' as toy makers write it for a round.</summary>
+    private static bool TakeLetter(Cursor cursor)
+    {
+        if (cursor.Now.Word is not ("r" or "rd") || cursor.Ahead(1).Kind != TokenKind.Number || !cursor.Ahead(1).Glued) return false;
+        cursor.At++;
+        return true;
+    }
 
     /// <summary>'Row 3', 'Rows 3–10 (12)', 'Rows 4, 6 and 8', 'Row 2 and all even rows'.</summary>
-    private static RowHeading? TakeNumbered(Cursor cursor)
+    private static RowHeading? TakeNumbered(Cursor cursor, bool ranges)
     {
         int from = cursor.At;
-        if (TakeKind(cursor) is { } kind && Numbers.Take(cursor) is { } first && first.Values[0] is { } number) return TakeRest(cursor, kind, first, number);
+        if (TakeKind(cursor) is { } kind && Numbers.Take(cursor) is { } first && first.Values[0] is { } number) return TakeRest(cursor, kind, first, number, ranges);
         cursor.At = from;
         return null;
     }
 
-    private static RowHeading TakeRest(Cursor cursor, RowKind kind, SizedNumber first, int number)
+    private static RowHeading TakeRest(Cursor cursor, RowKind kind, SizedNumber first, int number, bool ranges)
     {
         if (cursor.Take(EvenRows)) return Of(kind, RowNumbering.EveryOther) with { Numbers = [number] };
-        if (RowNumbers.TakeLast(cursor) is { } last) return Of(kind, RowNumbering.Range) with { First = first, Last = last };
-        return Of(kind, RowNumbering.Listed) with { Numbers = RowNumbers.TakeMore(cursor, number) };
+        if (ranges && RowNumbers.TakeLast(cursor) is { } last && last.Values[0] > number) return Of(kind, RowNumbering.Range) with { First = first, Last = last };
+        return Of(kind, RowNumbering.Listed) with { Numbers = ranges ? RowNumbers.TakeMore(cursor, number) : [number] };
     }
 
     /// <summary>'2nd Row', '5th, 6th and 7th rows', '13th to 16th Rows'.</summary>
@@ -119,8 +147,7 @@ internal static class RowHeadings
     /// <summary>'Foundation row', 'Set-up row', 'Foundation ch'.</summary>
     private static RowHeading? TakeNamed(Cursor cursor)
     {
-        if (cursor.Take(FoundationChain)) return Of(RowKind.Foundation, RowNumbering.None);
-        if (!cursor.Take(Named)) return null;
+        if (!cursor.Take(Named)) return cursor.Take(FoundationChain) || cursor.Take(StartingChain) ? Of(RowKind.Foundation, RowNumbering.None) : null;
         RowKind kind = cursor.Ahead(-1).IsWord("rnd") ? RowKind.Round : RowKind.Row;
         return Of(kind, RowNumbering.Next) with { Last = SizedNumber.Of(1) };
     }

@@ -7,7 +7,7 @@ namespace PatternStudio.Craft.Reading.Headings;
 /// <summary>Reads the numbers of rows: '3–10', '4, 6 and 8', '3rd, 4th and 5th'.</summary>
 internal static class RowNumbers
 {
-    private static readonly Phrase To = new("to|through|till|until");
+    private static readonly Phrase To = new("to|through");
     private static readonly Phrase And = new("and|&");
     private const int MostListed = 1000;
 
@@ -15,7 +15,7 @@ internal static class RowNumbers
     public static SizedNumber? TakeLast(Cursor cursor)
     {
         int from = cursor.At;
-        if ((cursor.Take(TokenKind.Dash) || cursor.Take(TokenKind.Hyphen) || cursor.Take(To)) && Numbers.Take(cursor) is { } last && last.Values[0] is not null)
+        if ((cursor.Take(TokenKind.Dash) || cursor.Take(TokenKind.Hyphen) || cursor.Take(To)) && TakeRowLetter(cursor) && Numbers.Take(cursor) is { } last && last.Values[0] is not null)
         {
             cursor.TakeWord("inclusive");
             cursor.TakeWord("incl");
@@ -23,6 +23,13 @@ internal static class RowNumbers
         }
         cursor.At = from;
         return null;
+    }
+
+    /// <summary>The second R of 'R5–R7'.</summary>
+    private static bool TakeRowLetter(Cursor cursor)
+    {
+        if (cursor.Now.Word is "r" or "rnd" or "row" or "rd" && cursor.Ahead(1).Kind == TokenKind.Number) cursor.At++;
+        return true;
     }
 
     /// <summary>'to 16th' after a first ordinal.</summary>

@@ -9,7 +9,11 @@ namespace PatternStudio.Craft.Reading.Lines;
 /// <param name="Start">Index of the first token.</param>
 /// <param name="Body">Index of the first token after the heading.</param>
 /// <param name="End">Index after the last token.</param>
-internal sealed record Block(RowHeading? Heading, int Start, int Body, int End, bool AfterBlank);
+internal sealed record Block(RowHeading? Heading, int Start, int Body, int End, bool AfterBlank)
+{
+    /// <summary>True where the next line follows directly and begins an instruction.</summary>
+    public bool HeadsInstruction { get; init; }
+}
 
 /// <summary>Parts the text into blocks: a heading starts a row, at the start of a line or after a full stop; other lines go on or stand alone.</summary>
 internal static class Blocks
@@ -27,6 +31,9 @@ internal static class Blocks
                 else blocks.Add(block);
             }
         }
+        for (int i = 0; i + 1 < blocks.Count; i++)
+            if (!blocks[i + 1].AfterBlank && (blocks[i + 1].Heading is not null || Statements.Instructions.StartAt(new Cursor(context, blocks[i + 1].Body, blocks[i + 1].End))))
+                blocks[i] = blocks[i] with { HeadsInstruction = true };
         return blocks;
     }
 
@@ -63,10 +70,17 @@ internal static class Blocks
         Token first = context.Tokens[line.Start], last = context.Tokens[before.End - 1];
         if (last.Kind is TokenKind.Comma or TokenKind.Semicolon) return true;
         char begins = context.Source.Content[first.Span.Start];
-        if (char.IsLower(begins)) return !IsDefinition(context, line);
+        if (char.IsLower(begins)) return !IsDefinition(context, line) && (before.Heading is not null || IsUnfinished(context, before));
         if (before.Heading is not null && (begins is '(' or '[' or '*' or '{' || first.Kind is TokenKind.Dash)) return true;
         int lineLength = last.Span.End - context.Tokens[LineStart(context, before.End - 1)].Span.Start;
-        return before.Heading is not null && lineLength >= LongLine && last.Kind is TokenKind.Word or TokenKind.Number;
+        return before.Heading is not null && lineLength >= LongLine && last.Kind is TokenKind.Word or TokenKind.Number && !Statements.Instructions.StartAt(new Cursor(context, line.Start, line.End));
+    }
+
+    /// <summary>Prose goes on where its line is long and has no full stop.</summary>
+    private static bool IsUnfinished(ReadingContext context, Block before)
+    {
+        Token last = context.Tokens[before.End - 1];
+        return last.Kind is not (TokenKind.Dot or TokenKind.Colon) && last.Span.End - context.Tokens[LineStart(context, before.End - 1)].Span.Start >= LongLine / 2;
     }
 
     private static int LineStart(ReadingContext context, int token)
@@ -79,7 +93,7 @@ internal static class Blocks
     private static bool IsDefinition(ReadingContext context, TextLine line)
     {
         for (int i = line.Start; i < Math.Min(line.End, line.Start + 8); i++)
-            if (context.Tokens[i].Kind == TokenKind.Colon || context.Tokens[i] is { Kind: TokenKind.Other, Word: "=" }) return true;
+            if (context.Tokens[i].Kind is TokenKind.Colon or TokenKind.Equal) return true;
         return false;
     }
 }

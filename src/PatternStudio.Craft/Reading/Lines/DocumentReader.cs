@@ -29,12 +29,13 @@ internal sealed class DocumentReader(ReadingContext context)
         var cursor = new Cursor(context, block.Body, block.End);
         if (block.Heading is not null)
             foreach (PieceItem item in RowReader.Read(cursor, block.Heading)) Add(item);
-        else ReadLine(cursor);
+        else ReadLine(cursor, block);
     }
 
-    private void ReadLine(Cursor cursor)
+    private void ReadLine(Cursor cursor, Block block)
     {
-        if (FrontMatter(cursor)) return;
+        context.Document.CloseSection(block.AfterBlank && PieceHeadings.Take(new Cursor(context, cursor.At, cursor.End)) is not null);
+        if (FrontMatter(cursor, block)) return;
         if (PieceHeadings.Take(cursor) is { } heading)
         {
             EndPiece(heading.Span.Start);
@@ -44,19 +45,27 @@ internal sealed class DocumentReader(ReadingContext context)
         foreach (PieceItem item in LooseLines.Read(cursor)) Add(item);
     }
 
-    private bool FrontMatter(Cursor cursor) => context.Document.Take(cursor, inRows: items.Count > 0);
+    /// <summary>A heading directly above an instruction names a piece; with a blank line after it, the first one is the title.</summary>
+    private bool FrontMatter(Cursor cursor, Block block) => context.Document.Take(cursor, mayBeTitle: items.Count == 0 && !block.HeadsInstruction);
 
     /// <summary>Yarn and colours of a line of their own ('Change to B.') belong to the row that comes next.</summary>
     private void Add(PieceItem item)
     {
-        if (item is RowInstruction row && row.Steps.All(step => step is ColourStep or AttachStep) && !row.Steps.IsEmpty && row.Heading.Text.Length == 0) pending.AddRange(row.Steps);
+        if (item is RowInstruction row && IsBeforeRow(row)) pending.AddRange(row.Steps);
         else if (item is RowInstruction next && pending.Count > 0)
         {
             items.Add(next with { Steps = pending.Concat(next.Steps).ToEquatableArray(), Span = pending[0].Span.Through(next.Span) });
             pending.Clear();
         }
-        else items.Add(item);
+        else
+        {
+            if (item is Passage passage) context.Document.AddNotes(passage, context);
+            items.Add(item);
+        }
     }
+
+    private static bool IsBeforeRow(RowInstruction row) =>
+        row.Heading.Text.Length == 0 && row.Steps.Any(step => step is ColourStep or AttachStep) && row.Steps.All(step => step is ColourStep or AttachStep or SkipStep or RemarkStep);
 
     private void EndPiece(int end)
     {

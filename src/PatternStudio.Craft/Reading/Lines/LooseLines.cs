@@ -13,6 +13,7 @@ internal static class LooseLines
         cursor.SkipSeparators();
         if (cursor.AtEnd) return [];
         int from = cursor.At;
+        if (PieceReferences.Take(cursor) is { } reference) return cursor.AtEnd ? [reference] : [reference, .. Read(new Cursor(cursor.Context, cursor.At, cursor.End))];
         bool outer = cursor.Context.LineHasNoHeading;
         cursor.Context.LineHasNoHeading = true;
         var items = RowReader.Read(cursor, new RowHeading(RowKind.Row, RowNumbering.None, "", new TextSpan(cursor.Now.Span.Start, 0))).ToList();
@@ -23,6 +24,7 @@ internal static class LooseLines
     /// <summary>A line is an instruction where it begins with one; all else is prose.</summary>
     private static bool IsInstruction(RowInstruction row)
     {
+        if (row.Steps.Count > 1 && row.Steps[0] is StitchStep first && row.Steps[1] is UnreadStep next && next.Span.Start - first.Span.End <= 1) return false;
         foreach (Step step in row.Steps)
         {
             if (step is ChainStep or StitchStep or GroupStep or RepeatStep or MagicRingStep or JoinStep or SkipStep or AsRowStep) return true;
@@ -36,7 +38,7 @@ internal static class LooseLines
         var whole = new Cursor(cursor.Context, from, cursor.End);
         string text = whole.Slice(from, cursor.End);
         var steps = StepReader.ReadAll(whole).Steps;
-        bool remark = steps.All(step => step is FastenOffStep or RemarkStep or MarkerStep or TurnStep or ColourStep) || RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.End));
+        bool remark = !Statements.Instructions.StartAt(new Cursor(cursor.Context, from, cursor.End)) || steps.All(step => step is FastenOffStep or RemarkStep or MarkerStep or TurnStep or ColourStep) || RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.End));
         return new Passage(text, remark, whole.Span(from, cursor.End));
     }
 }

@@ -19,6 +19,7 @@ internal static class Measures
         while (!cursor.AtEnd && cursor.At - start < MostWordsBetween && cursor.Kind == TokenKind.Word && Terms.Synonyms.Number(cursor.Now.Word) is null) cursor.At++;
         if (TakeLengths(cursor) is { } millimetres)
         {
+            if (cursor.Partner() is >= 0 and int partner && IsLength(cursor, partner)) cursor.At = partner + 1;
             Steps.Clauses.TakeToComma(cursor);
             return millimetres;
         }
@@ -53,6 +54,14 @@ internal static class Measures
         };
         if (unit is not null) cursor.At++;
         return unit;
+    }
+
+    /// <summary>'(10 in)': the same length in other units.</summary>
+    private static bool IsLength(Cursor cursor, int partner)
+    {
+        for (int i = cursor.At; i < partner; i++)
+            if (cursor.Context.Tokens[i] is { Kind: TokenKind.Quote } or { Word: "cm" or "in" or "inch" or "inches" or "mm" }) return true;
+        return false;
     }
 
     private static double? TakeNumber(Cursor cursor)

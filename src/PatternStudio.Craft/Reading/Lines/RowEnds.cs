@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Reading.Counts;
 using PatternStudio.Craft.Reading.Steps;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
@@ -11,7 +12,7 @@ internal static class RowEnds
     public static RowInstruction Finish(ReadingContext context, RowHeading heading, StepList read, TextSpan span)
     {
         var steps = read.Steps.ToList();
-        StatedCount? stated = TakeStated(context, steps);
+        StatedCount? stated = RowCounts.InTurn(TakeStated(context, steps), heading);
         JoinRound(heading, steps);
         ReportLooseStars(context, read);
         return new RowInstruction(KindOf(heading, steps), steps.ToEquatableArray(), stated, span);

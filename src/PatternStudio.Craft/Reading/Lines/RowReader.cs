@@ -9,6 +9,8 @@ namespace PatternStudio.Craft.Reading.Lines;
 /// <summary>Reads the body of a row: its steps, the count it states, and words after it that repeat rows.</summary>
 internal static class RowReader
 {
+    private static readonly Phrase YouHave = new("you|there should|will|are|now? have|be|now|are");
+
     /// <summary>Reads a row with its heading.</summary>
     public static IEnumerable<PieceItem> Read(Cursor cursor, RowHeading heading)
     {
@@ -41,6 +43,15 @@ internal static class RowReader
     private static bool AfterSentence(Cursor cursor) =>
         cursor.At > cursor.Start && cursor.Ahead(-1).Kind is TokenKind.Dot or TokenKind.Close or TokenKind.Dash;
 
+    /// <summary>'23 sts (5 bo, 18 sc)': the brackets say of what.</summary>
+    private static StatedCount TakeDetail(Cursor cursor, StatedCount count)
+    {
+        int partner = cursor.Partner();
+        if (partner < 0 || StatedCounts.Whole(cursor.Inside(partner), cursor.Context.Source) is not { } detail) return count;
+        cursor.At = partner + 1;
+        return count with { Items = count.Items.Concat(detail.Items).ToEquatableArray() };
+    }
+
     /// <summary>'— 20 sts', ': 12 dc.', '. 16 tr.': a count after a mark that is its own clause.</summary>
     private static bool TakeCount(Cursor cursor, StepList steps)
     {
@@ -49,9 +60,10 @@ internal static class RowReader
         bool marked = cursor.Kind is TokenKind.Dash or TokenKind.Colon or TokenKind.Dot or TokenKind.Semicolon || (cursor.At > cursor.Start && cursor.Ahead(-1).Kind is TokenKind.Dot);
         cursor.SkipSeparators();
         int start = cursor.At;
-        if (marked && cursor.Kind == TokenKind.Number && StatedCounts.Take(cursor) is { } count && (cursor.AtEnd || cursor.Kind is TokenKind.Dot))
+        bool said = cursor.Take(YouHave);
+        if (marked && (said || cursor.Kind == TokenKind.Number) && StatedCounts.Take(cursor) is { } count && TakeDetail(cursor, count) is { } whole && (cursor.AtEnd || cursor.Kind is TokenKind.Dot))
         {
-            steps.Add(new CountedSoFar(count, cursor.SpanFrom(start)));
+            steps.Add(new CountedSoFar(whole with { Span = cursor.SpanFrom(start), Text = cursor.Slice(start, cursor.At) }, cursor.SpanFrom(start)));
             return true;
         }
         cursor.At = from;

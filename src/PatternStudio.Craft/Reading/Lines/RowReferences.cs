@@ -17,6 +17,10 @@ internal static class RowReferences
     private static readonly Phrase SameAs = new("the? same as|like for? in? the?");
     private static readonly Phrase Rep = new("cont? to? rep|work the? instructions|directions? for? of? the?");
     private static readonly Phrase Last = new("last|prev");
+    private static readonly Phrase Then = new("and? then");
+    private static readonly Phrase EndingWithRow = new("end|finishing with|on|after a|an? row|rnd|rs|ws|right|wrong");
+    private static readonly Phrase MoreInEach = new("work # more");
+    private static readonly Phrase UntilWords = new("until|till");
     private static readonly Phrase Changes = new("but|except|having|with|making|only|omitting");
     private static readonly Phrase AlternateWords = new("alternately|in turn|order|sequence");
 
@@ -56,11 +60,38 @@ internal static class RowReferences
             cursor.At = from;
             return false;
         }
+        EquatableArray<int> rows = TakeThenRows(cursor, named.Rows);
         SizedNumber? times = TakeTimes(cursor);
         cursor.Take(AlternateWords);
+        TakeEnding(cursor);
         bool changes = TakeChanges(cursor);
-        steps.Add(new AsRowStep(named.Rows, cursor.SpanFrom(from)) { PreviousRow = named.Previous, WithChanges = changes, Times = times });
+        steps.Add(new AsRowStep(rows, cursor.SpanFrom(from)) { PreviousRow = named.Previous, WithChanges = changes, Times = times });
         return true;
+    }
+
+    /// <summary>'Rep Row 6, then Row 7, then Row 6'.</summary>
+    private static EquatableArray<int> TakeThenRows(Cursor cursor, EquatableArray<int> rows)
+    {
+        var all = rows.ToList();
+        for (int from = cursor.At; ; from = cursor.At)
+        {
+            cursor.Take(TokenKind.Comma);
+            if (cursor.Take(Then) && TakeRows(cursor) is { Previous: false } more) all.AddRange(more.Rows);
+            else
+            {
+                cursor.At = from;
+                return all.ToEquatableArray();
+            }
+        }
+    }
+
+    /// <summary>', ending with a Row 2', 'until 3 sts remain': the heading says which rows they are.</summary>
+    private static void TakeEnding(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.Take(TokenKind.Comma);
+        if (cursor.Take(MoreInEach) || cursor.Take(EndingWithRow) || cursor.Take(UntilWords)) Clauses.TakeToComma(cursor);
+        else cursor.At = from;
     }
 
     private static SizedNumber? TakeTimes(Cursor cursor)

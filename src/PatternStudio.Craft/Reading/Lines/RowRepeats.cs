@@ -11,7 +11,12 @@ internal static class RowRepeats
 {
     private static readonly Phrase Rep = new("cont? to? rep from?");
     private static readonly Phrase WorkEven = new("work|cont work? even");
+    private static readonly Phrase Cont = new("cont");
+    private static readonly Phrase UntilWord = new("until|till");
+    private static readonly Phrase ForRows = new("for # more? row|rnd");
+    private const int MostWords = 20;
     private static readonly Phrase For = new("for");
+    private static readonly Phrase AFurther = new("a? further|another");
     private static readonly Phrase More = new("more|additional|further");
     private static readonly Phrase RowWord = new("row|rnd");
     private static readonly Phrase UntilRow = new("until|to|through and? including? there? are?");
@@ -25,7 +30,7 @@ internal static class RowRepeats
     {
         int from = cursor.At;
         EquatableArray<int> rows = [];
-        bool even = cursor.Take(WorkEven);
+        bool even = cursor.Take(WorkEven) || TakeInThisManner(cursor);
         RowReferences.Named? named = null;
         if (!even && (!cursor.Take(Rep) || (named = RowReferences.TakeRows(cursor)) is null))
         {
@@ -37,6 +42,20 @@ internal static class RowRepeats
         repeat = TakeEnding(cursor, repeat);
         repeat = TakeStated(cursor, repeat);
         return repeat with { Span = cursor.SpanFrom(from) };
+    }
+
+    /// <summary>'Cont to inc 1 st at beg of every row in this manner until …': taken up to the 'until'.</summary>
+    private static bool TakeInThisManner(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(Cont))
+        {
+            int words = cursor.At;
+            while (!cursor.AtEnd && cursor.At - words < MostWords && cursor.Kind is TokenKind.Word or TokenKind.Number && !cursor.Is(UntilWord) && !cursor.Is(ForRows)) cursor.At++;
+            if (cursor.Is(UntilWord) || cursor.Is(ForRows)) return true;
+        }
+        cursor.At = from;
+        return false;
     }
 
     private static RepeatRows TakeUntil(Cursor cursor, EquatableArray<int> rows, RowReferences.Named? named)
@@ -60,6 +79,7 @@ internal static class RowRepeats
     private static RepeatRows? TakeMoreRows(Cursor cursor, EquatableArray<int> rows)
     {
         cursor.Take(For);
+        cursor.Take(AFurther);
         if (Numbers.Take(cursor) is not { } count) return null;
         cursor.Take(More);
         if (!cursor.Take(RowWord)) return null;

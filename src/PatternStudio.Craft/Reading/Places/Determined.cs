@@ -14,7 +14,8 @@ internal static class Determined
     private static readonly Phrase Last = new("last");
     private static readonly Phrase First = new("first");
     private static readonly Phrase Center = new("the? center of?");
-    private static readonly Phrase Skipped = new("next|first|last? skip|unworked|missed");
+    private static readonly Phrase Skipped = new("next|last? skip|unworked|missed");
+    private static readonly Phrase OfWhich = new("the|next|same|each|last|that|this|first");
     private static readonly Phrase Marked = new("marked");
     private static readonly Phrase Any = new("any");
     private static readonly Phrase EndWord = new("end");
@@ -23,8 +24,8 @@ internal static class Determined
     public static Placement? Take(Cursor cursor)
     {
         int from = cursor.At;
-        cursor.Take(The);
-        Placement? placement = TakeSkipped(cursor) ?? TakeEach(cursor) ?? TakeNext(cursor) ?? TakeSame(cursor) ?? TakeLast(cursor) ?? TakeOrdinal(cursor) ?? TakeCenter(cursor) ?? TakeBare(cursor);
+        bool all = cursor.Take(The) && cursor.Ahead(-1) is { Word: "all" or "both" };
+        Placement? placement = (all ? TakeAll(cursor) : null) ?? TakeSkipped(cursor) ?? TakeEach(cursor) ?? TakeNext(cursor) ?? TakeSame(cursor) ?? TakeLast(cursor) ?? TakeOrdinal(cursor) ?? TakeCenter(cursor) ?? TakeBare(cursor);
         if (placement is null) cursor.At = from;
         return placement;
     }
@@ -32,13 +33,25 @@ internal static class Determined
     private static Placement Of(PlaceChoice choice, PlaceKind? kind, SizedNumber? count = null) =>
         new(choice, kind ?? PlaceKind.AnyStitch, default) { Count = count };
 
+    /// <summary>'all 12 sts', 'all sts'.</summary>
+    private static Placement? TakeAll(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.TakeWord("the");
+        SizedNumber? count = TakeCount(cursor);
+        if (PlaceNouns.Take(cursor) is { } kind) return Of(PlaceChoice.Each, kind, count) with { Extent = count is null ? new Extent(ExtentKind.ToEnd, default) : null };
+        cursor.At = from;
+        return null;
+    }
+
     private static Placement? TakeSkipped(Cursor cursor)
     {
         int from = cursor.At;
+        int? ordinal = Numbers.TakeOrdinal(cursor);
         if (cursor.Take(Skipped))
         {
             SizedNumber? count = Numbers.Take(cursor);
-            if (PlaceNouns.Take(cursor) is { } kind) return Of(PlaceChoice.Skipped, kind, count);
+            if (PlaceNouns.Take(cursor) is { } kind) return Of(PlaceChoice.Skipped, kind, count) with { Ordinal = ordinal };
         }
         cursor.At = from;
         if (cursor.Take(Marked) && PlaceNouns.Take(cursor) is { } marked) return Of(PlaceChoice.Marked, marked);
@@ -99,10 +112,20 @@ internal static class Determined
     }
 
     private static Placement? TakeCenter(Cursor cursor) =>
-        cursor.Take(Center) ? Of(PlaceChoice.Centre, PlaceNouns.Take(cursor)) : null;
+        cursor.Take(Center) ? Of(PlaceChoice.Centre, TakeCenterNoun(cursor)) : null;
+
+    /// <summary>'center of 1st shell', 'center st of next loop', 'center picot'.</summary>
+    private static PlaceKind? TakeCenterNoun(Cursor cursor)
+    {
+        if (cursor.Ahead(-1).IsWord("of"))
+            while (cursor.Take(OfWhich) || Numbers.TakeOrdinal(cursor) is not null) { }
+        SizedNumber? several = TakeCount(cursor);
+        return PlaceNouns.Take(cursor) ?? (several is null ? null : PlaceKind.AnyStitch);
+    }
 
     private static Placement? TakeBare(Cursor cursor)
     {
+        if (cursor.TakeWord("it")) return Of(PlaceChoice.Same, null);
         if (cursor.Take(Any)) return PlaceNouns.Take(cursor) is { } any ? Of(PlaceChoice.Next, any) : null;
         cursor.Take(Indicated);
         return PlaceNouns.Take(cursor) switch

@@ -17,6 +17,8 @@ internal static class Extents
     private static readonly Phrase Until = new("until|till");
     private static readonly Phrase Remain = new("remaining|left");
     private static readonly Phrase ToPlace = new("to|until|up the? next? the?");
+    private static readonly Phrase CenterOf = new("center");
+    private static readonly Phrase OfNext = new("of the? next?");
     private static readonly Phrase Once = new("once");
     private static readonly Phrase Twice = new("twice");
     private static readonly Phrase Thrice = new("thrice");
@@ -118,6 +120,7 @@ internal static class Extents
     {
         cursor.At = from;
         if (!cursor.Take(ToPlace)) return null;
+        if (cursor.Take(CenterOf) && PlaceNouns.Take(cursor) is not null) cursor.Take(OfNext);
         return PlaceNouns.Take(cursor) is { } kind ? new Extent(ExtentKind.ToPlace, cursor.SpanFrom(from)) { Place = kind } : null;
     }
 }

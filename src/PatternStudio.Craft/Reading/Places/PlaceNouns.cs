@@ -1,5 +1,6 @@
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 
 namespace PatternStudio.Craft.Reading.Places;
 
@@ -9,7 +10,8 @@ internal static class PlaceNouns
     private static readonly Phrase Corner = new("corner sp|loop|st|mesh?");
     private static readonly Phrase TurningChain = new("tch|t");
     private static readonly Phrase BeginningChain = new("the? turn|beg ch");
-    private static readonly Phrase Ring = new("the? magic|center|adjustable? ring");
+    private static readonly Phrase NumberedBeginning = new("the? turn|beg # ch");
+    private static readonly Phrase Ring = new("the? magic|center|adjustable? ring|mr");
     private static readonly Phrase SpaceWord = new("sp|loop|mesh|arch|lp");
     private static readonly Phrase ChainWord = new("foundation|base? ch st?");
     private static readonly Phrase StitchOfChain = new("st of foundation|base|beg? ch");
@@ -18,6 +20,7 @@ internal static class PlaceNouns
     private static readonly Phrase OrChain = new("and|or|& in? each? ch");
     private static readonly Phrase RowEnd = new("row end|st?");
     private static readonly Phrase EndOfRow = new("end of each|next? row");
+    private static readonly Phrase GroupWord = new("group");
     private static readonly Phrase PlaceWord = new("place|one");
 
     /// <summary>Takes a noun; null where none stands here.</summary>
@@ -38,9 +41,32 @@ internal static class PlaceNouns
 
     private static PlaceKind? TakeStitch(Cursor cursor)
     {
-        if (cursor.TakeStitch() is not { } stitch) return null;
+        if (TakeStitchGroup(cursor) is { } stitchGroup) return stitchGroup;
+        if (cursor.TakeStitch() is not { } stitch) return TakeKnownGroup(cursor);
         cursor.Take(StitchWord);
+        cursor.Take(GroupWord);
         return cursor.Context.IsGroup(stitch) ? new PlaceKind(PlaceNoun.Group, stitch) : PlaceKind.Of(stitch);
+    }
+
+    /// <summary>'3-dc group', '3-sc corner'.</summary>
+    private static PlaceKind? TakeStitchGroup(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (Numbers.TakePlain(cursor) is not null && cursor.Take(TokenKind.Hyphen) && cursor.TakeStitch() is { } stitch && stitch != StitchId.Chain)
+        {
+            if (cursor.Take(Corner)) return new PlaceKind(PlaceNoun.Corner);
+            if (TakeKnownGroup(cursor) is { } group) return group;
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'tile', 'petal': names of groups that need no definition.</summary>
+    private static PlaceKind? TakeKnownGroup(Cursor cursor)
+    {
+        if (cursor.Kind != TokenKind.Word || Synonyms.Group(cursor.Now.Word) is not { } name) return null;
+        cursor.At++;
+        return new PlaceKind(PlaceNoun.Group, new StitchId(name));
     }
 
     /// <summary>'st and ch-1 sp' is one kind of place: whatever comes next.</summary>
@@ -61,6 +87,7 @@ internal static class PlaceNouns
     {
         int from = cursor.At;
         if (cursor.Now.IsWord("tch")) cursor.At++;
+        else if (cursor.Take(NumberedBeginning)) return PlaceKind.TurningChain with { Chains = Math.Min(cursor.Ahead(-2).Value, ReadingLimits.Number) };
         else if (!cursor.Take(BeginningChain)) return null;
         int? chains = ChainNumber(cursor);
         if (chains is null && from == cursor.At) return null;
@@ -91,6 +118,7 @@ internal static class PlaceNouns
             cursor.Take(TokenKind.Hyphen);
             if (cursor.Take(SpaceWord)) return PlaceKind.ChainSpace(before ?? after);
             if (after is not null) return PlaceKind.ChainSpace(after);
+            if (before is null && cursor.Kind == TokenKind.Number && cursor.Ahead(1).Word is not ("times" or "more" or "ch" or "st" or "dc" or "sc") && Numbers.TakePlain(cursor) is { } chains) return PlaceKind.ChainSpace(chains);
         }
         cursor.At = from;
         return null;

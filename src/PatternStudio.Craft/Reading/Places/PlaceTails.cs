@@ -3,26 +3,32 @@ using PatternStudio.Craft.Reading.Tree;
 
 namespace PatternStudio.Craft.Reading.Places;
 
-/// <summary>Reads what follows a place and narrows it: 'from hook', 'of next shell', 'across', '2 rows below', 'as join'.</summary>
+/// <summary>Reads what follows a place and narrows it: 'from hook', 'of next shell', 'just made', 'across', '2 rows below', 'as join'.</summary>
 internal static class PlaceTails
 {
     private static readonly Phrase FromHook = new("from the? hook|needle");
-    private static readonly Phrase Of = new("of the?");
-    private static readonly Phrase Within = new("next|each|same|first|last|this|that|a|beg?");
     private static readonly Phrase OfTheRow = new("of|in|on the? prev|last|first|row row|rnd|below?");
     private static readonly Phrase AsBefore = new("as|where the? last|first|prev?");
-    private static readonly Phrase AsJoining = new("join|attach|sl|work|before|made st?");
-    private static readonly Phrase RowsBelow = new("# row|rnd below");
+    private static readonly Phrase AsJoining = new("join|attach|sl|work|before|make st?");
+    private static readonly Phrase RowsBelow = new("row|rnd below");
     private static readonly Phrase RowBelow = new("one|in|on|of? the? row|rnd? below");
+    private static readonly Phrase OfRowNumber = new("of|in|from row|rnd");
+    private static readonly Phrase StartsAnother = new("with|in|over|on ch|back|front|blo|flo|both|color");
+    private static readonly Phrase JustMade = new("just make|work");
+    private static readonly Phrase Beside = new("between|before|after|behind|beside the? next|last|first|each?");
+    private static readonly Phrase AndBeside = new("and the? next|last|first?");
 
     public static Placement Take(Cursor cursor, Placement place)
     {
         if (cursor.Take(FromHook)) return FromHookOf(place);
-        place = TakeWithin(cursor, place);
+        if (cursor.Take(JustMade)) return place with { Choice = PlaceChoice.JustMade };
+        place = TakeRowNumber(cursor, PlacesWithin.Take(cursor, place));
         TakeAsBefore(cursor, place);
+        TakeBeside(cursor, place);
         place = TakeRowsBelow(cursor, place);
         cursor.Take(OfTheRow);
-        return TakeExtent(cursor, place);
+        place = TakeExtent(cursor, place);
+        return place.Choice == PlaceChoice.Between || cursor.Is(StartsAnother) ? place : place with { Further = FurtherWords.Take(cursor) };
     }
 
     private static Placement FromHookOf(Placement place) => place with
@@ -32,37 +38,15 @@ internal static class PlaceTails
         Kind = place.Kind.Noun == PlaceNoun.AnyStitch ? PlaceKind.Chain : place.Kind,
     };
 
-    /// <summary>'of next shell', 'of beg ch-3', 'of each V-st'.</summary>
-    private static Placement TakeWithin(Cursor cursor, Placement place)
+    private static Placement TakeRowNumber(Cursor cursor, Placement place)
     {
         int from = cursor.At;
-        if (cursor.Is(OfTheRow) || !cursor.Take(Of)) return place;
-        int choice = cursor.At;
-        bool each = cursor.Now.IsWord("each");
-        if (PlaceNouns.Take(cursor) is not { } within)
-        {
-            cursor.At = choice;
-            cursor.Take(Within);
-            if (PlaceNouns.Take(cursor) is not { } after)
-            {
-                cursor.At = from;
-                return place;
-            }
-            within = after;
-        }
-        return Inside(place, within, each);
+        if (cursor.Take(OfRowNumber) && Numbers.TakePlain(cursor) is { } row) return place with { InRow = row };
+        cursor.At = from;
+        return place;
     }
 
-    private static Placement Inside(Placement place, PlaceKind within, bool each)
-    {
-        bool ofTurningChain = within.Noun == PlaceNoun.TurningChain
-            || (place.Ordinal is not null && place.Kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch && within.Noun == PlaceNoun.Chain);
-        if (ofTurningChain) return place with { Choice = PlaceChoice.TurningChainTop, Within = within, Kind = PlaceKind.Chain };
-        if (place.Choice == PlaceChoice.First) return place with { Choice = PlaceChoice.Nth, Ordinal = 1, Within = within };
-        if (place.Choice == PlaceChoice.Last) return place with { Choice = PlaceChoice.Nth, Ordinal = -1, Within = within };
-        return place with { Choice = each ? PlaceChoice.Each : place.Choice, Within = within };
-    }
-
+    /// <summary>'same st as join', 'same sp as last dc'.</summary>
     private static void TakeAsBefore(Cursor cursor, Placement place)
     {
         int from = cursor.At;
@@ -70,10 +54,23 @@ internal static class PlaceTails
         if (!cursor.Take(AsJoining) && PlaceNouns.Take(cursor) is null) cursor.At = from;
     }
 
+    /// <summary>'sp between 3-dc groups', 'sp before next 3-dc group': which space it is.</summary>
+    private static void TakeBeside(Cursor cursor, Placement place)
+    {
+        int from = cursor.At;
+        if (place.Kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !cursor.Take(Beside)) return;
+        if (PlaceNouns.Take(cursor) is null) cursor.At = from;
+        else
+        {
+            int after = cursor.At;
+            if (!cursor.Take(AndBeside) || PlaceNouns.Take(cursor) is null) cursor.At = after;
+        }
+    }
+
     private static Placement TakeRowsBelow(Cursor cursor, Placement place)
     {
         int from = cursor.At;
-        if (Numbers.TakePlain(cursor) is { } rows && cursor.Take(new Phrase("row|rnd below"))) return place with { RowsBelow = Math.Max(0, rows - 1) };
+        if (Numbers.TakePlain(cursor) is { } rows && cursor.Take(RowsBelow)) return place with { RowsBelow = Math.Max(0, rows - 1) };
         cursor.At = from;
         cursor.Take(RowBelow);
         return place;
@@ -81,11 +78,8 @@ internal static class PlaceTails
 
     private static Placement TakeExtent(Cursor cursor, Placement place)
     {
-        if (place.Choice is not PlaceChoice.Each || place.Count is not null)
-        {
-            if (place.Choice is PlaceChoice.RowEnds or PlaceChoice.OtherSide) return place with { Extent = Extents.Take(cursor) };
-            return place;
-        }
+        if (place.Choice is PlaceChoice.RowEnds or PlaceChoice.OtherSide) return place with { Extent = Extents.Take(cursor) };
+        if (place.Choice is not PlaceChoice.Each || place.Count is not null) return place;
         int from = cursor.At;
         if (Extents.Take(cursor) is { Kind: not ExtentKind.Times } extent) return place with { Extent = extent };
         cursor.At = from;

@@ -24,6 +24,18 @@ internal static class Placements
         return TakeMore(cursor, from, placement);
     }
 
+    /// <summary>Takes a place named without 'in': 'the same ch as the first sc'.</summary>
+    public static Placement? TakeBare(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Kind == TokenKind.Number || TakeOne(cursor, needsPreposition: false) is not { } placement)
+        {
+            cursor.At = from;
+            return null;
+        }
+        return placement;
+    }
+
     /// <summary>'in 2nd ch from hook and in each ch across', 'in each dc and in each ch-1 sp across'.</summary>
     private static Placement TakeMore(Cursor cursor, int from, Placement first)
     {
@@ -57,18 +69,20 @@ internal static class Placements
         int from = cursor.At;
         (LoopChoice loop, PostChoice post) = LoopsAndPosts.TakeBefore(cursor);
         bool said = cursor.At > from;
+        IReadOnlyList<int> ordinals = [];
         Placement? placement = SpecialPlaces.Take(cursor);
         if (placement is null)
         {
             if (cursor.Take(Preposition)) said = true;
             if (loop == LoopChoice.Both && post == PostChoice.None) (loop, post) = LoopsAndPosts.TakeBefore(cursor);
             if (needsPreposition && !said && !cursor.Is(WithoutPreposition)) return null;
+            ordinals = SeveralOrdinals.Take(cursor);
             placement = Determined.Take(cursor);
         }
         if (placement is null && loop != LoopChoice.Both && said) placement = new Placement(PlaceChoice.Next, PlaceKind.AnyStitch, cursor.SpanFrom(from));
         if (placement is null) return null;
         placement = PlaceTails.Take(cursor, placement);
         if (loop == LoopChoice.Both) loop = LoopsAndPosts.TakeAfter(cursor);
-        return placement with { Loop = loop, Post = post, Span = cursor.SpanFrom(from) };
+        return SeveralOrdinals.Spread(placement with { Loop = loop, Post = post, Span = cursor.SpanFrom(from) }, ordinals);
     }
 }

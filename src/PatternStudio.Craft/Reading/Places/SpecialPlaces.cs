@@ -10,12 +10,16 @@ internal static class SpecialPlaces
     private static readonly Phrase OverFirst = new("over the? first|last");
     private static readonly Phrase OverPlace = new("over|under the? next|each|same?");
     private static readonly Phrase Between = new("in? the? sp? between the? next|first|last?");
-    private static readonly Phrase Other = new("on|in|along|of|across the? other|opposite|remaining|unused|free side|loop? of? the? foundation|beg|base|starting? ch?");
     private static readonly Phrase TopOfTurning = new("in|on|to the? top st? of the?");
     private static readonly Phrase InTurning = new("in|on|over|under|to the?");
-    private static readonly Phrase RowEnds = new("in|along|across|over the? end|side of the? each|next? row?");
     private static readonly Phrase Space = new("sp|loop");
     private static readonly Phrase And = new("and");
+    private static readonly Phrase AndThe = new("and the? next|last|first?");
+    private static readonly Phrase OverWords = new("over|in the?");
+    private static readonly Phrase FromHook = new("from the? hook");
+    private static readonly Phrase LastMade = new("the? last");
+    private static readonly Phrase BegStitch = new("the? first|beg");
+    private static readonly Phrase JustMade = new("just? make|work");
 
     public static Placement? Take(Cursor cursor)
     {
@@ -29,7 +33,7 @@ internal static class SpecialPlaces
         return null;
     }
 
-    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeOver, TakeBetween, TakeOtherSide, TakeTopOfTurning, TakeTurning, TakeRowEnds, TakeUnderLoop];
+    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakeUnderLoop];
 
     /// <summary>'over next 2 sts': one stitch takes them all. 'over next ch-2 sp' is just a place.</summary>
     private static Placement? TakeOver(Cursor cursor, int from)
@@ -46,14 +50,13 @@ internal static class SpecialPlaces
         if (!cursor.Take(Between)) return null;
         int? ordinal = Numbers.TakeOrdinal(cursor);
         if (ordinal is not null && cursor.Take(And)) Numbers.TakeOrdinal(cursor);
-        cursor.Take(new Phrase("next"));
+        cursor.TakeWord("next");
         SizedNumber? count = Numbers.Take(cursor);
         if (PlaceNouns.Take(cursor) is not { } kind) return null;
+        int after = cursor.At;
+        if (!cursor.Take(AndThe) || PlaceNouns.Take(cursor) is null) cursor.At = after;
         return new Placement(PlaceChoice.Between, kind, default) { Count = count, Ordinal = ordinal };
     }
-
-    private static Placement? TakeOtherSide(Cursor cursor, int from) =>
-        cursor.Take(Other) && cursor.Ahead(-1) is { Word: "side" or "ch" or "loop" } ? new Placement(PlaceChoice.OtherSide, PlaceKind.Chain, default) : null;
 
     /// <summary>'in top of tch', 'in top of beg ch-3', 'in top of ch-3'. 'In top of last sc' is another matter.</summary>
     private static Placement? TakeTopOfTurning(Cursor cursor, int from)
@@ -75,8 +78,33 @@ internal static class SpecialPlaces
         return new Placement(space ? PlaceChoice.TurningChainSpace : PlaceChoice.TurningChainTop, kind, default);
     }
 
-    private static Placement? TakeRowEnds(Cursor cursor, int from) =>
-        cursor.Take(RowEnds) && cursor.Ahead(-1).IsWord("row") ? new Placement(PlaceChoice.RowEnds, new PlaceKind(PlaceNoun.RowEnd), default) : null;
+    /// <summary>'in top of last sc': a stitch just made or of the row below, as the words choose.</summary>
+    private static Placement? TakeTopOfStitch(Cursor cursor, int from)
+    {
+        if (!cursor.Take(TopOfTurning)) return null;
+        if (cursor.Take(LastMade) && PlaceNouns.Take(cursor) is { } last) return Made(cursor, last);
+        if (cursor.Take(BegStitch) && PlaceNouns.Take(cursor) is { } first) return new Placement(PlaceChoice.First, first, default);
+        cursor.TakeWord("same");
+        cursor.TakeWord("next");
+        return PlaceNouns.Take(cursor) is { } kind ? Made(cursor, kind) : null;
+    }
+
+    private static Placement Made(Cursor cursor, PlaceKind kind)
+    {
+        cursor.Take(JustMade);
+        return new Placement(PlaceChoice.JustMade, kind, default);
+    }
+
+    private static Placement? TakeAlongEdge(Cursor cursor, int from) => RowEndPlaces.Take(cursor);
+
+    /// <summary>'over 2nd and 3rd chs from hook'.</summary>
+    private static Placement? TakeOverChains(Cursor cursor, int from)
+    {
+        cursor.Take(OverWords);
+        if (Numbers.TakeOrdinal(cursor) is not { } first || !cursor.Take(And) || Numbers.TakeOrdinal(cursor) is not { } second || second != first + 1) return null;
+        if (PlaceNouns.Take(cursor) is not { } kind || !cursor.Take(FromHook)) return null;
+        return new Placement(PlaceChoice.FromHook, kind, default) { Ordinal = first, Count = SizedNumber.Of(2) };
+    }
 
     /// <summary>'over ch-2 sp', 'under next loop', 'over each loop'.</summary>
     private static Placement? TakeUnderLoop(Cursor cursor, int from)

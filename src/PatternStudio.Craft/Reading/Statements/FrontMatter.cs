@@ -20,12 +20,27 @@ internal sealed class FrontMatter
     /// <summary>Adds a definition met inside a row.</summary>
     public void Add(StitchDefinition definition) => definitions.Add(definition);
 
+    /// <summary>Adds what prose among the rows says of turning chains.</summary>
+    public void AddNotes(Passage passage, ReadingContext context)
+    {
+        var words = new Cursor(context, context.TokenAt(passage.Span.Start), context.TokenAt(passage.Span.End));
+        statements.AddRange(TurningChainNotes.In(words, alone: false));
+    }
+
+    /// <summary>Ends an open section ('Notes') where a heading stands.</summary>
+    public void CloseSection(bool atHeading)
+    {
+        if (!atHeading) return;
+        section = null;
+        inDefinitions = false;
+    }
+
     /// <summary>Takes a line that is front matter; false where it may be an instruction or a piece heading.</summary>
-    public bool Take(Cursor cursor, bool inRows)
+    public bool Take(Cursor cursor, bool mayBeTitle)
     {
         int from = cursor.At;
         if (Labels.Take(cursor) is { } label) return TakeLabelled(cursor, label, from);
-        if (StitchDefinitions.Take(cursor, inDefinitions) is { } definition)
+        if (!(section == StatementKind.Abbreviation && !MotionWords.AreWhole(cursor)) && StitchDefinitions.Take(cursor, inDefinitions) is { } definition)
         {
             definitions.Add(definition);
             titled = true;
@@ -44,7 +59,7 @@ internal sealed class FrontMatter
         }
         section = null;
         inDefinitions = false;
-        return !inRows && TakeTitle(cursor, from);
+        return mayBeTitle && TakeTitle(cursor, from);
     }
 
     private bool TakeLabelled(Cursor cursor, Label label, int from)
@@ -56,18 +71,42 @@ internal sealed class FrontMatter
         {
             cursor.SkipSeparators();
             if (cursor.AtEnd) section = kind;
-            else AddStatement(cursor, kind, from);
+            else return AddUpToChain(cursor, kind, from);
         }
         else if (label.OpensDefinitions && !cursor.AtEnd && StitchDefinitions.Take(cursor, labelled: true) is { } definition) definitions.Add(definition);
         return true;
     }
 
+    /// <summary>'Stitch count: any odd number. Ch 22.': the chain is an instruction on the same line; false leaves it to be read.</summary>
+    private bool AddUpToChain(Cursor cursor, StatementKind kind, int from)
+    {
+        int chain = cursor.At + 1;
+        while (chain < cursor.End && !(cursor.Context.Tokens[chain - 1].Kind == TokenKind.Dot && IsChain(cursor, chain))) chain++;
+        if (kind != StatementKind.Multiple || chain >= cursor.End)
+        {
+            AddStatement(cursor, kind, from);
+            return true;
+        }
+        AddStatement(new Cursor(cursor.Context, cursor.At, chain), kind, from);
+        cursor.At = chain;
+        return false;
+    }
+
+    private static bool IsChain(Cursor cursor, int at) => Chain.Match(cursor.Context.Tokens.AsSpan(0, cursor.End), at) >= 0;
+
+    private static readonly Phrase Chain = new("ch #");
+
     private void AddStatement(Cursor cursor, StatementKind kind, int from)
     {
-        statements.Add(new Statement(kind, cursor.Slice(cursor.At, cursor.End), cursor.Span(from, cursor.End)));
+        string words = Plain(cursor.Slice(cursor.At, cursor.End));
+        if (kind == StatementKind.Sizes && SizeNameList.Of(words) is null && words.Any(char.IsAsciiDigit)) kind = StatementKind.FinishedSize;
+        statements.Add(new Statement(kind, words, cursor.Span(from, cursor.End)));
         statements.AddRange(TurningChainNotes.In(cursor, alone: false));
-        if (kind == StatementKind.Sizes) SizeNames = SizeNameList.Of(cursor);
+        if (kind == StatementKind.Sizes) SizeNames = SizeNameList.Of(words);
     }
+
+    /// <summary>The words without the marks that make letters bold.</summary>
+    private static string Plain(string words) => words.Replace("**", "", StringComparison.Ordinal).Trim();
 
     /// <summary>The names of the sizes, where a statement lists them.</summary>
     public IReadOnlyList<string>? SizeNames { get; private set; }
@@ -77,7 +116,7 @@ internal sealed class FrontMatter
     {
         if (titled || Instructions.StartAt(cursor)) return false;
         titled = true;
-        statements.Add(new Statement(StatementKind.Title, cursor.Slice(from, cursor.End), cursor.Span(from, cursor.End)));
+        statements.Add(new Statement(StatementKind.Title, Plain(cursor.Slice(from, cursor.End)), cursor.Span(from, cursor.End)));
         return true;
     }
 }

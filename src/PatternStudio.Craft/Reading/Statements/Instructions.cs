@@ -9,15 +9,17 @@ internal static class Instructions
     [
         new("ch #"), new("ch one|two|three|four|five|six|seven|eight|nine|ten"), new("ch a multiple"), new("make|work|start|beg|with a|an|the? magic|adjustable|sliding|ch"),
         new("with"), new("using"), new("join"), new("attach"), new("rep row|rnd|the|last|from"), new("fasten off"), new("change to|color"), new("foundation"), new("turn"), new("cut"),
-        new("row"), new("rnd"), new("work even"), new("starting"), new("beg at|with"),
+        new("work even"), new("starting"), new("beg at|with"),
     ];
+
+    private static readonly Phrase Placing = new("in|over|around|each|evenly|across|next|to");
 
     public static bool StartAt(Cursor cursor)
     {
-        if (Beginnings.Any(cursor.Is) || cursor.Kind == TokenKind.Star) return true;
+        if (Beginnings.Any(cursor.Is) || cursor is { Kind: TokenKind.Star, Now.Word: "*" }) return true;
         int from = cursor.At;
         Numbers.TakePlain(cursor);
-        bool stitch = cursor.TakeStitch() is not null && cursor.Kind is not (TokenKind.Colon or TokenKind.Dash or TokenKind.Other or TokenKind.Open) && !cursor.AtEnd;
+        bool stitch = cursor.TakeStitch() is not null && (cursor.Kind == TokenKind.Comma || cursor.Is(Placing));
         cursor.At = from;
         return stitch;
     }

@@ -21,7 +21,13 @@ internal static class Labels
         (new("size"), new(StatementKind.Sizes)),
         (new("sizes"), new(StatementKind.Sizes)),
         (new("materials|yarn|supplies|notions"), new(StatementKind.Yarn)),
-        (new("you will need"), new(StatementKind.Yarn)),
+        (new("you will? need"), new(StatementKind.Yarn)),
+        (new("to fit"), new(StatementKind.Sizes)),
+        (new("fits"), new(StatementKind.Sizes)),
+        (new("around|height|width|length"), new(StatementKind.FinishedSize)),
+        (new("st used"), new(StatementKind.Note)),
+        (new("caution|safety|care|finishing|warning"), new(StatementKind.Note)),
+        (new("st count"), new(StatementKind.Multiple)),
         (new("crochet? hook"), new(StatementKind.Hook)),
         (new("st|pattern? multiple"), new(StatementKind.Multiple)),
         (new("skill|difficulty? level|difficulty"), new(StatementKind.Level)),
@@ -29,8 +35,15 @@ internal static class Labels
         (new("st? abbreviations"), new(StatementKind.Abbreviation)),
         (new("terms"), new(StatementKind.Terms)),
         (new("pattern|instructions|directions|method"), new((StatementKind?)null)),
-        (new("uk|us|british|american crochet? terms|terminology|abbreviations used?"), new(StatementKind.Terms)),
+        (new("written? in? uk|us|british|american crochet? terms|terminology|abbreviations used?"), new(StatementKind.Terms)),
     ];
+
+    /// <summary>'(US terms)', '(make 1)' between the label and its colon.</summary>
+    private static bool TakeAside(Cursor cursor)
+    {
+        if (cursor.Partner() is >= 0 and int partner) cursor.At = partner + 1;
+        return true;
+    }
 
     private static readonly Phrase MultipleOf = new("multiple of");
 
@@ -41,7 +54,7 @@ internal static class Labels
         if (cursor.Is(MultipleOf)) return new Label(StatementKind.Multiple);
         foreach ((Phrase words, Label label) in All)
         {
-            if (cursor.Take(words) && (cursor.Kind is TokenKind.Colon or TokenKind.Dot || cursor.AtEnd || cursor.Kind == TokenKind.Dash))
+            if (cursor.Take(words) && TakeAside(cursor) && (cursor.AtEnd || cursor.Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash or TokenKind.Semicolon))
             {
                 if (label.Kind == StatementKind.Terms) cursor.At = from;
                 else cursor.SkipSeparators();

@@ -1,16 +1,18 @@
-using PatternStudio.Craft.Reading.Tokens;
+using System.Text.RegularExpressions;
 
 namespace PatternStudio.Craft.Reading.Statements;
 
-/// <summary>Reads the names of sizes: 'Small (Medium, Large)', 'S (M, L, XL)', '40 cm (50 cm)'.</summary>
-internal static class SizeNameList
+/// <summary>Reads the names of sizes: 'Small (Medium, Large)', 'S (M, L), around the hand …', 'XS (S, M) (L, XL)'.</summary>
+internal static partial class SizeNameList
 {
-    private const int MostSizes = 50;
-
-    public static IReadOnlyList<string>? Of(Cursor cursor)
+    /// <summary>The names at the start of a statement; null where it lists none.</summary>
+    public static IReadOnlyList<string>? Of(string words)
     {
-        string line = cursor.Slice(cursor.At, cursor.End);
-        string[] names = line.Split(['(', ')', ',', '[', ']', '{', '}', ';', '.'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        return names.Length is > 1 and <= MostSizes ? names : null;
+        Match match = Names().Match(words);
+        if (!match.Success) return null;
+        return [match.Groups[1].Value.Trim(), .. match.Groups[2].Captures.SelectMany(list => list.Value.Split([',', '/'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))];
     }
+
+    [GeneratedRegex(@"^\s*([\p{L}\d][\p{L}\d \-–/]{0,40}?)\s*(?:[\(\[\{]([^\)\]\}]{1,200})[\)\]\}]\s*)+", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Names();
 }

@@ -19,7 +19,7 @@ internal static class TurningChainNotes
         {
             if (i < cursor.End && cursor.Context.Tokens[i].Kind is not (TokenKind.Dot or TokenKind.Semicolon)) continue;
             if (i > from && Sentence(new Cursor(cursor.Context, from, i)) is { } note) notes.Add(note);
-            else if (alone && i > from && !IsTermsSentence(cursor, from, i)) return [];
+            else if (alone && i > from && notes.Count == 0 && !IsTermsSentence(cursor, from, i)) return [];
             from = i + 1;
         }
         return notes;

@@ -8,7 +8,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// <summary>Reads brackets that say something about the steps before them: '(counts as dc)', '(shell made)', '(sc2tog: insert hook …)', '(RS facing)'.</summary>
 internal static class BracketRemarks
 {
-    private static readonly Phrase NameTail = new("made|completed|formed");
+    private static readonly Phrase NameTail = new("make|completed|complete|formed");
 
     /// <summary>'(counts as dc)' after a chain, '(skipped chs count as dc)' after a first stitch.</summary>
     public static bool ReadStandsFor(Cursor cursor, StepList steps, int partner)
@@ -21,6 +21,12 @@ internal static class BracketRemarks
             case ChainStep chain:
                 steps.ReplaceLast(said.Of(chain) with { Span = chain.Span.Through(cursor.SpanFrom(from)) });
                 break;
+            case JoinStep join when said is { Role: ChainRole.Counts, Stitch: null, ThenChains: > 0 }:
+                steps.ReplaceLast(join with { CountsAsSpace = said.ThenChains, Span = join.Span.Through(cursor.SpanFrom(from)) });
+                break;
+            case GroupStep { Where.Choice: PlaceChoice.FromHook } group:
+                steps.ReplaceLast(group with { Skipped = new SkippedChains(said.Role, said.Stitch, said.ThenChains, cursor.SpanFrom(from)), Span = group.Span.Through(cursor.SpanFrom(from)) });
+                break;
             case StitchStep { Where.Choice: PlaceChoice.FromHook } stitch:
                 steps.ReplaceLast(stitch with { Skipped = new SkippedChains(said.Role, said.Stitch, said.ThenChains, cursor.SpanFrom(from)), Span = stitch.Span.Through(cursor.SpanFrom(from)) });
                 break;
@@ -32,20 +38,41 @@ internal static class BracketRemarks
     }
 
     public static bool Read(Cursor cursor, StepList steps, int partner) =>
-        ReadName(cursor, steps, partner) || ReadCount(cursor, steps, partner) || ReadDefinition(cursor, steps, partner) || ReadWords(cursor, steps, partner);
+        ReadName(cursor, steps, partner) || ReadPlace(cursor, steps, partner) || ReadCount(cursor, steps, partner) || ReadDefinition(cursor, steps, partner) || ReadWords(cursor, steps, partner);
 
     /// <summary>'3 dc, ch 1, 3 dc in next loop (shell)': a name for what was just made.</summary>
     private static bool ReadName(Cursor cursor, StepList steps, int partner)
     {
         int from = cursor.At;
         Cursor inside = cursor.Inside(partner);
-        inside.TakeWord("a");
-        if (inside.TakeStitch() is not { } stitch) return false;
-        inside.Take(NameTail);
-        if (!inside.AtEnd) return false;
+        if (TakeName(inside, steps.Last is GroupStep) is not { } stitch || !inside.AtEnd) return false;
         cursor.At = partner + 1;
         if (steps.Last is GroupStep group) steps.ReplaceLast(group with { Named = stitch, Span = group.Span.Through(cursor.SpanFrom(from)) });
         else AddRemark(cursor, steps, from);
+        return true;
+    }
+
+    private static Terms.StitchId? TakeName(Cursor inside, bool ofGroup)
+    {
+        int from = inside.At;
+        if (inside.Now is { Word: "a" or "an" or "one" or "the" }) inside.At++;
+        if ((Clusters.Take(inside) ?? inside.TakeStitch()) is { } known)
+        {
+            inside.Take(NameTail);
+            if (inside.AtEnd) return known;
+        }
+        inside.At = from;
+        return GivenNames.Take(inside, ofGroup);
+    }
+
+    /// <summary>'(the same ch as the first sc)': a place that says more of the one just named.</summary>
+    private static bool ReadPlace(Cursor cursor, StepList steps, int partner)
+    {
+        int from = cursor.At;
+        Cursor inside = cursor.Inside(partner);
+        if (Places.Placements.TakeBare(inside) is null || !inside.AtEnd) return false;
+        cursor.At = partner + 1;
+        AddRemark(cursor, steps, from);
         return true;
     }
 
@@ -61,10 +88,23 @@ internal static class BracketRemarks
     private static bool ReadDefinition(Cursor cursor, StepList steps, int partner)
     {
         int from = cursor.At;
-        if (!MotionWords.AreIn(cursor.Inside(partner))) return false;
+        Cursor inside = cursor.Inside(partner);
+        bool motions = MotionWords.AreIn(inside);
+        if (!motions && !NamedWords(inside)) return false;
+        InlineDefinitions.Add(inside, steps.Last is GroupStep);
         cursor.At = partner + 1;
         AddRemark(cursor, steps, from);
         return true;
+    }
+
+    /// <summary>'(cluster st: 3 d c in same sp …)': a name and a colon begin a definition.</summary>
+    private static bool NamedWords(Cursor inside)
+    {
+        int from = inside.At;
+        while (!inside.AtEnd && inside.At - from < 6 && inside.Kind is TokenKind.Word or TokenKind.Hyphen or TokenKind.Number) inside.At++;
+        bool named = inside.At > from && inside.Kind == TokenKind.Colon;
+        inside.At = from;
+        return named;
     }
 
     /// <summary>Words without a stitch or a number in them are a remark.</summary>

@@ -93,6 +93,13 @@ internal static class BracketSteps
     /// <summary>Brackets around steps with nothing after them: the steps as they are.</summary>
     private static bool ReadPlain(Cursor cursor, StepList steps, int partner)
     {
+        if (steps.Last is StitchStep { Where.Choice: PlaceChoice.RowEnds or PlaceChoice.OtherSide })
+        {
+            int from = cursor.At;
+            cursor.At = partner + 1;
+            steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
+            return true;
+        }
         foreach (Step step in StepReader.ReadAll(cursor.Inside(partner)).Steps) steps.Add(step);
         cursor.At = partner + 1;
         return true;

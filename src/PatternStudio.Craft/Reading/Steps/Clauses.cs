@@ -11,6 +11,13 @@ internal static class Clauses
         while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot or TokenKind.Star or TokenKind.Open or TokenKind.Close)) cursor.At++;
     }
 
+    /// <summary>Up to the next comma, semicolon or full stop; brackets go along whole.</summary>
+    public static void TakeClause(Cursor cursor)
+    {
+        while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot or TokenKind.Star or TokenKind.Close))
+            cursor.At = cursor.Partner() is >= 0 and int partner ? partner + 1 : cursor.At + 1;
+    }
+
     /// <summary>Up to the next semicolon or full stop.</summary>
     public static void TakeToStop(Cursor cursor)
     {

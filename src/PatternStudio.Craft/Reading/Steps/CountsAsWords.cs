@@ -33,7 +33,7 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
     {
         if (Take(inside) is not { } said) return null;
         inside.SkipSeparators();
-        while (!inside.AtEnd && inside.Kind == TokenKind.Word && inside.Now.Word is "here" or "now" or "and" or "throughout" or "in" or "all" or "row" or "rnd" or "st" or "on" or "this" or "the" or "each" or "at" or "beg" or "of" or "pattern" or "from" or "out") inside.At++;
+        while (!inside.AtEnd && inside.Kind == TokenKind.Word && inside.Now.Word is "here" or "now" or "next" or "and" or "throughout" or "in" or "all" or "row" or "rnd" or "st" or "on" or "this" or "the" or "each" or "at" or "beg" or "of" or "pattern" or "from" or "out") inside.At++;
         return inside.AtEnd ? said : null;
     }
 
@@ -64,8 +64,19 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
     private static CountsAsWords? TakeCounts(Cursor cursor)
     {
         if (!cursor.Take(Counts) || !cursor.Take(As)) return null;
+        if (TakeSpace(cursor) is { } space) return new CountsAsWords(ChainRole.Counts, null, space);
         if (TakeThing(cursor) is not { } thing) return null;
         return new CountsAsWords(ChainRole.Counts, thing.Stitch, TakeThenChains(cursor));
+    }
+
+    /// <summary>'the last ch-4 sp'.</summary>
+    private static int? TakeSpace(Cursor cursor)
+    {
+        int from = cursor.At;
+        while (cursor.Take(Article) || cursor.TakeWord("last") || cursor.TakeWord("next")) { }
+        if (Places.PlaceNouns.Take(cursor) is { Noun: PlaceNoun.ChainSpace, Chains: { } chains } && cursor.Ahead(-1).Word is "sp" or "loop") return chains;
+        cursor.At = from;
+        return null;
     }
 
     /// <summary>'the first dc', 'a st', '2 tr'.</summary>

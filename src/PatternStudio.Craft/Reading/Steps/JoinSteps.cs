@@ -13,6 +13,7 @@ internal static class JoinSteps
     private static readonly Phrase FormRing = new("to|and|forming|in form|make|close? a|the? ring");
     private static readonly Phrase InRing = new("in|to a? ring");
     private static readonly Phrase RingWord = new("the? ring");
+    private static readonly Phrase To = new("to|in|at|on|next|all|last|first|center|corresponding|same|motif");
     private static readonly Phrase ToJoin = new("to|and join");
     private static readonly Phrase ToClose = new("to close rnd|the? rnd?");
 
@@ -26,11 +27,20 @@ internal static class JoinSteps
         StitchId stitch = StitchId.SlipStitch;
         if (cursor.Take(With) && cursor.TakeStitch() is { } with) stitch = with;
         ring |= TakeRing(cursor);
-        Placement? where = Placements.Take(cursor);
+        Placement? where = Placements.Take(cursor) ?? TakeOtherPlace(cursor);
         ring |= TakeRing(cursor);
         if (!cursor.AtEnd && !EndsHere(cursor)) return false;
         steps.Add(new JoinStep(stitch, where, ring, cursor.SpanFrom(from)));
         return true;
+    }
+
+    /// <summary>'join to center picot of free picot shell': a place the tree can't name.</summary>
+    private static Placement? TakeOtherPlace(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(To)) return null;
+        Clauses.TakeToComma(cursor);
+        return new Placement(PlaceChoice.OtherPiece, PlaceKind.AnyStitch, cursor.SpanFrom(from)) { Further = cursor.SpanFrom(from) };
     }
 
     /// <summary>'join A with sl st in any tr' is a yarn attached, and read as such.</summary>

@@ -43,8 +43,18 @@ internal static class PlaceFirstSteps
         }
         if (after < 0) return false;
         cursor.At = after;
-        steps.Add(new GroupStep(list.Steps.Take(count).ToEquatableArray(), where, cursor.SpanFrom(from)));
+        var members = list.Steps.Take(count).ToEquatableArray();
+        if (where.Choice == PlaceChoice.InRing) AddInRing(cursor, steps, where, members);
+        else steps.Add(new GroupStep(members, where, cursor.SpanFrom(from)));
         return true;
+    }
+
+    /// <summary>'In a magic ring, ch 2, work 10 hdc': the ring, its chain, and stitches into it, not a group in one place.</summary>
+    private static void AddInRing(Cursor cursor, StepList steps, Placement ring, EquatableArray<Step> members)
+    {
+        if (cursor.Context.Source.Slice(ring.Span).Contains("magic", StringComparison.OrdinalIgnoreCase)) steps.Add(new MagicRingStep(ring.Span));
+        foreach (Step step in members)
+            steps.Add(step is StitchStep stitch ? stitch with { PerPlace = stitch.Count ?? stitch.PerPlace, Count = null, Where = ring } : step);
     }
 
     private static bool IsMember(Step step) => step is StitchStep { Where: null } or ChainStep;

@@ -6,22 +6,30 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// <summary>Reads remarks that patterns make in a row and that instruct nothing countable: 'RS facing', 'pull ring tight', 'weave in ends'.</summary>
 internal static class RemarkSteps
 {
-    /// <summary>How such remarks begin; the words after them go along up to the next comma.</summary>
-    private static readonly Phrase[] Beginnings =
+    /// <summary>How remarks begin that may hold any word: sewing, care, what comes of it.</summary>
+    private static readonly Phrase[] Sure =
     [
-        new("with? the? rs|ws|right|wrong"), new("pull|draw|tighten the? ring|tail|magic|beg|up|tight|end|it"), new("weave in|ends|all"), new("mark"), new("block|press|steam"),
-        new("leave|leaving a|an|long|about"), new("sew"), new("stuff"), new("cont in|with|working pattern|this|same|spiral|established"), new("change color as|throughout|every"),
-        new("do not fasten|cut|break"), new("being careful"), new("note"), new("this is|side|brings|forms|completes|will|makes|gives"), new("now work in|on"), new("as set|established"),
-        new("in pattern"), new("work in rnd|row|a|continuous|spiral|pattern"), new("cont"), new("hold"), new("fold"), new("carry"), new("remove"), new("adjust"), new("tie"), new("secure"), new("trim"),
-        new("loosely"), new("place"), new("keep"), new("making sure"), new("be sure"), new("make sure"), new("check"), new("count"), new("set aside"), new("first side"), new("end off"),
+        new("beg at|from"), new("starting at|from"), new("being|be careful"), new("applique"), new("sew|tack|baste|attach to|fasten to"), new("cut # strips|pieces|squares"), new("turn under"), new("when changing"), new("pick up and"), new("which forms|completes|will|closes|is"), new("place between|over|around|at|in"), new("taking|take care"), new("making|make sure"), new("be sure"), new("sew"), new("weave in|ends|all"), new("block"), new("stuff"), new("pin"), new("press|steam"),
+        new("overcast"), new("whipstitch"), new("leaving|leave a|an|long|about"), new("adjust"), new("tighten"), new("hold"), new("fold"), new("work through both|all"), new("work behind|around|over|under"), new("work in front|back"),
+        new("in front|back of"), new("behind"), new("work # more"), new("repeats|repeat as desired"), new("or any"), new("for the? strap|tie|hanging|loop|button|buttonhole"), new("keeping|keep"), new("mark"),
+        new("with? the? rs|ws"), new("with? the? right|wrong side"), new("rs|ws"), new("right|wrong side"), new("this is|side|brings|forms|completes|will|makes|gives|make"), new("see"), new("note"), new("as shown|illustrated"),
+        new("cont in|with|work in|with? pattern|this|same|spiral|established"), new("do not fasten|cut|break"), new("do not twist"), new("without twisting"),
+    ];
+
+    /// <summary>How remarks begin that are remarks only without stitch, number or repeat in them.</summary>
+    private static readonly Phrase[] Careful =
+    [
+        new("pull|draw the? ring|tail|magic|beg|up|tight|end|it"), new("change color as|throughout|every"), new("as set|established"), new("in pattern"), new("work in rnd|row|a|continuous|spiral|pattern"), new("cont"),
+        new("carry"), new("remove"), new("tie"), new("secure"), new("trim"), new("loosely"), new("place"), new("check"), new("set aside"), new("first side"), new("for"), new("to form|make|complete"), new("now"), new("and close"),
     ];
 
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (!Beginnings.Any(cursor.Is)) return false;
+        bool sure = Sure.Any(cursor.Is);
+        if (!sure && !Careful.Any(cursor.Is)) return false;
         Clauses.TakeToComma(cursor);
-        if (cursor.At == from || !RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.At, cursor.Depth))) return false;
+        if (cursor.At == from || (!sure && !RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.At, cursor.Depth)))) return false;
         steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
         return true;
     }

@@ -7,7 +7,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// <summary>Reads how a repeat ends: 'ending with sc in last sc', 'ending last rep at **'.</summary>
 internal static class RepeatEndings
 {
-    private static readonly Phrase EndingAt = new("but? end|stopping the? last rep|time? at|after");
+    private static readonly Phrase EndingAt = new("but? end|stopping the? last? rep|time? at|after");
     private static readonly Phrase EndingWith = new("but|and? end|finishing the? row|rnd|last? rep? with|by|in");
     private static readonly Phrase ToCorrespond = new("but|and? end to correspond");
 

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Reading.Steps;
@@ -12,7 +13,7 @@ internal static class SharedPlaces
     /// <summary>Groups the end of the list where its last step, just read, names the place of those before it.</summary>
     public static void Group(ReadingContext context, StepList steps)
     {
-        if (steps.Last is not StitchStep { Where: { } where } last || !IsOnePlace(where)) return;
+        if (steps.Last is not StitchStep { Where: { } where } last || !IsOnePlace(where) || last.Stitch == StitchId.SlipStitch) return;
         int first = FirstOfList(context, steps);
         if (first < 0 || !ReadsAsGroup(context, steps, first, last)) return;
         var members = steps.From(first).ToList();
@@ -32,7 +33,7 @@ internal static class SharedPlaces
         for (int i = steps.Count - 2; i >= 0; i--)
         {
             if (!BelongsToList(steps.Steps[i]) || IsParted(context, steps.Steps[i], steps.Steps[i + 1]) || steps.Stars.Any(star => star.At == i + 1)) break;
-            if (steps.Steps[i] is StitchStep) first = i;
+            if (steps.Steps[i] is StitchStep { Stitch.Value: not "picot" }) first = i;
         }
         return first;
     }

@@ -11,6 +11,10 @@ internal static class SkipSteps
     private static readonly Phrase Skip = new("skip over?");
     private static readonly Phrase Choice = new("the? next|first|last?");
     private static readonly Phrase And = new("and the? next?");
+    private static readonly Phrase Behind = new("behind|under|in front? of? the?");
+    private static readonly Phrase JustMade = new("just? make|work");
+    private static readonly Phrase OfRow = new("of row|rnd #");
+    private static readonly Phrase Unworked = new("unworked|free|remaining");
     private static readonly Phrase Tail = new("of|in|on|under|at the? ch|foundation|prev|last|base|same|it|them row|rnd|ch|shell?");
 
     public static bool Read(Cursor cursor, StepList steps)
@@ -21,6 +25,20 @@ internal static class SkipSteps
         steps.Add(first);
         while (TakeAnother(cursor) is { } another) steps.Add(another);
         return true;
+    }
+
+    /// <summary>'behind FPdc just made', 'of Row 25 of Front'.</summary>
+    private static bool TakeMade(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(Behind) && PlaceNouns.Take(cursor) is not null && cursor.Take(JustMade)) return true;
+        cursor.At = from;
+        if (cursor.Take(OfRow))
+        {
+            Clauses.TakeToComma(cursor);
+            return true;
+        }
+        return false;
     }
 
     private static SkipStep? TakeAnother(Cursor cursor)
@@ -36,6 +54,7 @@ internal static class SkipSteps
         cursor.Take(Choice);
         int number = cursor.At;
         SizedNumber? count = Numbers.Take(cursor);
+        cursor.Take(Unworked);
         PlaceKind? kind = PlaceNouns.Take(cursor);
         if (count is not null && (kind is null || kind.Noun == PlaceNoun.Chain))
         {
@@ -45,7 +64,7 @@ internal static class SkipSteps
             else cursor.At = after;
         }
         if (count is null && kind is null) return null;
-        cursor.Take(Tail);
+        if (!TakeMade(cursor) && !cursor.Take(Tail)) FurtherWords.Take(cursor);
         return new SkipStep(count ?? SizedNumber.Of(1, new TextSpan(cursor.SpanFrom(from).End, 0)), kind ?? PlaceKind.AnyStitch, cursor.SpanFrom(from));
     }
 }

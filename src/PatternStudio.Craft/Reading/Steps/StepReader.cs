@@ -18,14 +18,22 @@ internal static class StepReader
         StarSteps.Read,
         RepeatSteps.Read,
         TurnSteps.Read,
+        WorkAlongSteps.Read,
+        KeptLoops.Read,
+        MotionSteps.Read,
         JoinSteps.Read,
         ColourSteps.Read,
         ChainSteps.Read,
         SkipSteps.Read,
         LoopChoices.Read,
+        MorePlaces.Read,
+        EitherSteps.Read,
         PlaceFirstSteps.Read,
         StitchSteps.Read,
+        MeshSteps.Read,
+        ElidedStitches.Read,
         RemarkSteps.Read,
+        UncountedSteps.Read,
     ];
 
     /// <summary>Reads all steps of a stretch.</summary>

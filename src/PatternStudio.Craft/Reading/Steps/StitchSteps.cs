@@ -10,12 +10,17 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class StitchSteps
 {
     private static readonly Phrase Verb = new("work|make|crochet|put|do");
-    private static readonly Phrase EndingWith = new("end|work|ending with|off?");
+    private static readonly Phrase EndingWith = new("end with");
+    private static readonly Phrase WorkLast = new("and? work|make|with the? last");
+    private static readonly Phrase ThroughLayers = new("through both|all? layers|thicknesses|pieces|motif|pads");
+    private static readonly Phrase AlongRow = new("evenly? along|across row|rnd #");
+    private static readonly Phrase Completing = new("for|to|forming form|complete|make|close? a|an|the?");
     private static readonly Phrase Again = new("again|more|also|loosely");
 
     public static bool Read(Cursor cursor, StepList steps)
     {
         if (TakeOne(cursor) is not { } step) return false;
+        if (step.Where is { Choice: PlaceChoice.Same } same && steps.Last is MagicRingStep) step = step with { Where = same with { Choice = PlaceChoice.InRing, Kind = PlaceKind.Ring } };
         steps.Add(LoopChoices.Apply(step, cursor.Context.RowLoop));
         SharedPlaces.Group(cursor.Context, steps);
         return true;
@@ -24,12 +29,16 @@ internal static class StitchSteps
     private static StitchStep? TakeOne(Cursor cursor)
     {
         int from = cursor.At;
-        if (!cursor.Take(EndingWith) || cursor.Ahead(-1) is { Word: "end" }) cursor.At = from;
-        cursor.Take(Verb);
+        bool lastOnes = !cursor.Take(EndingWith) && cursor.Take(WorkLast);
+        if (cursor.At == from) cursor.Take(Verb);
         if (TakeNumberedStitch(cursor) is not var (number, stitch)) return null;
         if (stitch == StitchId.Chain) return null;
-        return TakeTogether(cursor, from, stitch) ?? TakePlaced(cursor, from, number, stitch);
+        return TakeTogether(cursor, from, stitch) ?? OneEach(TakePlaced(cursor, from, number, stitch), lastOnes);
     }
+
+    /// <summary>'working last 2 sc in 6th and 5th chs of tch': one in each, not two.</summary>
+    private static StitchStep OneEach(StitchStep step, bool lastOnes) =>
+        lastOnes && step.Where?.And is not null ? step with { PerPlace = SizedNumber.Of(1, new TextSpan(step.Where.Span.Start, 0)) } : step;
 
     /// <summary>'2 dc', 'dc', 'a double', '3-dc cl'.</summary>
     private static (SizedNumber? Number, StitchId Stitch)? TakeNumberedStitch(Cursor cursor)
@@ -43,7 +52,7 @@ internal static class StitchSteps
         if (number is null && cursor.Now is { Word: "a" or "an" or "another" }) cursor.At++;
         cursor.TakeWord("more");
         cursor.Take(TokenKind.Hyphen);
-        StitchId? stitch = Clusters.Take(cursor) ?? cursor.TakeStitch();
+        StitchId? stitch = Clusters.Take(cursor) ?? cursor.TakeStitch() ?? (number is null ? null : TakeGroupName(cursor));
         return stitch is null ? null : (number, stitch.Value);
     }
 
@@ -51,16 +60,57 @@ internal static class StitchSteps
     {
         cursor.Take(Again);
         TextSpan understood = new(cursor.SpanFrom(from).End, 0);
+        cursor.Take(ThroughLayers);
+        if (TakeAlongEdge(cursor) is { } edge && number is not null) return new StitchStep(stitch, null, number, edge, cursor.SpanFrom(from));
+        if (number is not null && cursor.Take(AlongRow)) return new StitchStep(stitch, null, number, null, cursor.SpanFrom(from));
         if (Placements.Take(cursor) is { } where)
         {
             SizedNumber? between = ChainsBetweenWords.Take(cursor);
-            return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, where, cursor.SpanFrom(from)) { ChainsBetween = between };
+            StitchId? completes = TakeCompletes(cursor);
+            return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, where, cursor.SpanFrom(from)) { ChainsBetween = between, Completes = completes };
         }
+        if (ChainsBetweenWords.Take(cursor) is { } chains) return TakeSpaced(cursor, from, number, stitch, chains);
         if (TakeCountAfter(cursor, stitch) is { } after && number is null) return new StitchStep(stitch, null, after, null, cursor.SpanFrom(from));
         if (TakeSweep(cursor) is { } sweep) return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, sweep, cursor.SpanFrom(from));
         return number is null
-            ? new StitchStep(stitch, SizedNumber.Of(1, understood), null, null, cursor.SpanFrom(from)) { ChainsBetween = ChainsBetweenWords.Take(cursor) }
-            : new StitchStep(stitch, null, number, null, cursor.SpanFrom(from)) { ChainsBetween = ChainsBetweenWords.Take(cursor) };
+            ? new StitchStep(stitch, SizedNumber.Of(1, understood), null, null, cursor.SpanFrom(from))
+            : new StitchStep(stitch, null, number, null, cursor.SpanFrom(from));
+    }
+
+    /// <summary>'2 d c with ch 3 between in same space'.</summary>
+    private static StitchStep TakeSpaced(Cursor cursor, int from, SizedNumber? number, StitchId stitch, SizedNumber chains)
+    {
+        Placement? where = Placements.Take(cursor);
+        SizedNumber? perPlace = where is not null || number is null ? number ?? SizedNumber.Of(1, new TextSpan(cursor.SpanFrom(from).End, 0)) : null;
+        return new StitchStep(stitch, perPlace, where is null ? number : null, where, cursor.SpanFrom(from)) { ChainsBetween = chains };
+    }
+
+    /// <summary>'for picot', 'to form petal', 'to complete picot'.</summary>
+    private static StitchId? TakeCompletes(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(Completing) && (cursor.TakeStitch() ?? TakeGroupName(cursor)) is { } stitch) return stitch;
+        cursor.At = from;
+        return null;
+    }
+
+    private static StitchId? TakeGroupName(Cursor cursor) =>
+        PlaceNouns.Take(cursor) is { Noun: PlaceNoun.Group, Stitch: { } group } ? group : null;
+
+    /// <summary>'120 sc evenly down side': so many stitches, not so many in each row end.</summary>
+    private static Placement? TakeAlongEdge(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (RowEndPlaces.Take(cursor) is { Count: null, Choice: PlaceChoice.RowEnds or PlaceChoice.OtherSide } edge && !EachRow(cursor, from)) return edge;
+        cursor.At = from;
+        return null;
+    }
+
+    private static bool EachRow(Cursor cursor, int from)
+    {
+        for (int i = from; i < cursor.At; i++)
+            if (cursor.Context.Tokens[i].IsWord("row") || cursor.Context.Tokens[i].IsWord("each")) return true;
+        return false;
     }
 
     /// <summary>'sc 3', 'inc x 6', 'dc2tog twice'.</summary>

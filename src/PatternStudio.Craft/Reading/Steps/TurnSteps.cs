@@ -26,7 +26,7 @@ internal static class TurnSteps
         if (cursor.Take(DoNotTurn) || cursor.Take(DontTurn)) steps.Add(new DoNotTurnStep(cursor.SpanFrom(from)));
         else if (cursor.Take(DoNotJoin) || cursor.Take(DontJoin)) steps.Add(new DoNotJoinStep(cursor.SpanFrom(from)));
         else if (cursor.Take(Turn)) steps.Add(new TurnStep(cursor.SpanFrom(from)));
-        else if (cursor.Take(FastenOff) || (cursor.Is(Cut) && cursor.Take(Cut))) ReadFastenOff(cursor, steps, from);
+        else if (cursor.Take(FastenOff) || cursor.TakeWord("fo") || (cursor.Is(Cut) && cursor.Take(Cut))) ReadFastenOff(cursor, steps, from);
         else if (cursor.Take(Magic) || cursor.Take(MagicAlone)) steps.Add(new MagicRingStep(cursor.SpanFrom(from)));
         else if (cursor.Take(Marker) || cursor.Take(MarkerAlone)) ReadMarker(cursor, steps, from);
         else return false;

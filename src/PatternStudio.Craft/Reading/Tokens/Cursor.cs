@@ -69,7 +69,7 @@ internal sealed class Cursor(ReadingContext context, int start, int end, int dep
     }
 
     public static bool IsSeparator(TokenKind kind) =>
-        kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot or TokenKind.Dash or TokenKind.Colon or TokenKind.Quote;
+        kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot or TokenKind.Dash or TokenKind.Colon or TokenKind.Quote or TokenKind.Equal;
 
     /// <summary>The index just past the bracket pair that opens here; -1 where its partner is not in this stretch.</summary>
     public int Partner()

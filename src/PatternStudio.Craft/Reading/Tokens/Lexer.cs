@@ -87,7 +87,7 @@ internal sealed class Lexer
         int start = at;
         char mark = text[at++];
         if (mark == '.' && EndsAbbreviation()) return;
-        TokenKind kind = Marks.KindOf(mark);
+        TokenKind kind = mark == '+' && tokens is [.., { Kind: TokenKind.Number }] ? TokenKind.Other : Marks.KindOf(mark);
         if (kind == TokenKind.Star) while (at < end && (Now == mark || (Now == ' ' && Ahead() == mark && mark == '*'))) at++;
         if (kind == TokenKind.Hyphen)
         {

@@ -10,6 +10,7 @@ internal static class Marks
         ')' or ']' or '}' => TokenKind.Close,
         ',' or '،' => TokenKind.Comma,
         ';' => TokenKind.Semicolon,
+        '=' => TokenKind.Equal,
         ':' => TokenKind.Colon,
         '.' or '!' or '?' or '…' => TokenKind.Dot,
         '-' or '‐' or '‑' => TokenKind.Hyphen,

@@ -14,7 +14,7 @@ internal static class Numbers
         int? value = token.Kind switch
         {
             TokenKind.Number => token.Value,
-            TokenKind.Word => Synonyms.Number(token.Word),
+            TokenKind.Word => Synonyms.Number(token.Word) ?? (IsOneMisprinted(cursor) ? 1 : null),
             _ => null,
         };
         if (value is null) return null;
@@ -25,6 +25,16 @@ internal static class Numbers
         }
         cursor.At++;
         return value;
+    }
+
+    /// <summary>Old type sets 'l d c' for '1 d c'.</summary>
+    private static bool IsOneMisprinted(Cursor cursor)
+    {
+        if (cursor.Now.Word != "l" || cursor.Ahead(1).Kind != TokenKind.Word) return false;
+        int from = cursor.At++;
+        bool stitch = cursor.TakeStitch() is not null;
+        cursor.At = from;
+        return stitch;
     }
 
     /// <summary>Takes a number that may be a size list: '21', 'three', '21 (31, 41)', '21 (31) (41)', '- (2, 4)'.</summary>

@@ -3,6 +3,8 @@ namespace PatternStudio.Craft.Reading.Tokens;
 /// <summary>The brackets of a size list: '(31, 41)' in '21 (31, 41)'.</summary>
 internal static class SizeList
 {
+    private const int MostSizes = 50;
+
     /// <summary>
     /// True where brackets that hold numbers and dashes only stand at the cursor (plus <paramref name="by"/> tokens). One number alone,
     /// '20 (22)', is a size list only in a pattern of two sizes or in a chain of brackets: else it is a count or a remark.
@@ -41,19 +43,33 @@ internal static class SizeList
         cursor.At = close + 1;
     }
 
-    /// <summary>The length of the longest size list in a text; 1 where there is none.</summary>
+    /// <summary>The length of the longest size list in a text; 1 where there is none. Two sizes show in '21 (25) ch' said more than once.</summary>
     public static int LongestIn(ReadingContext context)
     {
-        int longest = 1;
+        int longest = TwoSizes(context) ? 2 : 1;
         var cursor = new Cursor(context, 0, context.Tokens.Length);
         for (int i = 0; i < context.Tokens.Length; i++)
         {
             if (context.Tokens[i].Kind != TokenKind.Number) continue;
             cursor.At = i + 1;
             var values = new List<int?> { 0 };
-            while (IsAt(cursor, 0) && values.Count < 50) Take(cursor, values);
+            while (IsAt(cursor, 0) && values.Count < MostSizes) Take(cursor, values);
             longest = Math.Max(longest, values.Count);
         }
         return longest;
+    }
+
+    private static bool TwoSizes(ReadingContext context)
+    {
+        Token[] tokens = context.Tokens;
+        int said = 0;
+        for (int i = 0; i + 4 < tokens.Length && said < 2; i++)
+        {
+            if (tokens[i].Kind == TokenKind.Number && tokens[i + 1].Kind == TokenKind.Open && tokens[i + 2].Kind == TokenKind.Number && tokens[i + 3].Kind == TokenKind.Close
+                && tokens[i + 4] is { Kind: TokenKind.Word, StartsLine: false } next && next.Word is "ch" or "st" or "row" or "rnd" or "times" or "more" or "sc" or "dc" or "hdc" or "tr" or "htr"
+                && tokens[i + 2].Value > tokens[i].Value)
+                said++;
+        }
+        return said == 2;
     }
 }

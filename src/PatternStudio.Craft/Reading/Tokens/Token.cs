@@ -33,6 +33,9 @@ internal enum TokenKind
     /// <summary>A dash between words: '—', ' - '.</summary>
     Dash,
 
+    /// <summary>An equals sign: 'cl = 3 dc …'; old handbooks part steps with it.</summary>
+    Equal,
+
     Slash,
     Quote,
     Other,

@@ -57,6 +57,11 @@ public sealed record RepeatRows(EquatableArray<int> Rows, RowsUntil Until, TextS
     public StatedCount? Stated { get; init; }
 }
 
+/// <summary>'Work as for Back to end of Row 24', 'Work same as Front': rows of another piece worked again here.</summary>
+/// <param name="Piece">The piece's name as written.</param>
+/// <param name="ThroughRow">The last row to work; null for all.</param>
+public sealed record WorkAsPiece(string Piece, int? ThroughRow, TextSpan Span) : PieceItem(Span);
+
 /// <summary>A line among the rows that is no row: finishing, a remark, 'Sew motifs together as illustrated.'</summary>
 /// <param name="IsRemark">True where it plainly instructs nothing countable; false where it may be a row that can't be read.</param>
 public sealed record Passage(string Text, bool IsRemark, TextSpan Span) : PieceItem(Span);

@@ -23,7 +23,10 @@ public enum PlaceChoice
     /// <summary>'in 3rd ch of ch-5', '3rd dc of shell', 'in 5th st': the <see cref="Placement.Ordinal"/>th, inside <see cref="Placement.Within"/> where it is named.</summary>
     Nth,
 
-    /// <summary>'in 2nd ch from hook': counted back from the hook along the chain just made.</summary>
+    /// <summary>
+    /// 'in 2nd ch from hook': counted back from the hook along the chain just made. With <see cref="Placement.Count"/> 2, a stitch worked over two
+    /// of them: 'sc2tog over 2nd and 3rd chs from hook'.
+    /// </summary>
     FromHook,
 
     /// <summary>'in ring', 'in magic ring'.</summary>
@@ -44,7 +47,7 @@ public enum PlaceChoice
     /// <summary>'in centre dc of next shell', 'in center of loop', 'corner sp'.</summary>
     Centre,
 
-    /// <summary>'in skipped st', 'in first skipped dc'.</summary>
+    /// <summary>'in skipped st', 'in first skipped dc', 'in 2nd skipped st' (the <see cref="Placement.Ordinal"/>th of those skipped).</summary>
     Skipped,
 
     /// <summary>'in marked st'.</summary>
@@ -55,6 +58,9 @@ public enum PlaceChoice
 
     /// <summary>'in other side of foundation ch', 'in free loops of beginning ch'.</summary>
     OtherSide,
+
+    /// <summary>'in dc just made', 'in top of last sc for picot', 'around tr just made': the stitch of that kind worked last in this row.</summary>
+    JustMade,
 
     /// <summary>'in a corresponding place of the first motif' and the like: a place in another piece.</summary>
     OtherPiece,
@@ -90,6 +96,15 @@ public sealed record Placement(PlaceChoice Choice, PlaceKind Kind, TextSpan Span
 
     /// <summary>0 for the row below (the usual case), 1 for 'one row below' that, and so on.</summary>
     public int RowsBelow { get; init; }
+
+    /// <summary>'of Rnd 2', 'into Row 3': the number of the row that the place is in, where it is not the row below; null where the words don't say.</summary>
+    public int? InRow { get; init; }
+
+    /// <summary>
+    /// Words that narrow the place further and that the tree does not model: 'of small motif', 'to right of corner', 'on either side of tr'. A placement that has
+    /// them is read, but can't be worked from the tree alone. Null for none.
+    /// </summary>
+    public TextSpan? Further { get; init; }
 
     /// <summary>Another placement that the same words add: 'in next 3 sc and in ch-2 sp'. Worked after this one.</summary>
     public Placement? And { get; init; }

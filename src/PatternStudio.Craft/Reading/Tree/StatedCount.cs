@@ -28,4 +28,11 @@ public enum CountedThing
 public sealed record StatedItem(SizedNumber Number, CountedThing Thing, PlaceKind? Kind, TextSpan Span);
 
 /// <summary>The count that a row states: '(20 sts)', '— 20 sc', '(10 puffs, 11 sc, 1 ch-2 sp)', '(20, 30, 40 sts)'.</summary>
-public sealed record StatedCount(EquatableArray<StatedItem> Items, string Text, TextSpan Span);
+public sealed record StatedCount(EquatableArray<StatedItem> Items, string Text, TextSpan Span)
+{
+    /// <summary>
+    /// True for 'Rows 3–5: … (7, 9, 11 sc)': one number for each of the heading's rows in turn. Its items are <see cref="CountedThing.Other"/>, with the kind that
+    /// they count, so that nobody takes them for three counts of one row.
+    /// </summary>
+    public bool PerRow { get; init; }
+}

@@ -18,6 +18,9 @@ public sealed record StitchStep(StitchId Stitch, SizedNumber? PerPlace, SizedNum
     /// <summary>'dc in 4th ch from hook (skipped 3 chs count as first dc)': what the skipped chains stand for; null where the words don't say.</summary>
     public SkippedChains? Skipped { get; init; }
 
+    /// <summary>'sl st in 3rd ch from hook for picot': the stitch that this one completes; null for none.</summary>
+    public StitchId? Completes { get; init; }
+
     /// <summary>'2 dc with ch 1 between', '1 dc in each of next 8 dc with ch 1 between each': the chains made between two of these stitches; null for none.</summary>
     public SizedNumber? ChainsBetween { get; init; }
 }
@@ -56,6 +59,9 @@ public sealed record SkipStep(SizedNumber Count, PlaceKind Kind, TextSpan Span) 
 /// <summary>'(2 dc, ch 1, 2 dc) in next ch-1 sp': all the steps go into the same place, once for each place of <paramref name="Where"/>.</summary>
 public sealed record GroupStep(EquatableArray<Step> Steps, Placement Where, TextSpan Span) : Step(Span)
 {
+    /// <summary>'(2 dc, ch 2, 3 dc) in 4th ch from hook (3 skipped chs count as dc)': what the skipped chains stand for; null where the words don't say.</summary>
+    public SkippedChains? Skipped { get; init; }
+
     /// <summary>A name given on the way: '3 dc, ch 1, 3 dc (shell) in next loop'.</summary>
     public StitchId? Named { get; init; }
 }
@@ -86,7 +92,58 @@ public sealed record DoNotTurnStep(TextSpan Span) : Step(Span);
 /// <param name="Stitch">The joining stitch; a slip stitch where the words don't say.</param>
 /// <param name="Where">What it is joined to; null where the words don't say.</param>
 /// <param name="FormsRing">'to form a ring', 'in a circle'.</param>
-public sealed record JoinStep(StitchId Stitch, Placement? Where, bool FormsRing, TextSpan Span) : Step(Span);
+public sealed record JoinStep(StitchId Stitch, Placement? Where, bool FormsRing, TextSpan Span) : Step(Span)
+{
+    /// <summary>'ch 2, join with hdc in first sc (counts as last ch-4 sp)': the chains and the joining stitch together are a space of so many chains; null for none.</summary>
+    public int? CountsAsSpace { get; init; }
+}
+
+/// <summary>'working along the other side of the foundation ch', 'working in ends of rows', 'down side': along what the places that follow are met.</summary>
+/// <param name="Along">A placement of choice <see cref="PlaceChoice.OtherSide"/> or <see cref="PlaceChoice.RowEnds"/>.</param>
+public sealed record WorkAlongStep(Placement Along, TextSpan Span) : Step(Span);
+
+/// <summary>'dc in next 2 dc or 2 dc in next ch-2 sp', 'sk next 2 sts or next ch-2 sp': whichever fits what comes next.</summary>
+public sealed record EitherStep(Step First, Step Other, TextSpan Span) : Step(Span);
+
+/// <summary>'5 sp', '3 open meshes', '2 solid meshes', '4 blocks': filet crochet told by its meshes.</summary>
+/// <param name="Solid">True for a filled mesh.</param>
+public sealed record MeshStep(SizedNumber Count, bool Solid, TextSpan Span) : Step(Span);
+
+/// <summary>Why no count follows from words that are read.</summary>
+public enum UncountedReason
+{
+    /// <summary>'continue all around in same manner', 'working all corners same as 1st corner', 'ending to correspond'.</summary>
+    Likewise,
+
+    /// <summary>'skip about ¼ inch', 'work 3 inches'.</summary>
+    ByMeasure,
+
+    /// <summary>'increasing 1 sc at beginning and end of row', 'widen in every 5th stitch', 'narrow at middle of toe'.</summary>
+    Shaping,
+
+    /// <summary>'Work 3 more leaves', 'Make another sole': a piece made again.</summary>
+    MakeMore,
+
+    /// <summary>'work 2 rows even', 'then 1 row of Red': rows told inside another row's words.</summary>
+    Rows,
+}
+
+/// <summary>An instruction that is understood, but leaves its places or its number to the maker, or to another part of the work: the row can't be worked from it.</summary>
+public sealed record UncountedStep(string Text, UncountedReason Reason, TextSpan Span) : Step(Span);
+
+/// <summary>'leave remaining 4 hdc unworked': the row ends on purpose before the end of the row below.</summary>
+/// <param name="Count">How many places stay unworked; null where the words don't say.</param>
+public sealed record LeaveUnworkedStep(SizedNumber? Count, PlaceKind Kind, TextSpan Span) : Step(Span);
+
+/// <summary>
+/// Hook motions told in the row itself, of a stitch that gets no name: 'draw up a loop in next st, yo, draw through all loops on hook'. (Motions that are
+/// named at once, '… (sc3tog made)', are a <see cref="StitchStep"/>.) How many places it takes and makes is not known from the tree alone.
+/// </summary>
+public sealed record MotionsStep(TextSpan Span) : Step(Span)
+{
+    /// <summary>The motions, where they could be read.</summary>
+    public Anatomy.ReadMotions? Motions { get; init; }
+}
 
 /// <summary>'do not join': the round goes on as a spiral.</summary>
 public sealed record DoNotJoinStep(TextSpan Span) : Step(Span);

@@ -1,0 +1,61 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Reading.Places;
+
+/// <summary>Reads the thing that a place is part of: 'of next shell', 'of beg ch-3', 'of each V-st', 'of First Motif'.</summary>
+internal static class PlacesWithin
+{
+    private static readonly Phrase Of = new("of|on the?");
+    private static readonly Phrase Choice = new("next|each|same|first|last|this|that|a|beg");
+    private static readonly Phrase OtherPiece = new("first|second|2nd|3rd|4th|other|prev|last|next|adjacent|corresponding|any? motif|square|piece|front|back|hexagon");
+    private static readonly Phrase RowWord = new("row|rnd|prev|last");
+
+    public static Placement Take(Cursor cursor, Placement place)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(Of) || cursor.Is(RowWord) && !cursor.Now.IsWord("last"))
+        {
+            cursor.At = from;
+            return place;
+        }
+        if (TakeOtherPiece(cursor)) return place with { Choice = PlaceChoice.OtherPiece };
+        int choice = cursor.At;
+        bool each = cursor.Now.IsWord("each");
+        PlaceKind? within = TakeNoun(cursor, choice);
+        if (within is null)
+        {
+            cursor.At = from;
+            return place;
+        }
+        return Inside(place, within, each);
+    }
+
+    private static bool TakeOtherPiece(Cursor cursor)
+    {
+        int from = cursor.At;
+        Numbers.TakeOrdinal(cursor);
+        if (cursor.Take(OtherPiece) && cursor.Ahead(-1).Word is "motif" or "square" or "piece" or "front" or "back" or "hexagon") return true;
+        cursor.At = from;
+        return false;
+    }
+
+    private static PlaceKind? TakeNoun(Cursor cursor, int choice)
+    {
+        if (PlaceNouns.Take(cursor) is { } direct) return direct;
+        cursor.At = choice;
+        while (cursor.Take(Choice)) { }
+        Numbers.TakePlain(cursor);
+        return PlaceNouns.Take(cursor);
+    }
+
+    private static Placement Inside(Placement place, PlaceKind within, bool each)
+    {
+        bool ofTurningChain = within.Noun == PlaceNoun.TurningChain
+            || (place.Ordinal is not null && place.Kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch && within.Noun == PlaceNoun.Chain);
+        if (ofTurningChain) return place with { Choice = PlaceChoice.TurningChainTop, Within = within, Kind = PlaceKind.Chain };
+        if (place.Choice == PlaceChoice.First) return place with { Choice = PlaceChoice.Nth, Ordinal = 1, Within = within };
+        if (place.Choice == PlaceChoice.Last) return place with { Choice = PlaceChoice.Nth, Ordinal = -1, Within = within };
+        return place with { Choice = each ? PlaceChoice.Each : place.Choice, Within = within };
+    }
+}

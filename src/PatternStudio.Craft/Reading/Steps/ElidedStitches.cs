@@ -1,0 +1,33 @@
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads '2 in next', '3 in middle stitch', '1 in each of 31 stitches': the stitch named last goes on.</summary>
+internal static class ElidedStitches
+{
+    private static readonly Phrase Work = new("work|make");
+    private static readonly Phrase In = new("in|on|over");
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (LastStitch(steps) is not { } stitch) return false;
+        cursor.Take(Work);
+        if (Numbers.Take(cursor) is not { } number || !cursor.Is(In) || Placements.Take(cursor) is not { } where) return false;
+        steps.Add(new StitchStep(stitch, number, null, where, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    private static StitchId? LastStitch(StepList steps)
+    {
+        for (int i = steps.Count - 1; i >= 0; i--)
+        {
+            if (steps.Steps[i] is StitchStep stitch) return stitch.Stitch;
+            if (steps.Steps[i] is RepeatStep repeat && repeat.Steps.OfType<StitchStep>().LastOrDefault() is { } last) return last.Stitch;
+        }
+        return null;
+    }
+}

@@ -1,0 +1,44 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>
+/// Reads instructions that are understood but give no count (<c>Terms/uncounted.txt</c>): 'continue all around in same manner', 'skip about ¼ inch',
+/// 'increasing 1 s c at the beginning and end of row'. Tried last of all.
+/// </summary>
+internal static class UncountedSteps
+{
+    private static readonly IReadOnlyList<(Phrase Words, UncountedReason Reason)> Phrases = [.. ReadPhrases()];
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        foreach ((Phrase words, UncountedReason reason) in Phrases)
+        {
+            if (!cursor.Is(words)) continue;
+            Clauses.TakeClause(cursor);
+            steps.Add(new UncountedStep(cursor.Slice(from, cursor.At), reason, cursor.SpanFrom(from)));
+            return true;
+        }
+        return false;
+    }
+
+    private static IEnumerable<(Phrase, UncountedReason)> ReadPhrases()
+    {
+        foreach (string line in TermFiles.Lines("uncounted.txt").Where(line => line.Length > 0))
+        {
+            (string key, string values) = TermFiles.Split(line);
+            UncountedReason reason = key switch
+            {
+                "likewise" => UncountedReason.Likewise,
+                "measure" => UncountedReason.ByMeasure,
+                "shaping" => UncountedReason.Shaping,
+                "makemore" => UncountedReason.MakeMore,
+                _ => UncountedReason.Rows,
+            };
+            foreach (string phrase in TermFiles.List(values)) yield return (new Phrase(phrase), reason);
+        }
+    }
+}
