@@ -63,7 +63,7 @@ public sealed class SavingTests
 
         await using var context = studio.Context();
 
-        Assert.Equal([false, true], context.Computations.OrderBy(it => it.Version).Select(it => it.Json != null));
+        Assert.Equal([false, true], context.Computations.OrderBy(it => it.Version).Select(it => it.Whole != null));
     }
 
     [Fact]

@@ -27,7 +27,7 @@ public sealed class ScheduleResultsTests
     {
         SizeResults results = Of(Piece("", 1, [60], known: true));
 
-        Assert.Equal(new FinishedSize(20, 30, "Width: so wide Height: so high"), results.Size);
+        Assert.Equal(new FinishedSize(20, 30, "Width: so wide. Height: so high."), results.Size);
         Assert.Equal("", results.WhyNoSize);
         Assert.Equal((30, 60, 1), (results.Yarn!.Grams, results.Yarn.Metres, results.Yarn.Balls));
         Assert.Equal("by the swatch. With a margin.", results.Yarn.Basis);

@@ -14,6 +14,7 @@ namespace PatternStudio.Studio.Tests;
 public sealed class TestStudio : IAsyncDisposable
 {
     public const string Password = "four grey pebbles";
+    private static readonly Lazy<Task<byte[]>> EmptyStore = new(MakeEmptyStoreAsync);
     private readonly ServiceProvider services;
     private readonly bool ownsFolder;
 
@@ -105,14 +106,14 @@ public sealed class TestStudio : IAsyncDisposable
         return folder;
     }
 
-    private static readonly Lazy<Task<byte[]>> EmptyStore = new(async () =>
+    private static async Task<byte[]> MakeEmptyStoreAsync()
     {
         string folder = NewFolder();
         await using TestStudio studio = await OpenAsync(folder, true, new() { ["Store:Folder"] = "kept" });
         await using StudioDbContext context = studio.Context();
         await context.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(TRUNCATE)");
         return await File.ReadAllBytesAsync(Path.Combine(folder, "kept", "studio.db"));
-    });
+    }
 
     public static string NewFolder() => Directory.CreateTempSubdirectory("studio-").FullName;
 }

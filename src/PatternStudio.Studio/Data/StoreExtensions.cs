@@ -25,7 +25,8 @@ internal static class StoreExtensions
         Directory.CreateDirectory(store.Folder);
         await using StudioDbContext context =
             await services.GetRequiredService<IDbContextFactory<StudioDbContext>>().CreateDbContextAsync(cancel);
-        await context.Database.MigrateAsync(cancel);
+        // Asked first, since migrating takes a lock that a program killed meanwhile would leave behind.
+        if ((await context.Database.GetPendingMigrationsAsync(cancel)).Any()) await context.Database.MigrateAsync(cancel);
         // Readers don't wait for a writer then. The file remembers it.
         if (store.Kind == StoreKind.Sqlite) await context.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL", cancel);
     }

@@ -35,8 +35,8 @@ public sealed class Computation
 
     public double? HeightMetres { get; private set; }
 
-    /// <summary>The whole, as JSON; null for a version that is no longer the latest.</summary>
-    public string? Json { get; private set; }
+    /// <summary>The whole, packed; null for a version that is no longer the latest.</summary>
+    public byte[]? Whole { get; private set; }
 
     /// <summary>Takes new results in place of the old ones.</summary>
     internal void Take(Results results, DateTimeOffset now)
@@ -46,7 +46,7 @@ public sealed class Computation
         (Rows, RowsChecked) = (first.Read.Rows, first.Read.Checked);
         (Errors, Warnings) = (results.Errors, results.Warnings);
         (WidthMetres, HeightMetres) = (first.Size?.WidthCm / 100, first.Size?.HeightCm / 100);
-        Json = ResultsJson.Write(results);
+        Whole = ResultsJson.Pack(results);
     }
 
 }

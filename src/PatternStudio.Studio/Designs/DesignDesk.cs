@@ -111,7 +111,7 @@ public sealed class DesignDesk(IDbContextFactory<StudioDbContext> contexts, Time
     private async Task<Results> StoredOrFreshAsync(StudioDbContext context, Design design, CancellationToken cancel)
     {
         Computation? stored = await context.Computations.FindAsync([design.Id, design.LatestVersion], cancel);
-        if (stored?.Json is { } json && stored.EngineVersion == DesignResults.EngineVersion && ResultsJson.Read(json) is { } results)
+        if (stored?.Whole is { } whole && stored.EngineVersion == DesignResults.EngineVersion && ResultsJson.Unpack(whole) is { } results)
             return results;
         Results fresh = await context.ReckonAsync(design, clock.Now(), cancel);
         await context.SaveChangesAsync(cancel);

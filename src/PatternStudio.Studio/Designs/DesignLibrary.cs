@@ -9,6 +9,18 @@ public sealed class DesignLibrary(IDbContextFactory<StudioDbContext> contexts)
 {
     private const int MostPages = 1_000_000;
 
+    /// <summary>States are stored by name; the list sorts them by progress.</summary>
+    private static readonly Expression<Func<Line, int>> StateRank = it =>
+        it.Design.State == DesignState.Idea ? 0
+        : it.Design.State == DesignState.Writing ? 1
+        : it.Design.State == DesignState.Testing ? 2
+        : 3;
+
+    private static readonly Expression<Func<Line, DesignSummary>> Summary = it => new DesignSummary(
+        it.Design.Id, it.Design.Title, it.Design.State, it.Design.LatestVersion,
+        it.Computed.Rows, it.Computed.RowsChecked, it.Computed.Errors, it.Computed.Warnings,
+        it.Computed.WidthMetres * 100, it.Computed.HeightMetres * 100, it.Design.Updated);
+
     /// <summary>A page of the caller's designs, without deleted ones.</summary>
     public async Task<DesignPage> ListAsync(Caller caller, DesignQuery query, CancellationToken cancel = default)
     {
@@ -46,18 +58,6 @@ public sealed class DesignLibrary(IDbContextFactory<StudioDbContext> contexts)
             (_, false) => lines.OrderBy(it => it.Design.Updated).ThenBy(it => it.Design.Id),
             (_, true) => lines.OrderByDescending(it => it.Design.Updated).ThenBy(it => it.Design.Id),
         };
-
-    /// <summary>States are stored by name; the list sorts them by progress.</summary>
-    private static readonly Expression<Func<Line, int>> StateRank = it =>
-        it.Design.State == DesignState.Idea ? 0
-        : it.Design.State == DesignState.Writing ? 1
-        : it.Design.State == DesignState.Testing ? 2
-        : 3;
-
-    private static readonly Expression<Func<Line, DesignSummary>> Summary = it => new DesignSummary(
-        it.Design.Id, it.Design.Title, it.Design.State, it.Design.LatestVersion,
-        it.Computed.Rows, it.Computed.RowsChecked, it.Computed.Errors, it.Computed.Warnings,
-        it.Computed.WidthMetres * 100, it.Computed.HeightMetres * 100, it.Design.Updated);
 
     private sealed class Line
     {

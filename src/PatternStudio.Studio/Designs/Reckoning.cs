@@ -46,8 +46,8 @@ internal static class Reckoning
     /// <summary>Drops the whole results of older versions, whose summaries stay. Runs at once.</summary>
     public static Task ThinOutAsync(this StudioDbContext context, Design design, CancellationToken cancel) =>
         context.Computations
-            .Where(it => it.DesignId == design.Id && it.Version < design.LatestVersion && it.Json != null)
-            .ExecuteUpdateAsync(set => set.SetProperty(it => it.Json, (string?)null), cancel);
+            .Where(it => it.DesignId == design.Id && it.Version < design.LatestVersion && it.Whole != null)
+            .ExecuteUpdateAsync(set => set.SetProperty(it => it.Whole, (byte[]?)null), cancel);
 
     private static async Task KeepAsync(
         this StudioDbContext context, Design design, Results results, DateTimeOffset now, CancellationToken cancel)

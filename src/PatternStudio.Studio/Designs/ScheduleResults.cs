@@ -11,13 +11,19 @@ internal sealed class ScheduleResults(RowSchedule schedule, YarnLabel? label)
 
     public SizeResults AddTo(SizeResults bare)
     {
-        PieceResults[] pieces = [.. schedule.Pieces.Where(piece => !piece.Rows.IsEmpty).Select(OfPiece)];
+        // A chain alone (a hanging loop, a tie) has yarn, but no size to speak of.
+        PieceResults[] pieces = [.. schedule.Pieces.Where(piece => piece.Rows.Any(row => row.Number > 0)).Select(OfPiece)];
         return bare with
         {
             Schedule = [.. schedule.Pieces.SelectMany(Lines)],
             Pieces = pieces,
             Size = pieces.Length == 1 ? pieces[0].Size : null,
-            WhyNoSize = pieces.Length == 1 ? pieces[0].WhyNoSize : "There are several pieces; each has a size of its own.",
+            WhyNoSize = pieces.Length switch
+            {
+                0 => "There is no size yet: no row was found after the foundation.",
+                1 => pieces[0].WhyNoSize,
+                _ => "There are several pieces; each has a size of its own.",
+            },
             Yarn = schedule.Yarn.IsKnown ? Need(schedule.Yarn) : null,
             WhyNoYarn = schedule.Yarn.IsKnown ? "" : schedule.Yarn.Trace,
         };
@@ -36,7 +42,7 @@ internal sealed class ScheduleResults(RowSchedule schedule, YarnLabel? label)
     }
 
     private static string Basis(PieceSchedule piece) =>
-        piece.Width.Trace == piece.Height.Trace ? piece.Width.Trace : $"Width: {piece.Width.Trace} Height: {piece.Height.Trace}";
+        piece.Width.Trace == piece.Height.Trace ? piece.Width.Trace : $"Width: {piece.Width.Trace}. Height: {piece.Height.Trace}.";
 
     private IEnumerable<ScheduleLine> Lines(PieceSchedule piece)
     {
@@ -59,7 +65,7 @@ internal sealed class ScheduleResults(RowSchedule schedule, YarnLabel? label)
     /// <summary>Balls can be counted along the rows only where there is nothing but this piece, made once, in one colour.</summary>
     private int? BallEnding(PieceSchedule piece, YarnLength before, YarnLength? soFar)
     {
-        if (label is null || soFar is not { } after || schedule.Pieces.Count != 1 || piece.Made != 1 || piece.Colours.Count > 1) return null;
+        if (label is null || soFar is not { } after || schedule.Pieces.Count(it => !it.Rows.IsEmpty) != 1 || piece.Made != 1 || piece.Colours.Count > 1) return null;
         double ball = Math.Floor(after / label.BallLength);
         return ball <= MostBalls && ball > Math.Floor(before / label.BallLength) ? (int)ball : null;
     }

@@ -190,9 +190,6 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.Property<double?>("HeightMetres")
                         .HasColumnType("double precision");
 
-                    b.Property<string>("Json")
-                        .HasColumnType("text");
-
                     b.Property<int>("Rows")
                         .HasColumnType("integer");
 
@@ -201,6 +198,9 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
 
                     b.Property<int>("Warnings")
                         .HasColumnType("integer");
+
+                    b.Property<byte[]>("Whole")
+                        .HasColumnType("bytea");
 
                     b.Property<double?>("WidthMetres")
                         .HasColumnType("double precision");

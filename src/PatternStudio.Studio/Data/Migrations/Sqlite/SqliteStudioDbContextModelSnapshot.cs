@@ -183,9 +183,6 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.Property<double?>("HeightMetres")
                         .HasColumnType("REAL");
 
-                    b.Property<string>("Json")
-                        .HasColumnType("TEXT");
-
                     b.Property<int>("Rows")
                         .HasColumnType("INTEGER");
 
@@ -194,6 +191,9 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
 
                     b.Property<int>("Warnings")
                         .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Whole")
+                        .HasColumnType("BLOB");
 
                     b.Property<double?>("WidthMetres")
                         .HasColumnType("REAL");

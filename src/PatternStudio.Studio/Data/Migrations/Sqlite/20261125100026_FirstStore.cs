@@ -174,7 +174,7 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     Warnings = table.Column<int>(type: "INTEGER", nullable: false),
                     WidthMetres = table.Column<double>(type: "REAL", nullable: true),
                     HeightMetres = table.Column<double>(type: "REAL", nullable: true),
-                    Json = table.Column<string>(type: "TEXT", nullable: true)
+                    Whole = table.Column<byte[]>(type: "BLOB", nullable: true)
                 },
                 constraints: table =>
                 {

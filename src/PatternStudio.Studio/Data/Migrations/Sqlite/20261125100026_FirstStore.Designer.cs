@@ -11,7 +11,7 @@ using PatternStudio.Studio.Data;
 namespace PatternStudio.Studio.Data.Migrations.Sqlite
 {
     [DbContext(typeof(SqliteStudioDbContext))]
-    [Migration("20261125095125_FirstStore")]
+    [Migration("20261125100026_FirstStore")]
     partial class FirstStore
     {
         /// <inheritdoc />
@@ -186,9 +186,6 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.Property<double?>("HeightMetres")
                         .HasColumnType("REAL");
 
-                    b.Property<string>("Json")
-                        .HasColumnType("TEXT");
-
                     b.Property<int>("Rows")
                         .HasColumnType("INTEGER");
 
@@ -197,6 +194,9 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
 
                     b.Property<int>("Warnings")
                         .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Whole")
+                        .HasColumnType("BLOB");
 
                     b.Property<double?>("WidthMetres")
                         .HasColumnType("REAL");

@@ -12,7 +12,7 @@ using PatternStudio.Studio.Data;
 namespace PatternStudio.Studio.Data.Migrations.Postgres
 {
     [DbContext(typeof(PostgresStudioDbContext))]
-    [Migration("20261125095149_FirstStore")]
+    [Migration("20261125100040_FirstStore")]
     partial class FirstStore
     {
         /// <inheritdoc />
@@ -193,9 +193,6 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.Property<double?>("HeightMetres")
                         .HasColumnType("double precision");
 
-                    b.Property<string>("Json")
-                        .HasColumnType("text");
-
                     b.Property<int>("Rows")
                         .HasColumnType("integer");
 
@@ -204,6 +201,9 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
 
                     b.Property<int>("Warnings")
                         .HasColumnType("integer");
+
+                    b.Property<byte[]>("Whole")
+                        .HasColumnType("bytea");
 
                     b.Property<double?>("WidthMetres")
                         .HasColumnType("double precision");

@@ -175,7 +175,7 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     Warnings = table.Column<int>(type: "integer", nullable: false),
                     WidthMetres = table.Column<double>(type: "double precision", nullable: true),
                     HeightMetres = table.Column<double>(type: "double precision", nullable: true),
-                    Json = table.Column<string>(type: "text", nullable: true)
+                    Whole = table.Column<byte[]>(type: "bytea", nullable: true)
                 },
                 constraints: table =>
                 {
