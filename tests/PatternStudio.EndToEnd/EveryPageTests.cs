@@ -25,10 +25,16 @@ public sealed class EveryPageTests(OpenStudio studio) : IClassFixture<OpenStudio
         await look.AtAsync("new-design");
         await page.GetByRole(AriaRole.Button, new() { Name = "Cancel" }).ClickAsync();
 
-        await page.Locator(".design-card a").First.ClickAsync();
-        await Assertions.Expect(page.Locator(".words-layer .line").First).ToBeVisibleAsync();
+        await page.OpenDesignAsync("Tidewater Dishcloth");
         await page.WaitForTimeoutAsync(600);
         await look.AtAsync("desk");
+        await page.OvertypeAsync("(28 sts)", "(27 sts)");
+        await Assertions.Expect(page.Findings()).ToContainTextAsync("1 error");
+        await page.Findings().GetByRole(AriaRole.Listitem).Filter(new() { HasText = "27" }).GetByRole(AriaRole.Button).First.ClickAsync();
+        await page.WaitForTimeoutAsync(400);
+        await look.AtAsync("desk-finding");
+        await page.Findings().GetByRole(AriaRole.Button, new() { Name = "Mend it" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".saved-state")).ToContainTextAsync("saved today");
         foreach (string tab in (string[])["Rows", "Chart", "Swatch & yarn"])
         {
             await page.GetByRole(AriaRole.Tab, new() { Name = tab }).ClickAsync();
@@ -72,6 +78,7 @@ public sealed class Look(IPage page, string window)
     public async Task AtAsync(string name)
     {
         await page.EvaluateAsync("document.fonts.ready");
+        await page.WaitForFunctionAsync("[...document.images].every(image => image.complete)");
         await page.ScreenshotAsync(new() { Path = Path.Combine(Repository.Root, "artifacts", "screens", $"{name}-{window}.png"), FullPage = true });
         AxeResult result = await page.RunAxe();
         faults.AddRange(

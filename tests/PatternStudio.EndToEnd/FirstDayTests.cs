@@ -47,7 +47,7 @@ public sealed class FirstDayTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await Expect(page.GetByText("Write a number above zero")).ToHaveCountAsync(2);
         await page.GetByLabel("Stitches", new() { Exact = true }).FillAsync("19");
         await page.GetByLabel("Rows or rounds").FillAsync("20");
-        await page.GetByLabel("Weight of the measured piece").FillAsync("10");
+        await page.GetByLabel("Weight", new() { Exact = true }).FillAsync("10");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep the swatch" }).ClickAsync();
 
         // 19 stitches at 19 to 10 cm, 10 rows at 20 to 10 cm.

@@ -1,12 +1,31 @@
 // Looking at a chart: nearer, farther, along, all of it. By wheel, drag, pinch, buttons and keys.
 
-export function open(frame) {
-  return new Chart(frame);
+export function open(frame, keyPlace) {
+  return new Chart(frame, keyPlace);
+}
+
+// The key is drawn under the fabric, for print. On the screen it stands apart, as large as the words around it, however near one looks.
+function moveKey(svg, place) {
+  place.replaceChildren();
+  const first = svg?.querySelector("#key");
+  if (!first) return;
+  const parts = [];
+  for (let part = first; part; part = part.nextElementSibling) parts.push(part);
+  const key = svg.cloneNode(false);
+  key.append(svg.querySelector("style").cloneNode(true), ...parts);
+  for (const name of ["role", "aria-labelledby"]) key.removeAttribute(name);
+  place.append(key);
+  const { x, y, width, height } = key.getBBox();
+  const pixels = 1.5; // for each unit of the drawing: its words are 9 units high
+  key.setAttribute("viewBox", `${x - 2} ${y - 2} ${width + 4} ${height + 4}`);
+  key.setAttribute("width", (width + 4) * pixels);
+  key.setAttribute("height", (height + 4) * pixels);
 }
 
 class Chart {
-  constructor(frame) {
+  constructor(frame, keyPlace) {
     this.frame = frame;
+    this.keyPlace = keyPlace;
     this.stop = new AbortController();
     this.pointers = new Map();
     const on = (name, act, more) => frame.addEventListener(name, act, { signal: this.stop.signal, ...more });
@@ -17,7 +36,16 @@ class Chart {
     on("pointerup", e => this.up(e));
     on("pointercancel", e => this.pointers.delete(e.pointerId));
     window.addEventListener("studio:caret", e => this.light(e.detail.at), { signal: this.stop.signal });
-    this.fit();
+    this.refresh();
+  }
+
+  // Another drawing has come: whoever looked at all of it sees all of the new one, whoever looked nearer stays where they were.
+  refresh() {
+    const near = this.seen && this.fabric && this.seen.width < this.fabric.width * .99;
+    moveKey(this.svg, this.keyPlace);
+    this.fabric = null;
+    if (near) this.show();
+    else this.fit();
   }
 
   dispose() { this.stop.abort(); }
@@ -27,9 +55,12 @@ class Chart {
   whole() {
     const svg = this.svg;
     if (!svg) return null;
-    if (!svg.dataset.whole) svg.dataset.whole = svg.getAttribute("viewBox");
-    const [x, y, width, height] = svg.dataset.whole.split(/[ ,]+/).map(Number);
-    return { x, y, width, height };
+    if (!this.fabric?.width) {
+      const { x, y, width, height } = svg.getBBox();
+      const edge = Math.max(width, height) * .02;
+      this.fabric = { x: x - edge, y: y - edge, width: width + 2 * edge, height: height + 2 * edge };
+    }
+    return { ...this.fabric };
   }
 
   fit() {
@@ -43,7 +74,7 @@ class Chart {
     this.svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
   }
 
-  ensure() { if (!this.seen || !this.svg?.dataset.whole) this.fit(); return this.seen; }
+  ensure() { if (!this.seen?.width) this.fit(); return this.seen; }
 
   nearer(factor, point) {
     if (!this.ensure()) return;

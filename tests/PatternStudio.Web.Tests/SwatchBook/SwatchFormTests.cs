@@ -16,7 +16,7 @@ public sealed class SwatchFormTests : PageTest
         IRenderedComponent<SwatchForm> form = Show();
         form.Field("Stitches").Input("16.5");
         form.Field("Rows or rounds").Input("20");
-        form.Field("Weight of the measured piece").Input("7,4");
+        form.Field("Weight").Input("7,4");
         form.Field("Hook").Input("4.5");
         form.Button("Keep the swatch").Click();
 

@@ -43,6 +43,11 @@ public sealed partial class DesignsPage
     private Task FilterAsync(ChangeEventArgs change) =>
         ListAsync(query with { State = Enum.TryParse(change.Value as string, out DesignState state) ? state : null, Page = 0 });
 
+    private Task OrderAsync(ChangeEventArgs change) =>
+        Enum.TryParse(change.Value as string, out DesignOrder order)
+            ? ListAsync(query with { Order = order, Descending = order is DesignOrder.Updated or DesignOrder.Errors, Page = 0 })
+            : Task.CompletedTask;
+
     private Task MoreAsync() => ListAsync(query with { Page = query.Page + 1 });
 
     private async Task BeginAsync()

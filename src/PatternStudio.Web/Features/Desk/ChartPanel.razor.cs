@@ -7,6 +7,7 @@ namespace PatternStudio.Web.Features.Desk;
 public sealed partial class ChartPanel : IAsyncDisposable
 {
     private ElementReference frame;
+    private ElementReference key;
     private IJSObjectReference? module;
     private IJSObjectReference? chart;
     private string? shown;
@@ -39,10 +40,15 @@ public sealed partial class ChartPanel : IAsyncDisposable
     {
         if (shown == Svg) return;
         shown = Svg;
-        await CloseAsync();
-        if (Svg is null) return;
+        if (Svg is null) await CloseAsync();
+        else if (chart is not null) await chart.InvokeVoidAsync("refresh");
+        else await OpenAsync();
+    }
+
+    private async Task OpenAsync()
+    {
         module ??= await Browser.InvokeAsync<IJSObjectReference>("import", $"./{Assets["scripts/chart.js"]}");
-        chart = await module.InvokeAsync<IJSObjectReference>("open", frame);
+        chart = await module.InvokeAsync<IJSObjectReference>("open", frame, key);
     }
 
     private async Task CloseAsync()
