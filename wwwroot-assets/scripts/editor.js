@@ -98,7 +98,16 @@ class Editor {
     this.area.focus({ preventScroll: true });
     this.area.setSelectionRange(start, start + length);
     const line = this.layer.children[this.area.value.slice(0, start).split("\n").length - 1];
-    line?.scrollIntoView({ block: "center", behavior: "instant" });
+    this.bringIntoView(line);
+  }
+
+  // Scrolls the sheet, and the page only where the sheet itself can't be seen.
+  bringIntoView(line) {
+    if (!line) return;
+    const sheet = this.root.parentElement;
+    sheet.scrollTop = line.offsetTop - (sheet.clientHeight - line.offsetHeight) / 2;
+    const { top, bottom } = line.getBoundingClientRect();
+    if (top < 130 || bottom > innerHeight - 90) line.scrollIntoView({ block: "center", behavior: "instant" });
   }
 
   show(marks, notes) {

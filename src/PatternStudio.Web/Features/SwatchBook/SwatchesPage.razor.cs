@@ -39,7 +39,7 @@ public sealed partial class SwatchesPage
         groups = found;
     }
 
-    private string? YarnName(KeptSwatch swatch) => yarns.FirstOrDefault(yarn => yarn.Id == swatch.Details.YarnId)?.Details.Name;
+    private YarnDetails? YarnOf(KeptSwatch swatch) => yarns.FirstOrDefault(yarn => yarn.Id == swatch.Details.YarnId)?.Details;
 
     private sealed record SwatchGroup(DesignSummary Design, IReadOnlyList<KeptSwatch> Swatches);
 }
