@@ -45,7 +45,7 @@ public static class PatternWorker
         var workers = new List<(string Name, PieceWorker Worker)>();
         foreach (Piece piece in pattern.Pieces)
         {
-            if (workers.Count == 0 || PieceWorker.BeginsAnew(piece)) workers.Add((piece.Name, new PieceWorker(context)));
+            if (workers.Count == 0 || PieceWorker.BeginsAnew(pattern, piece)) workers.Add((piece.Name, new PieceWorker(context)));
             workers[^1].Worker.Work(piece);
         }
         foreach ((string name, PieceWorker worker) in workers)

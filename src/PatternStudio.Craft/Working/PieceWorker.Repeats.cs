@@ -49,12 +49,18 @@ internal sealed partial class PieceWorker
 
     private void Repeat(RepeatRows repeat)
     {
-        int[] numbers = repeat.Rows.IsEmpty ? [lastNumber] : [.. repeat.Rows];
+        int[] numbers = !repeat.Rows.IsEmpty ? [.. repeat.Rows] : [.. Enumerable.Range(lastNumber - (repeat.LastRows ?? 1) + 1, repeat.LastRows ?? 1)];
         RowInstruction?[] instructions = [.. numbers.Select(number => byNumber.GetValueOrDefault(number))];
         int missing = Array.FindIndex(instructions, row => row is null);
         if (missing >= 0)
         {
             if (lastNumber > 0) Report(new Mishap(MishapKind.NoSuchRow, repeat.Span) { Named = numbers[missing].ToString() });
+            return;
+        }
+        if (repeat.Until == RowsUntil.Measures && (context.MillimetresPerRow is null || repeat.Millimetres is null))
+        {
+            // How many rows reach that length is not known; nor is the row that the next one is worked into.
+            if (ground is not null) ground = ground with { Doubtful = true };
             return;
         }
         int start = lastNumber;
@@ -104,13 +110,12 @@ internal sealed partial class PieceWorker
         return done >= 2 && rows.Count >= 3 && Math.Abs(last.Total - count) >= Math.Abs(rows[^3].Total - count) && lastNumber > start + 1;
     }
 
-    /// <summary>'until piece measures 40 cm': through the gauge that the text states; one turn of the rows where it states none.</summary>
+    /// <summary>'until piece measures 40 cm': through the gauge that the text states; none where it states none.</summary>
     private bool ReachedLength(RepeatRows repeat, int[] numbers, int done)
     {
         if (done > MostRows / 4) return true;
         bool lastRowFits = repeat.EndingWith is not { } ending || done > 0 && numbers[(done - 1) % numbers.Length] == ending;
-        if (context.MillimetresPerRow is not { } perRow || repeat.Millimetres?.For(context.Size) is not { } wanted)
-            return done > 0 && lastRowFits && (repeat.EndingWith is not null || done % numbers.Length == 0) || done > numbers.Length * 2;
+        if (context.MillimetresPerRow is not { } perRow || repeat.Millimetres?.For(context.Size) is not { } wanted) return true;
         return rows.Count(row => row.Kind != RowKind.Foundation) * perRow >= wanted - perRow / 2 && lastRowFits;
     }
 }

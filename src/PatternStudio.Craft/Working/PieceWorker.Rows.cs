@@ -92,8 +92,8 @@ internal sealed partial class PieceWorker
         };
         if (mishap is null && instruction.Stated is { } stated)
         {
-            (bool? agrees, StatedItem? item, long worked) = StatedComparison.Compare(stated, tally, context.Size);
-            bool holdsForLastOnly = agrees == false && !IsLastOf(instruction.Heading, number);
+            (bool? agrees, StatedItem? item, long worked) = StatedComparison.Compare(stated, tally, context.Size, RowInHeading(instruction.Heading, number));
+            bool holdsForLastOnly = agrees == false && !stated.PerRow && !IsLastOf(instruction.Heading, number);
             row = holdsForLastOnly ? row with { Stated = null } : row with { CountAgrees = agrees };
             if (agrees == false && !holdsForLastOnly) mishap = new Mishap(MishapKind.CountDiffers, item!.Span) { Wanted = item.Number.For(context.Size) ?? 0, Found = worked, Named = Name(item) };
             // A count that is off in a row that passed over places without a word: there lies the cause.
@@ -127,6 +127,13 @@ internal sealed partial class PieceWorker
         RowNumbering.Range => heading.Last?.For(context.Size) is not { } last || number >= last,
         RowNumbering.Listed => heading.Numbers.IsEmpty || number == heading.Numbers[heading.Numbers.Count - 1],
         _ => true,
+    };
+
+    private int RowInHeading(RowHeading heading, int number) => heading.Numbering switch
+    {
+        RowNumbering.Range => number - (heading.First?.For(context.Size) ?? number),
+        RowNumbering.Listed => Math.Max(0, heading.Numbers.ToList().IndexOf(number)),
+        _ => 0,
     };
 
     private string Name(StatedItem item) => item.Thing == CountedThing.Stitches || item.Kind is null ? "st" : context.Name(item.Kind);

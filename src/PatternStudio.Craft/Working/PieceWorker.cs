@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;
@@ -38,13 +39,21 @@ internal sealed partial class PieceWorker
     public void Work(Piece piece)
     {
         section = piece.Name;
-        foreach (PieceItem item in piece.Items)
+        WorkItems(piece.Items);
+    }
+
+    private void WorkItems(IEnumerable<PieceItem> items)
+    {
+        foreach (PieceItem item in items)
         {
             if (rows.Count > MostRows) break;
             switch (item)
             {
                 case RowInstruction row:
                     WorkInstruction(row);
+                    break;
+                case WorkAsPiece other:
+                    WorkItems(ItemsOf(context.Pattern, other));
                     break;
                 case RepeatRows repeat:
                     Repeat(repeat);
@@ -56,9 +65,22 @@ internal sealed partial class PieceWorker
     }
 
     /// <summary>True where a section begins a fabric of its own: with a chain to work into, or with a ring.</summary>
-    public static bool BeginsAnew(Piece piece) =>
-        piece.Items.FirstOrDefault(item => item is RowInstruction) is RowInstruction first
+    public static bool BeginsAnew(Pattern pattern, Piece piece) =>
+        piece.Items.FirstOrDefault(item => item is RowInstruction or WorkAsPiece) is { } opening
+        && (opening is WorkAsPiece other ? ItemsOf(pattern, other).FirstOrDefault(item => item is RowInstruction) : opening) is RowInstruction first
         && (first.Heading.Kind == RowKind.Foundation || BeginsWithFoundation(first.Steps) && IsFoundationRow(first));
+
+    /// <summary>'Work as for Back to end of Row 24': that piece's entries, up to that row.</summary>
+    private static IEnumerable<PieceItem> ItemsOf(Pattern pattern, WorkAsPiece other)
+    {
+        Piece? named = pattern.Pieces.FirstOrDefault(piece => piece.Name.Equals(other.Piece, StringComparison.OrdinalIgnoreCase))
+            ?? pattern.Pieces.FirstOrDefault(piece => piece.Name.Contains(other.Piece, StringComparison.OrdinalIgnoreCase));
+        return named is null ? [] : named.Items.Where(item => item is not WorkAsPiece)
+            .TakeWhile(item => other.ThroughRow is null || item is not RowInstruction row || FirstNumber(row) is not { } number || number <= other.ThroughRow);
+    }
+
+    private static int? FirstNumber(RowInstruction row) =>
+        row.Heading.Numbering == RowNumbering.Listed && !row.Heading.Numbers.IsEmpty ? row.Heading.Numbers[0] : row.Heading.First?.For(0);
 
     private static bool IsFoundationRow(RowInstruction row) =>
         row.Steps.FirstOrDefault(IsWork) is not ChainStep
@@ -92,6 +114,7 @@ internal sealed partial class PieceWorker
 
     private void WorkUnlabelled(RowInstruction row)
     {
+        if (row.Heading.Kind != RowKind.Foundation && rows.Any(IsWorked) && row.Steps.All(IsFinishing)) return;
         if (row.Heading.Kind != RowKind.Foundation)
         {
             WorkRow(lastNumber + 1, row, row.Span);
@@ -101,6 +124,12 @@ internal sealed partial class PieceWorker
         if (rest.Any(step => step is StitchStep or GroupStep or RepeatStep)) WorkRow(lastNumber + 1, row with { Steps = rest, Heading = row.Heading with { Kind = RowKind.Row } }, row.Span);
         else carried = rest.Where(step => step is ColourStep).ToEquatableArray();
     }
+
+    private static bool IsWorked(WorkedRow row) => row.Kind != RowKind.Foundation;
+
+    /// <summary>'Sl st in next st. Fasten off.': how a piece is finished off, no row of its own.</summary>
+    private static bool IsFinishing(Step step) =>
+        step is FastenOffStep or JoinStep or RemarkStep or MarkerStep || step is StitchStep slip && slip.Stitch == StitchId.SlipStitch && slip.Where?.Choice is not PlaceChoice.Each;
 
     /// <summary>A numbered row: 'Row 2 and all even rows' fills the gaps, other gaps and returns are noticed.</summary>
     private void WorkNumbered(int number, RowInstruction row)

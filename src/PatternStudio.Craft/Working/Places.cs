@@ -8,6 +8,9 @@ internal sealed class Places(Course course, Conventions conventions)
 {
     private readonly int widestSpace = WidestSpace(course.Row);
 
+    /// <summary>True where the row has chain spaces; without them 'sp' means a gap between groups.</summary>
+    public bool HasSpaces => widestSpace > 0;
+
     /// <summary>How many places of a kind a cell offers.</summary>
     public long Offers(Cell cell, long index, PlaceKind kind) => kind.Noun switch
     {
@@ -36,6 +39,7 @@ internal sealed class Places(Course course, Conventions conventions)
     /// <summary>True where 'in each dc' may mean a cell of that stitch: the stitch itself, or another form of it (a post stitch, one in the back loop).</summary>
     public static bool Matches(StitchId met, StitchId named) =>
         met == named
+        || met.Value == "beg" + named.Value
         || BaseOf(met) == named
         || IsCluster(named) && IsCluster(met);
 

@@ -30,7 +30,7 @@ internal sealed partial class RowWorker
             if (all[i] is ChainStep) turningChain = i;
         opening = Math.Max(0, turningChain);
         openingStitch = FirstStitch(all, 0);
-        skipped = all.OfType<StitchStep>().FirstOrDefault()?.Skipped;
+        skipped = all.OfType<StitchStep>().FirstOrDefault()?.Skipped ?? all.OfType<GroupStep>().FirstOrDefault()?.Skipped;
         skippedCount = skipped is { Role: not ChainRole.Unstated } ? skipped.Role == ChainRole.Counts : all.OfType<RemarkStep>().Select(remark => SaysOfSkippedChains(remark.Text)).FirstOrDefault(said => said is not null);
         lastWorked = all.LastOrDefault(step => step is StitchStep or GroupStep or RepeatStep);
     }
@@ -133,7 +133,9 @@ internal sealed partial class RowWorker
             _ => StitchId.DoubleTreble,
         };
 
-    private static StitchId Plain(StitchTraits traits) => traits.Base;
+    private static StitchId Plain(StitchTraits traits) =>
+        Vocabulary.Standard.Find(traits.Base) is { } known && known.Base == traits.Base && known.Takes == 1 && !known.IsGroup ? traits.Base
+        : traits.Height <= 2 ? StitchId.HalfDouble : traits.Height <= 3 ? StitchId.Double : StitchId.Treble;
 
     /// <summary>The first stitch that the steps work; a named group counts by its own first stitch.</summary>
     private StitchId? FirstStitch(EquatableArray<Step> all, int from, int within = 0)
@@ -212,7 +214,7 @@ internal sealed partial class RowWorker
         {
             // A tall stitch that closes the last loop stands in for chains of its height.
             builder.RemoveLast();
-            Emit(chains with { Chains = chains.Chains + (int)context.Traits(step.Stitch).Height });
+            Emit(chains with { Chains = step.CountsAsSpace ?? chains.Chains + (int)context.Traits(step.Stitch).Height });
         }
         return step.Where?.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } named } && named != StitchId.Chain && !builder.Has(cell => cell.Counts && Places.Matches(cell.Stitch, named))
             && context.Traits(named).Definition is null

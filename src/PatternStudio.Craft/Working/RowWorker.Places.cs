@@ -13,13 +13,17 @@ internal sealed partial class RowWorker
     /// <param name="work">What is done at each place.</param>
     private Mishap? AtEach(Placement where, Need reserve, Func<Target, Mishap?> work)
     {
+        if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
+        if (where.InRow is not null) return InOtherRow(where, reserve, work);
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
     }
 
     private Mishap? AtEachHere(Placement where, Need reserve, Func<Target, Mishap?> work) => where.Choice switch
     {
+        PlaceChoice.Next or PlaceChoice.Skipped when where.RowsBelow > 0 => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNextBelow(where, work)),
         PlaceChoice.Next or PlaceChoice.Over => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where, work)),
+        PlaceChoice.FromHook when context.Number(where.Count) is > 1 and var several => AtOne(where, work) ?? Times(several - 1, () => AtNext(where with { Kind = PlaceKind.AnyStitch }, work)),
         PlaceChoice.First when context.Number(where.Count) > 1 => FirstPlaces(where, work),
         PlaceChoice.Last when context.Number(where.Count) > 1 => LastPlaces(where, work),
         PlaceChoice.Each when where.Count is not null => Times(context.Number(where.Count), () => AtNext(where, work)),
@@ -56,6 +60,7 @@ internal sealed partial class RowWorker
         (Target? target, Mishap? mishap) = where.Choice switch
         {
             PlaceChoice.InRing => (RingTarget(), null),
+            PlaceChoice.JustMade => (JustMade(), null),
             PlaceChoice.Same => Same(where),
             PlaceChoice.First => First(where),
             PlaceChoice.Last => Last(where),
@@ -179,9 +184,14 @@ internal sealed partial class RowWorker
         if (at.Position >= course!.Length || course.At(at.Position).Kind == CellKind.Chains) return null;
         if (previous is SkipStep && at.Position > 0 && (spaceAhead < 0 || spaceAhead > at.Position)) return Gap(at.Position);
         if (spaceAhead >= 0) return null;
-        long end = course.Find(at.Position, (cell, _) => cell.GroupSize > 1 && cell.GroupIndex == (course.Turned ? 0 : cell.GroupSize - 1));
+        long end = course.Find(at.Position, (cell, _) => EndsGroup(cell));
         return end < 0 || end + 1 >= course.Length ? null : Gap(end + 1);
     }
+
+    private bool EndsGroup(Cell cell) => cell.GroupSize > 1 && cell.GroupIndex == (course!.Turned ? 0 : cell.GroupSize - 1);
+
+    /// <summary>Gaps ahead behind groups of stitches, in a row without chains.</summary>
+    private long GapsAhead => course!.Sum(at.Position, course.Length - 1, (cell, _) => EndsGroup(cell) ? 1 : 0);
 
     private Target Gap(long index)
     {
@@ -202,6 +212,7 @@ internal sealed partial class RowWorker
         if (course is null) return (null, null);
         if (at.Last < 0) return First(where with { Choice = PlaceChoice.First });
         bool space = course.At(at.Last).Kind == CellKind.Chains && at.LastChain < 0;
+        if (at.Chain == 0 && at.Position <= at.Last) at = at with { Position = at.Last + 1, InSpace = space };
         return (TargetAt(at.Last, at.LastChain, space, where), null);
     }
 
@@ -259,7 +270,7 @@ internal sealed partial class RowWorker
             else if (passed > 2) Emit(new Cell(CellKind.Chains, StitchId.Chain, passed, [], false, where.Span));
             return;
         }
-        int tall = (int)Math.Round(height), chains = Math.Min(passed, tall), over = skipped is { ThenChains: > 0 } told ? told.ThenChains : (passed - chains) / 2;
+        int tall = (int)Math.Round(height), chains = Math.Min(passed, tall), over = skipped is { Role: not ChainRole.Unstated } told ? told.ThenChains : (passed - chains) / 2;
         bool counts = skippedCount ?? (passed == 1 ? context.Told(1) ?? false : context.TurningChainCounts(chains, usual: chains >= 3));
         if (counts)
         {
@@ -311,6 +322,7 @@ internal sealed partial class RowWorker
         long space = course.Find(at.Position, (cell, _) => cell.Kind is CellKind.Chains or CellKind.Stitch or CellKind.TurningChain);
         if (space < 0) return (null, Missing(PlaceKind.AnyStitch, where.Span));
         if (where.Within is { Noun: PlaceNoun.Group } && GapBeforeNextCell(-1) is { } gap) return (gap, null);
+        if (context.Says(where.Span, "first") && at.Position <= 1) return (Gap(1), null);
         // Between the next two stitches: past the first of them, before the second.
         return at.Position + 1 < course.Length ? (Gap(at.Position + 1), null) : (null, Missing(PlaceKind.AnyStitch, where.Span));
     }

@@ -13,6 +13,11 @@ internal sealed partial class RowWorker
     {
         Need reserve = Reserve(all, index);
         if (!step.Ending.IsEmpty) return WorkWithEnding(step, reserve);
+        if (step.Extent.Kind != ExtentKind.Times && EndingTold(step, all, index) is { } told)
+        {
+            endingTold = told;
+            return WorkWithEnding(step with { Ending = [told] }, Reserve(all, index + 1));
+        }
         return step.Extent.Kind switch
         {
             ExtentKind.Times => WorkTimes(step, context.Number(step.Extent.Count)),
@@ -69,6 +74,12 @@ internal sealed partial class RowWorker
         return mishap;
     }
 
+    /// <summary>'…; rep from * across, working last sc in top of tch': the stitch told behind the repeat is the repeat's own last one.</summary>
+    private StitchStep? EndingTold(RepeatStep step, EquatableArray<Step> all, int index) =>
+        index + 1 < all.Count && all[index + 1] is StitchStep told && context.Says(TextSpan.FromTo(step.Span.End, told.Span.End), "working") ? told : null;
+
+    private StitchStep? endingTold;
+
     private PlaceKind? countedLeft;
 
     private Mishap? WorkTimes(RepeatStep step, int? times)
@@ -102,6 +113,7 @@ internal sealed partial class RowWorker
         if (course is null) return new Mishap(MishapKind.NoFoundation, next.Span);
         if (at.Chain > 0) return AtNext(next, work);
         long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, next.Kind) > 0);
+        if (index < 0 && next.Kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return work(gap);
         return index < 0 ? Missing(next.Kind, next.Span) : work(Arrive(index, next.Kind, next));
     }
 
@@ -184,7 +196,7 @@ internal sealed partial class RowWorker
         : countedLeft is { } kind ? new Need(course.Sum(at.Position, course.Length, (cell, i) => places!.Offers(cell, i, kind)), 0)
         : new Need(
             course.Sum(at.Position, course.Length, (cell, _) => places!.Stitches(cell)) - (at.Chain > 0 && context.Conventions.ChainsAreStitches ? at.Chain : 0),
-            course.Sum(at.Position, course.Length, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0));
+            places!.HasSpaces ? course.Sum(at.Position, course.Length, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0) : GapsAhead);
 
     /// <summary>
     /// Goes round while <paramref name="turn"/> says so. Where the hook comes back to the same phase of the same run of the row below, every

@@ -25,7 +25,7 @@ internal sealed partial class RowWorker
             return WorkInto(step, traits, Number(step, 1), place);
         if (traits.Takes > 1) return WorkTogether(step, traits, all, index);
         if (step.Where is null) return Times(Number(step, 1), () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
-        if (step.Where.Choice == PlaceChoice.RowEnds) return WorkEvenly(step, traits);
+        if (step.Where.Choice == PlaceChoice.RowEnds || step.Where.Kind.Noun == PlaceNoun.RowEnd) return WorkEvenly(step, traits);
         return AtEach(step.Where, Reserve(all, index), target => WorkInto(step, traits, Number(step, 1), target));
     }
 
@@ -172,8 +172,11 @@ internal sealed partial class RowWorker
     /// <summary>'work 20 sc evenly along the side': the number is stated, the places are the row ends.</summary>
     private Mishap? WorkEvenly(StitchStep step, StitchTraits traits)
     {
-        SizedNumber? stated = step.Where!.Count ?? step.PerPlace ?? step.Count;
-        if (context.Number(stated) is not { } number) return new Mishap(MishapKind.CannotWork, step.Span);
+        int each = step.Where!.Kind.Noun == PlaceNoun.RowEnd && step.Where.Choice != PlaceChoice.RowEnds ? context.Number(step.PerPlace) ?? 1 : 1;
+        int? told = step.Where.Count is not null ? context.Number(step.Where.Count) * each
+            : step.Where is { Choice: PlaceChoice.Each, Kind.Noun: PlaceNoun.RowEnd } ? rows.Count(row => row.Kind == RowKind.Row) * each
+            : context.Number(step.Count);
+        if (told is not { } number) return new Mishap(MishapKind.CannotWork, step.Span);
         var foot = new Foot(1, 0, -1, FootKind.RowEnd);
         if (number > 0) builder.Add(new Run([new Cell(CellKind.Stitch, step.Stitch, 0, [foot], true, step.Span) { Colour = at.Colour }], (long)number * traits.Makes, 0));
         alongEdge = true;
@@ -182,9 +185,9 @@ internal sealed partial class RowWorker
 
     private bool IsPicotClose(StitchStep step) =>
         step.Stitch == StitchId.SlipStitch && builder.Last is { Kind: CellKind.Chains } && previous is ChainStep
-        && (step.Where is { Choice: PlaceChoice.FromHook }
+        && (step.Completes?.Value == "picot" || step.Where is { Choice: PlaceChoice.FromHook }
             || step.Where is { Choice: PlaceChoice.Nth or PlaceChoice.First, Kind.Noun: PlaceNoun.Chain, Within: null }
-            || step.Where is { Choice: PlaceChoice.Same or PlaceChoice.Last, Kind.Noun: PlaceNoun.Stitch or PlaceNoun.AnyStitch } && builder.Last.Chains <= 5 && builder.Mark > 1 && ambient is null);
+            || step.Where is { Choice: PlaceChoice.Same or PlaceChoice.Last or PlaceChoice.JustMade, Kind.Noun: PlaceNoun.Stitch or PlaceNoun.AnyStitch } && builder.Last.Chains <= 5 && builder.Mark > 1 && ambient is null);
 
     private Mishap? ClosePicot(StitchStep step)
     {

@@ -20,6 +20,7 @@ internal sealed partial class RowWorker
     private State at = State.Start;
     private Target? ambient;
     private Step? previous;
+    private Step? next;
     private int steps;
     private int level;
 
@@ -98,8 +99,14 @@ internal sealed partial class RowWorker
 
     private Mishap? WorkStep(EquatableArray<Step> all, int index)
     {
+        if (ReferenceEquals(all[index], endingTold) && !ReferenceEquals(all[0], endingTold))
+        {
+            endingTold = null;
+            return null;
+        }
         if (++steps > MostSteps || builder.Entries > MostSteps / 8) return new Mishap(MishapKind.TooLarge, all[index].Span);
         Step step = all[index];
+        next = index + 1 < all.Count ? all[index + 1] : null;
         Mishap? mishap = step switch
         {
             StitchStep stitch => WorkStitches(stitch, all, index),
@@ -114,7 +121,11 @@ internal sealed partial class RowWorker
             MagicRingStep => null,
             RemarkStep remark => Heed(remark),
             TurnStep => TurnInside(all, index),
-            AsRowStep => new Mishap(MishapKind.CannotWork, step.Span),
+            WorkAlongStep along => WorkAlong(along),
+            EitherStep either => WorkEither(either, all, index),
+            MeshStep mesh => WorkMeshes(mesh),
+            LeaveUnworkedStep => LeaveUnworked(),
+            AsRowStep or UncountedStep or MotionsStep => new Mishap(MishapKind.CannotWork, step.Span),
             _ => null,
         };
         if (step is not (RemarkStep or MarkerStep)) previous = step;
@@ -124,6 +135,12 @@ internal sealed partial class RowWorker
     private Mishap? Change(ColourStep colour)
     {
         at = at with { Colour = colour.Colour };
+        return null;
+    }
+
+    private Mishap? LeaveUnworked()
+    {
+        leavesUnworked = true;
         return null;
     }
 

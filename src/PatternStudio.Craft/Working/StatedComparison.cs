@@ -6,8 +6,9 @@ namespace PatternStudio.Craft.Working;
 internal static class StatedComparison
 {
     /// <summary>The first stated number that disagrees, with the worked one; <c>Agrees</c> is null where nothing can be compared.</summary>
-    public static (bool? Agrees, StatedItem? Item, long Worked) Compare(StatedCount stated, Tally tally, int size)
+    public static (bool? Agrees, StatedItem? Item, long Worked) Compare(StatedCount stated, Tally tally, int size, int row = 0)
     {
+        if (stated.PerRow) return ComparePerRow(stated, tally, size, row);
         bool compared = false;
         foreach (StatedItem item in stated.Items)
         {
@@ -18,9 +19,19 @@ internal static class StatedComparison
         return (compared ? true : null, null, 0);
     }
 
+    /// <summary>'Rows 3–5: … (7, 9, 11 sc)': each row has its own number.</summary>
+    private static (bool? Agrees, StatedItem? Item, long Worked) ComparePerRow(StatedCount stated, Tally tally, int size, int row)
+    {
+        if (row >= stated.Items.Count) return (null, null, 0);
+        StatedItem item = stated.Items[row] with { Thing = stated.Items[row].Kind?.Stitch is null ? CountedThing.Stitches : CountedThing.Stitch };
+        if (item.Number.For(size) is not { } number || Worked(item, tally, alone: true) is not { } worked) return (null, null, 0);
+        return (worked == number, item, worked);
+    }
+
     private static long? Worked(StatedItem item, Tally tally, bool alone) => item.Thing switch
     {
         CountedThing.Stitches => tally.Total,
+        CountedThing.Groups when item.Kind?.Stitch is { } group && tally.Of(group.Value) is null => null,
         CountedThing.Stitch or CountedThing.Groups when item.Kind?.Stitch is { } stitch => OfKind(stitch.Value, tally, alone),
         CountedThing.ChainSpaces when item.Kind?.Chains is { } chains => tally.SpacesOf(chains),
         CountedThing.ChainSpaces or CountedThing.Spaces => tally.SpaceCount,

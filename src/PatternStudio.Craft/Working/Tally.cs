@@ -63,6 +63,7 @@ internal sealed class Tally
             Total += times;
             counts[cell.Stitch.Value] = counts.GetValueOrDefault(cell.Stitch.Value) + times;
         }
+        if (cell.Kind == CellKind.Picot) groups["picot"] = groups.GetValueOrDefault("picot") + times;
         if (cell is { Group: { } group, GroupIndex: 0 })
             groups[group.Value] = groups.GetValueOrDefault(group.Value) + times;
         if (cell.Kind == CellKind.Chains)

@@ -24,6 +24,7 @@ internal sealed record ExpectedRow(string Section, int Number, IReadOnlyList<lon
         int colon = parts[0].LastIndexOf(':');
         string section = colon < 0 ? "" : parts[0][..colon].Trim(), label = parts[0][(colon + 1)..].Trim();
         if (label == "Foundation") yield break;
+        if (label == "Set-up") label = "1";
         int[] range = [.. label.Split("..").Select(number => int.Parse(number, CultureInfo.InvariantCulture))];
         long[] totals = [.. parts[1].Split(',').Select(total => total.Trim() is "-" or "" ? -1 : long.Parse(total, CultureInfo.InvariantCulture))];
         for (int number = range[0]; number <= range[^1]; number++)

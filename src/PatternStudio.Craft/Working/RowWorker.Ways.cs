@@ -1,0 +1,107 @@
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>Rarer ways of working: along an edge, either of two, by meshes, into a row further down.</summary>
+internal sealed partial class RowWorker
+{
+    private static readonly PlaceKind TwoSides = new(PlaceNoun.StitchOrSpace);
+
+    private readonly Dictionary<int, (Course Course, Places Places, State At)> elsewhere = [];
+
+    private Mishap? WorkAlong(WorkAlongStep step)
+    {
+        if (step.Along.Choice == PlaceChoice.OtherSide) return GoToOtherSide(step.Span);
+        alongEdge = true;
+        return null;
+    }
+
+    /// <summary>'dc in next 2 dc or 2 dc in next ch-2 sp': the one whose place comes first.</summary>
+    private Mishap? WorkEither(EitherStep step, EquatableArray<Step> all, int index)
+    {
+        long first = PlaceAhead(step.First), other = PlaceAhead(step.Other);
+        Step nearer = first >= 0 && (other < 0 || first <= other) ? step.First : step.Other;
+        EquatableArray<Step> chosen = all.Select((given, i) => i == index ? nearer : given).ToEquatableArray();
+        return WorkStep(chosen, index);
+    }
+
+    private long PlaceAhead(Step step)
+    {
+        PlaceKind? kind = step switch
+        {
+            StitchStep stitch => stitch.Where?.Kind ?? PlaceKind.AnyStitch,
+            GroupStep group => group.Where.Kind,
+            SkipStep skip => skip.Kind,
+            _ => null,
+        };
+        return kind is null || course is null ? -1 : course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0);
+    }
+
+    /// <summary>Filet: an open mesh is ch 2, a skip over two stitches or a space, and a dc; a solid mesh has two dc in the chains' stead.</summary>
+    private Mishap? WorkMeshes(MeshStep step) => Times(context.Number(step.Count), () => step.Solid ? SolidMesh(step.Span) : OpenMesh(step.Span));
+
+    private Mishap? OpenMesh(TextSpan span)
+    {
+        Emit(new Cell(CellKind.Chains, StitchId.Chain, 2, [], false, span));
+        Mishap? skipped = OverSpace ? TakeNext(PlaceKind.Space, span).Mishap : TakeNext(PlaceKind.AnyStitch, span).Mishap ?? TakeNext(PlaceKind.AnyStitch, span).Mishap;
+        return skipped ?? MeshPost(span);
+    }
+
+    private Mishap? SolidMesh(TextSpan span)
+    {
+        Mishap? Dc(Target target) => WorkInto(new StitchStep(StitchId.Double, null, null, null, span), context.Traits(StitchId.Double), 1, target);
+        if (!OverSpace) return Times(2, () => AtNext(NextStitch(span), Dc)) ?? MeshPost(span);
+        return AtNext(new Placement(PlaceChoice.Next, PlaceKind.Space, span), target => Dc(target) ?? Dc(target)) ?? MeshPost(span);
+    }
+
+    private Mishap? MeshPost(TextSpan span) =>
+        AtNext(NextStitch(span), target => WorkInto(new StitchStep(StitchId.Double, null, null, null, span), context.Traits(StitchId.Double), 1, target));
+
+    private bool OverSpace => course is not null && at.Position < course.Length && course.At(at.Position).Kind == CellKind.Chains;
+
+    /// <summary>'around next sc of Rnd 2': the hook goes along that row, beside its way along the row below.</summary>
+    private Mishap? InOtherRow(Placement where, Need reserve, Func<Target, Mishap?> work)
+    {
+        int number = where.InRow!.Value, index = -1;
+        for (int i = rows.Count - 1; i >= 0 && index < 0; i--)
+            if (rows[i].Number == number && rows[i].Kind != RowKind.Foundation && rows[i].Status == RowStatus.Checked) index = i;
+        if (index < 0) return new Mishap(MishapKind.NoSuchRow, where.Span) { Named = number.ToString(System.Globalization.CultureInfo.InvariantCulture) };
+        if (course is null || index == course.RowIndex) return AtEach(where with { InRow = null }, reserve, work);
+        if (!elsewhere.TryGetValue(number, out var there))
+        {
+            var other = new Course(rows[index], index, course.Turned && (rows.Count - index) % 2 == 1);
+            there = (other, new Places(other, context.Conventions), State.Start with { Colour = at.Colour });
+        }
+        (Course? here, Places? herePlaces, State before) = (course, places, at);
+        (course, places, at) = (there.Course, there.Places, there.At);
+        Mishap? mishap = AtEach(where with { InRow = null }, default, work);
+        elsewhere[number] = (course!, places!, at);
+        (course, places, at) = (here, herePlaces, before with { InSpace = true });
+        return mishap;
+    }
+
+    /// <summary>'sc in sp just made', 'sl st in dc just made': what this row made last, or at its start what the round below ended with.</summary>
+    private Target? JustMade()
+    {
+        if (!builder.IsEmpty && builder.Has(cell => cell.Kind is CellKind.Stitch or CellKind.Chains))
+            return new Target(new Foot(0, -1, -1, FootKind.BothLoops), -1);
+        return course is null || course.Length == 0 ? null : TargetAt(course.Length - 1, -1, course.At(course.Length - 1).Kind == CellKind.Chains, null);
+    }
+
+    /// <summary>
+    /// 'FPdc around next dc 2 rows below', 'dc in skipped sc 3 rows below': the foot is further down; the place in the row below that it covers is used
+    /// up, unless the words skip it themselves.
+    /// </summary>
+    private Mishap? AtNextBelow(Placement where, Func<Target, Mishap?> work)
+    {
+        if (course is null) return new Mishap(MishapKind.NoFoundation, where.Span);
+        State before = at;
+        PlaceKind cover = where.Choice == PlaceChoice.Skipped ? TwoSides : PlaceKind.AnyStitch;
+        (Target target, Mishap? mishap) = TakeNext(cover, where.Span, where);
+        if (mishap is not null) return mishap;
+        if (next is SkipStep) at = before with { Last = at.Last, LastChain = at.LastChain };
+        return work(target);
+    }
+}
