@@ -1,7 +1,7 @@
 using PatternStudio.Studio;
 using PatternStudio.Web.Hosting;
 
-WebApplicationBuilder builder = WebApplication.CreateBuilder(args);
+WebApplicationBuilder builder = WebApplication.CreateBuilder(HomeFolder.Options(args));
 // Styles, scripts and fonts are found when the program starts from a build folder as well as when published.
 builder.WebHost.UseStaticWebAssets();
 builder.Services.AddStudio(builder.Configuration, builder.Environment.ContentRootPath);
