@@ -7,7 +7,7 @@ export function open(frame, keyPlace) {
 // The key is drawn under the fabric, for print. On the screen it stands apart, as large as the words around it, however near one looks.
 function moveKey(svg, place) {
   place.replaceChildren();
-  const first = svg?.querySelector("#key");
+  const first = svg?.querySelector("g.key");
   if (!first) return;
   const parts = [];
   for (let part = first; part; part = part.nextElementSibling) parts.push(part);

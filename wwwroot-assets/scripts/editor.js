@@ -81,7 +81,9 @@ class Editor {
     if (this.area.value.substr(start, expected.length) !== expected) return false;
     this.area.focus();
     this.area.setSelectionRange(start, start + expected.length);
-    const done = words === "" ? document.execCommand("delete") : document.execCommand("insertText", false, words);
+    // Browsers take a second for every thousand lines put in this way, squared: long passages go without undo.
+    const few = words.split("\n").length < 300;
+    const done = few && (words === "" ? document.execCommand("delete") : document.execCommand("insertText", false, words));
     if (!done) {
       this.area.setRangeText(words, start, start + expected.length, "end");
       this.changed();
@@ -90,7 +92,10 @@ class Editor {
     return true;
   }
 
-  replaceAll(text) { return this.replace(0, this.area.value, text); }
+  replaceAll(text) {
+    const edit = difference(this.area.value, text);
+    if (edit) this.replace(edit.start, this.area.value.substr(edit.start, edit.removed), edit.inserted);
+  }
 
   text() { return this.area.value; }
 

@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.SignalR;
 using MudBlazor;
 using MudBlazor.Services;
 using PatternStudio.Web.Features.Accounts;
@@ -16,8 +15,8 @@ internal static class PagesExtensions
     public static void AddPages(this IServiceCollection services)
     {
         services.AddLocalization();
-        services.AddRazorComponents().AddInteractiveServerComponents();
-        services.Configure<HubOptions>(hub => hub.MaximumReceiveMessageSize = LongestMessage);
+        services.AddRazorComponents().AddInteractiveServerComponents()
+            .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LongestMessage);
         services.AddMudServices(kit => kit.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomCenter);
         services.AddSingleton<Moments>();
         services.AddResponseCompression();
