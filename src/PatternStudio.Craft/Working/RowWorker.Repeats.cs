@@ -170,8 +170,8 @@ internal sealed partial class RowWorker
             }
             if (failed is null && before == at) failed = new Mishap(MishapKind.CannotWork, span);
             if (failed is null && Leaves(leave) && !(at.Position > upTo)) return worked = true;
-            failed ??= new Mishap(MishapKind.RepeatUneven, span);
             at = before;
+            failed ??= new Mishap(MishapKind.RepeatUneven, span) { Found = Left().Stitches, Wanted = leave.Stitches, Named = "st", Met = course!.Row.Label };
             builder.RollBack(mark);
             return false;
         }
