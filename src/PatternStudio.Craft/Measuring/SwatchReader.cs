@@ -7,11 +7,13 @@ namespace PatternStudio.Craft.Measuring;
 /// Reads a swatch into raw facts — counts, lengths, a weight — and judges them together at the end, so that '4 in square = 13 sts, 7 rows'
 /// reads as well as the usual order.
 /// </summary>
-internal sealed class SwatchReader(string text)
+/// <param name="text">What was typed.</param>
+/// <param name="terms">Whose words stitches are named in.</param>
+internal sealed class SwatchReader(string text, Terminology terms)
 {
     private const string Example = "'16 sts, 18 rows = 10 x 10 cm, 12 g'";
     private static readonly HashSet<string> Joiners =
-        ["=", ",", ";", ":", "x", "×", "*", "&", "+", "and", "by", "over", "to", "per", "measure", "measures", "make", "makes", "is", "equals", "weighs", "weight", "square", "sq", "(", ")", "in"];
+        ["=", ",", ";", ":", "x", "×", "*", "&", "+", "and", "by", "over", "to", "per", "measure", "measures", "make", "makes", "is", "equals", "weighs", "weight", "square", "sq", ")", "in"];
 
     private readonly List<MeasureToken> tokens = MeasureScanner.Scan(text);
     private readonly List<Length> lengths = [];
@@ -24,8 +26,31 @@ internal sealed class SwatchReader(string text)
     public Parsed<Swatch> Read()
     {
         for (int at = 0; at < tokens.Count && trouble is null;)
-            at = tokens[at].Number is { } number ? ReadQuantity(at, number) : ReadJoiner(at);
+            at = IsRemark(at) ? ReadRemark(at)
+                : tokens[at].Word == "(" ? SkipBrackets(at)
+                : tokens[at].Number is { } number ? ReadQuantity(at, number)
+                : ReadJoiner(at);
         return trouble is { } told ? Parsed.Trouble<Swatch>(told.Message, told.Span) : Judge();
+    }
+
+    /// <summary>'10 cm (4 in)': what stands in brackets after a length says the same in the other unit.</summary>
+    private int SkipBrackets(int at)
+    {
+        if (lengths.Count == 0) return at + 1;
+        int close = tokens.FindIndex(at, token => token.Word == ")");
+        return close < 0 ? at + 1 : close + 1;
+    }
+
+    /// <summary>Words after all numbers: 'in pattern', 'over treble', 'after blocking'.</summary>
+    private bool IsRemark(int at) => lengths.Count > 0 && tokens[at].Word.Length > 0 && char.IsLetter(tokens[at].Word[0]) && tokens.FindIndex(at, token => token.Number is not null) < 0;
+
+    /// <summary>A stitch named there is the swatch's; everything else is the maker's note.</summary>
+    private int ReadRemark(int at)
+    {
+        bool names = tokens[at].Word is "in" or "over" or "of" && at + 1 < tokens.Count;
+        string words = names ? text[tokens[at + 1].Span.Start..].Trim().TrimEnd('.', ')') : "";
+        if (names) stitch ??= Vocabulary.Standard.Meaning(words, terms);
+        return tokens.Count;
     }
 
     private int ReadJoiner(int at)
@@ -63,7 +88,7 @@ internal sealed class SwatchReader(string text)
         else if (Units.ToMass(number, unit.Word) is { } mass) weight = mass;
         else if (unit.Word is "row" or "rows" or "r" or "rnd" or "rnds" or "round" or "rounds") rows = number;
         else if (unit.Word is "st" or "sts" or "stitch" or "stitches") stitches = number;
-        else if (char.IsLetter(unit.Word[0])) (stitches, stitch) = (number, new StitchId(unit.Word));
+        else if (char.IsLetter(unit.Word[0])) (stitches, stitch) = (number, Vocabulary.Standard.Meaning(unit.Word, terms) ?? new StitchId(unit.Word));
         else trouble = ($"'{unit.Word}' was not understood in the swatch. Write it like {Example}.", unit.Span);
     }
 

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Terms;
 
 namespace PatternStudio.Craft.Tests.Measuring;
 
@@ -31,6 +32,22 @@ public sealed class SwatchTests
     {
         Assert.Equal("dc", Swatch.Parse("13 dc and 7.5 rows = 4 in").Value.Stitch?.Value);
         Assert.Equal("13 dc and 7.5 rows = 10.16 × 10.16 cm", Swatch.Parse("13 dc and 7.5 rows = 4 in").Value.ToString());
+    }
+
+    /// <summary>The same words name different stitches: US double crochet is UK treble.</summary>
+    [Theory]
+    [InlineData("13 dc and 7 rows = 10 cm", Terminology.Us, "dc")]
+    [InlineData("13 dc and 13 rows = 10 cm", Terminology.Uk, "sc")]
+    [InlineData("14 sts and 7 rows to 10 cm over treble", Terminology.Uk, "dc")]
+    [InlineData("14 sts and 7 rows to 10 cm over half double crochet.", Terminology.Us, "hdc")]
+    [InlineData("17 sts and 17 rows = 10 cm (4 in) in pattern.", Terminology.Us, null)]
+    [InlineData("16 sts, 18 rows = 10 cm, after blocking", Terminology.Us, null)]
+    public void The_stitch_of_a_swatch_is_named_in_the_pattern_s_terms(string text, Terminology terms, string? stitch)
+    {
+        Parsed<Swatch> read = Swatch.Parse(text, terms);
+        Assert.True(read.IsRead, read.Message);
+        Assert.Equal(stitch, read.Value.Stitch?.Value);
+        Assert.Equal(100, read.Value.Height.Millimetres);
     }
 
     [Theory]
