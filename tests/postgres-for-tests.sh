@@ -10,7 +10,7 @@
 set -euo pipefail
 
 port="${PATTERNSTUDIO_TEST_POSTGRES_PORT:-54329}"
-note="${TMPDIR:-/tmp}/pattern-studio-postgres-$port"    # remembers the folder from start to stop
+note="$(dirname "$(mktemp --dry-run)")/pattern-studio-postgres-$port"    # remembers the folder from start to stop
 
 bin="$(ls -d /usr/lib/postgresql/*/bin 2>/dev/null | sort -V | tail -n 1 || true)"
 [ -n "$bin" ] || bin="$(dirname "$(command -v pg_ctl || echo /nowhere/pg_ctl)")"

@@ -23,8 +23,8 @@ public static class ConstructionFinder
     {
         if (HasFoot(rows[0], FootKind.OtherSide)) return NotKnown("The rounds begin along both sides of a chain; the size of such an oval is not worked out yet.");
         List<int> corners = [.. rows.Select(row => Corners.Of(row).Count)];
-        if (corners[0] is >= 3 and <= 8 && corners.TrueForAll(count => count == corners[0]))
-            return new Construction(ConstructionKind.Polygon, $"Every round has {corners[0]} corner spaces.") { Corners = corners[0] };
+        if (corners[^1] is >= 3 and <= 8 && corners.Skip(1).All(count => count == corners[^1]) && (corners[0] == corners[^1] || (corners[0] == 0 && corners.Count > 1)))
+            return new Construction(ConstructionKind.Polygon, $"Every round has {corners[^1]} corners.") { Corners = corners[^1] };
         List<long> places = [.. tallies.Select(tally => tally.Places)];
         if (rows.Count > 2 && (places.TrueForAll(count => count == places[0]) || (HasFoot(rows[0], FootKind.Chain) && places.Max() * 4 <= places.Min() * 5 && places.Min() >= Fewest)))
             return new Construction(ConstructionKind.Tube, $"Every round has {Spread(places)} stitches, so the piece is a tube.");

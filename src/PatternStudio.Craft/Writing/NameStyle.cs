@@ -6,7 +6,7 @@ namespace PatternStudio.Craft.Writing;
 /// <param name="Written">As it stands in the text.</param>
 internal sealed record NameStyle(string Written)
 {
-    private static readonly string[] LongWords = ["crochet", "treble", "double", "single", "half", "stitch", "triple", "plain", "long", "together", "quadruple"];
+    private static readonly string[] LongWords = ["crochet", "treble", "double", "single", "half", "stitch", "triple", "plain", "long", "together", "quadruple", "front", "back", "post", "foundation", "extended"];
 
     private readonly string[] words = Written.Split([' ', '-', '\n', '\t'], StringSplitOptions.RemoveEmptyEntries);
 

@@ -19,6 +19,7 @@ public static class TreeShape
     [
         (typeof(RowHeading), nameof(RowHeading.Text)),
         (typeof(StatedCount), nameof(StatedCount.Text)),
+        (typeof(RepeatStep), nameof(RepeatStep.Mark)),
         (typeof(TermsDecision), nameof(TermsDecision.Origin)),
         (typeof(TermsDecision), nameof(TermsDecision.Sureness)),
         (typeof(TermsDecision), nameof(TermsDecision.Evidence)),
@@ -100,7 +101,7 @@ public static class TreeShape
     private static IEnumerable<PropertyInfo> Said(Type type, bool workOnly) =>
         type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Where(property => property.CanWrite && property.GetIndexParameters().Length == 0)
-            .Where(property => property.PropertyType != typeof(TextSpan) && property.PropertyType != typeof(SourceText))
+            .Where(property => property.PropertyType != typeof(TextSpan) && property.PropertyType != typeof(TextSpan?) && property.PropertyType != typeof(SourceText))
             .Where(property => !Wording.Contains((property.DeclaringType!, property.Name)) && !(workOnly && Verbatim.Contains((property.DeclaringType!, property.Name))))
             .OrderBy(property => property.Name, StringComparer.Ordinal);
 }

@@ -16,7 +16,7 @@ internal sealed record SampleDesign(string File, string Title, DesignState State
         new("diagonal-square-washcloth", "Kelp Bed Washcloth", DesignState.Testing, SampleYarns.TidelineCotton,
             Worked(17, 17, 8.4, 4.5, "Puff rows and single crochet rows in turn.")),
         new("flat-circle-coaster", "Harbour Light Coaster", DesignState.Published, SampleYarns.TidelineCotton,
-            Worked(12.5, 6.4, 5.5, 4, "Double crochet.") with { Stitch = "dc" }),
+            Worked(13, 7, 5.5, 4, "Double crochet.") with { Stitch = "dc" }),
         new("granny-square", "Pier Lights Granny Square", DesignState.Writing, SampleYarns.QuaysideWool,
             Worked(17, 7, 3.5, 4, "Double crochet, pinned out.") with { Stitch = "dc" }),
         new("granny-square-uk", "Pebble Beach Square", DesignState.Writing, SampleYarns.QuaysideWool,

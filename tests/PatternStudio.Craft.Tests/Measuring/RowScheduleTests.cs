@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Anatomy;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Reading.Tree;
@@ -215,8 +216,8 @@ public sealed class RowScheduleTests
     [Fact]
     public void A_special_stitch_is_measured_by_its_own_motions()
     {
-        Anatomy.Motion[] motions = [new Anatomy.YarnOver(1), new Anatomy.Insert(false), new Anatomy.DrawUpLoop(), new Anatomy.DrawThrough(2, null), new Anatomy.DrawThrough(2, null)];
-        var read = new Anatomy.ReadMotions(motions.Select(motion => new Anatomy.LocatedMotion(motion, default)).ToEquatableArray(), []);
+        Motion[] motions = [new YarnOver(1), new Insert(false), new DrawUpLoop(), new DrawThrough(2, null), new DrawThrough(2, null)];
+        var read = new ReadMotions(motions.Select(motion => new LocatedMotion(motion, default)).ToEquatableArray(), []);
         var definition = new StitchDefinition(new StitchId("limpet"), ["limpet"], default) { Motions = read };
         RowSchedule own = RowSchedule.Compute(Fabrics.Straight("limpet", 16, 4).Pattern(definition), Swatch.Parse("16 dc, 9 rows = 10 x 10 cm, 12 g").Value, Ball).Value;
         RowSchedule plain = Compute(Fabrics.Straight("dc", 16, 4), Swatch.Parse("16 dc, 9 rows = 10 x 10 cm, 12 g").Value, Ball);

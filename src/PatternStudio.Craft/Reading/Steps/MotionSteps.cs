@@ -12,8 +12,6 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// </summary>
 internal static class MotionSteps
 {
-    private static readonly Phrase Made = new("make|completed|complete|formed");
-
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
@@ -26,7 +24,7 @@ internal static class MotionSteps
             return true;
         }
         TakeMotions(cursor);
-        steps.Add(new MotionsStep(cursor.SpanFrom(from)) { Motions = DefinitionMotions.Read(cursor.Context.Source, cursor.SpanFrom(from)) });
+        steps.Add(new MotionsStep(cursor.SpanFrom(from)) { Motions = DefinitionMotions.Read(cursor.Context, cursor.SpanFrom(from)) });
         return true;
     }
 
@@ -50,11 +48,7 @@ internal static class MotionSteps
                 int partner = cursor.Partner();
                 if (partner < 0) continue;
                 Cursor inside = cursor.Inside(partner);
-                inside.TakeWord("a");
-                StitchId? stitch = Clusters.Take(inside) ?? inside.TakeStitch();
-                if (stitch is null) continue;
-                inside.Take(Made);
-                if (inside.AtEnd) return (stitch.Value, partner + 1);
+                if (BracketRemarks.TakeName(inside, ofGroup: false) is { } stitch && inside.AtEnd) return (stitch, partner + 1);
             }
             return null;
         }
@@ -71,7 +65,7 @@ internal static class MotionSteps
         while (!cursor.AtEnd && Starts(cursor))
         {
             do cursor.At = cursor.Partner() is >= 0 and int partner ? partner + 1 : cursor.At + 1;
-            while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot));
+            while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot) && !(cursor.Kind == TokenKind.Open && !Starts(cursor)));
             after = cursor.At;
             while (cursor.Kind is TokenKind.Comma or TokenKind.Semicolon || cursor.Now.Word is "and" or "then") cursor.At++;
         }
