@@ -160,7 +160,11 @@ internal sealed partial class PieceWorker
         WorkedRow row = attempt.Row;
         Mishap? mishap = attempt.Mishap;
         bool follows = mishap is not null && ground is { } below && (below.Doubtful || below.AsStated is not null);
-        if (mishap is { Kind: MishapKind.CannotWork }) row = Unworked(row, RowStatus.NotChecked);
+        if (mishap is { Kind: MishapKind.CannotWork })
+        {
+            Report(mishap);
+            row = Unworked(row, RowStatus.NotChecked);
+        }
         else if (follows)
         {
             InDoubt++;

@@ -215,8 +215,8 @@ public sealed class RowScheduleTests
     [Fact]
     public void A_special_stitch_is_measured_by_its_own_motions()
     {
-        Anatomy.Motion[] motions = [new Anatomy.YarnOver(1), new Anatomy.Insert(false), new Anatomy.DrawUpLoop(), new Anatomy.DrawThrough(2, null), new Anatomy.DrawThrough(2, null)];
-        var read = new Anatomy.ReadMotions(motions.Select(motion => new Anatomy.LocatedMotion(motion, default)).ToEquatableArray(), []);
+        Craft.Anatomy.Motion[] motions = [new Craft.Anatomy.YarnOver(1), new Craft.Anatomy.Insert(false), new Craft.Anatomy.DrawUpLoop(), new Craft.Anatomy.DrawThrough(2, null), new Craft.Anatomy.DrawThrough(2, null)];
+        var read = new Craft.Anatomy.ReadMotions(motions.Select(motion => new Craft.Anatomy.LocatedMotion(motion, default)).ToEquatableArray(), []);
         var definition = new StitchDefinition(new StitchId("limpet"), ["limpet"], default) { Motions = read };
         RowSchedule own = RowSchedule.Compute(Fabrics.Straight("limpet", 16, 4).Pattern(definition), Swatch.Parse("16 dc, 9 rows = 10 x 10 cm, 12 g").Value, Ball).Value;
         RowSchedule plain = Compute(Fabrics.Straight("dc", 16, 4), Swatch.Parse("16 dc, 9 rows = 10 x 10 cm, 12 g").Value, Ball);
