@@ -19,8 +19,12 @@ internal static class Causes
         var rows = new RowsOfText(pattern);
         var explained = ofWords.Where(finding => ExplainTheRow.Contains(finding.Code)).Select(finding => rows.At(finding.Span.Start)).OfType<RowInstruction>().ToHashSet(ReferenceEqualityComparer.Instance);
         IEnumerable<Finding> worked = ofWork.Where(finding => rows.At(finding.Span.Start) is not { } row || !explained.Contains(row));
-        return WithoutDoubles(ofWords.Concat(WithoutGapBehindDouble(worked)));
+        return WithoutDoubles(ofWords.Where(finding => !IsUnreadForKnownCause(finding, ofWords)).Concat(WithoutGapBehindDouble(worked)));
     }
+
+    /// <summary>Words that could not be read because a number in them is too large, or a mark is missing.</summary>
+    private static bool IsUnreadForKnownCause(Finding finding, IReadOnlyList<Finding> ofWords) =>
+        finding.Code == FindingCodes.NotRead && ofWords.Any(cause => ExplainTheRow.Contains(cause.Code) && (finding.Span.Contains(cause.Span) || cause.Span.Contains(finding.Span)));
 
     private static IEnumerable<Finding> WithoutDoubles(IEnumerable<Finding> findings)
     {

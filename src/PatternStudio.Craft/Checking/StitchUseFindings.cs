@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Text.RegularExpressions;
+using PatternStudio.Craft.Anatomy;
 using PatternStudio.Craft.Checking.Sentences;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
@@ -28,11 +29,18 @@ internal static partial class StitchUseFindings
         TextSpan[] lists = [.. pattern.Statements.Where(statement => statement.Kind is StatementKind.Abbreviation or StatementKind.Title).Select(statement => statement.Span)];
         foreach (StitchDefinition definition in pattern.Definitions)
         {
-            if (worked.Contains(definition.Id) || definition.Names.Any(name => names.Find(name).Any(place => IsOutside(definition.Span, place) && !lists.Any(list => list.Contains(place))))) continue;
+            if (!IsRead(pattern, definition) || IsPhrase(definition.Names) || worked.Contains(definition.Id) || definition.Names.Any(name => names.Find(name).Any(place => IsOutside(definition.Span, place) && !lists.Any(list => list.Contains(place))))) continue;
             TextSpan name = names.Find(definition.Names[0]).FirstOrDefault(place => definition.Span.Contains(place), definition.Span);
             yield return Finding.Of(FindingCodes.StitchUnused, name, DefinitionSentences.Unused(definition.Names[0]));
         }
     }
+
+    /// <summary>From a definition that could not be read nothing follows.</summary>
+    private static bool IsRead(Pattern pattern, StitchDefinition definition) =>
+        !definition.Steps.IsEmpty || MotionReader.Read(pattern.Source, definition.Body, pattern.Terms.Terminology).IsWhole;
+
+    /// <summary>'Shell in shell: …' explains a way of working, no stitch.</summary>
+    private static bool IsPhrase(EquatableArray<string> names) => names.Any(name => NameWords.Of(name).Any(word => word is "in" or "over" or "around" or "into" or "between"));
 
     private static bool IsOutside(TextSpan span, TextSpan place) => place.End <= span.Start || place.Start >= span.End;
 

@@ -17,7 +17,7 @@ internal static class DefinitionSentences
     public static string Unused(string stitch) => $"'{stitch}' is defined here, but no row uses it. Use it, or take the definition out.";
 
     public static string Undefined(string stitch, Terminology terms) =>
-        $"'{stitch}' is not defined in this pattern, and designers make different stitches under that name. Say once how it is worked, such as '{Example(stitch, terms)}'.";
+        $"'{stitch}' is not defined in this pattern, and designers make different stitches under that name. Say once how it is worked, such as: {Example(stitch, terms)}";
 
     public static string Unknown(string stitch) => $"'{stitch}' is neither a usual stitch nor defined in this pattern. Say once, before the rows, how it is worked.";
 

@@ -41,7 +41,7 @@ internal static class ReadingSentences
 
     public static string Unread(string words, string row, string? nearest) =>
         $"{Quoted(words)} could not be read, so {(row.Length > 0 ? row : "this line")} is not checked."
-        + (nearest is null ? " Say it in other words, or count the row by hand." : $" A wording that can be read is '{nearest}'.");
+        + (nearest is null ? " Say it in other words, or count the row by hand." : $" A wording that can be read is: {nearest}.");
 
     public static string UnreadLine(string words) => $"{Quoted(words)} could not be read as a row, so it is not checked. Begin a row with its number, such as 'Row 2:'.";
 

@@ -61,7 +61,7 @@ internal static class WorkSentences
     {
         { Named: "ch", Wanted: > 0, Met: "" } => $"{AtHead(mishap.Row)} counts {Count(mishap.Wanted, "ch")} back from the hook, but only {Count(mishap.Found, "was", "were")} made there.",
         { Named: "ch", Wanted: > 0 } when mishap.Wanted > mishap.Found =>
-            $"{AtHead(mishap.Row)} asks for chain number {mishap.Wanted}, but {Row(mishap.Met)} has only {Count(mishap.Found, "ch")} there. Make more chains, or count fewer.",
+            $"{AtHead(mishap.Row)} asks for chain number {mishap.Wanted}, but {Row(mishap.Met)} has {(mishap.Found == 0 ? "no chs" : $"only {Count(mishap.Found, "ch")}")} there. Make more chains, or count fewer.",
         { Found: 0 } => $"{AtHead(mishap.Row)} runs out here: all of {Row(mishap.Met)} is worked already. Work fewer stitches, or check the row below.",
         _ => $"{AtHead(mishap.Row)} runs out here: {Row(mishap.Met)} has {Count(mishap.Found, mishap.Named)} in all, and this needs more. Work fewer here, or check the row below.",
     };
