@@ -180,7 +180,11 @@ internal sealed partial class PieceWorker
         RowInstruction origin = Origin(row.Instruction, row.Number);
         bool follows = mishap is not null && (ground is { } below && (below.Doubtful || below.AsStated is not null) || !ReferenceEquals(origin, row.Instruction) && failed.Contains(origin));
         if (mishap is not null) failed.Add(origin);
-        if (mishap is { Kind: MishapKind.CannotWork }) row = Unworked(row, RowStatus.NotChecked);
+        if (mishap is { Kind: MishapKind.CannotWork })
+        {
+            Report(mishap);
+            row = Unworked(row, RowStatus.NotChecked);
+        }
         else if (follows)
         {
             InDoubt++;
