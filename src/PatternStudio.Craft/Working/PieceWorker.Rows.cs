@@ -177,8 +177,14 @@ internal sealed partial class PieceWorker
     {
         WorkedRow row = attempt.Row;
         Mishap? mishap = attempt.Mishap;
-        bool follows = mishap is not null && ground is { } below && (below.Doubtful || below.AsStated is not null);
-        if (mishap is { Kind: MishapKind.CannotWork }) row = Unworked(row, RowStatus.NotChecked);
+        RowInstruction origin = Origin(row.Instruction, row.Number);
+        bool follows = mishap is not null && (ground is { } below && (below.Doubtful || below.AsStated is not null) || !ReferenceEquals(origin, row.Instruction) && failed.Contains(origin));
+        if (mishap is not null) failed.Add(origin);
+        if (mishap is { Kind: MishapKind.CannotWork })
+        {
+            Report(mishap);
+            row = Unworked(row, RowStatus.NotChecked);
+        }
         else if (follows)
         {
             InDoubt++;
