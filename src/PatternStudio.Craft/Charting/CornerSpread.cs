@@ -15,10 +15,15 @@ internal static class CornerSpread
     {
         if (ground is not PolygonGround polygon) return null;
         IReadOnlyList<int> found = Corners.Of(row);
+        if (found.Count != corners) found = EachStitch(row);
         if (found.Count != corners) return null;
         double first = FirstCorner(polygon, feet[found[0]] ?? FootBeside(feet, found[0]), corners);
         return [.. centres.Select(centre => first + (Sides(centre, centres, found, total) / corners))];
     }
+
+    /// <summary>Four stitches in the ring are the corners that the next round makes of them.</summary>
+    private static int[] EachStitch(WorkedRow row) =>
+        [.. row.Cells().Select((cell, i) => (cell, i)).Where(at => at.cell.Kind == CellKind.Stitch || at.cell.Counts).Select(at => at.i)];
 
     private static double? FootBeside(double?[] feet, int corner) => corner > 0 ? feet[corner - 1] : null;
 

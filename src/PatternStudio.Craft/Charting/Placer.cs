@@ -12,6 +12,9 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
     /// <summary>Room for the words that stand in place of rows.</summary>
     private const double GapHeight = 2.6;
 
+    /// <summary>How far a row number moves out for a chain that stands beside its row.</summary>
+    private const double BesideChain = 0.7;
+
     private readonly List<PlacedRow> placed = [];
     private readonly Along along = new(ground, construction, pitch);
 
@@ -20,7 +23,8 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
         for (int i = 0; i < piece.Rows.Count; i++)
         {
             placed.Add(Place(piece.Rows[i], i));
-            if (i > 0 && ground.Span is null && placed[i].Row.Kind == RowKind.Row) SkippedChains.StandUp(placed[i - 1], placed[i]);
+            if (i > 0 && ground.Span is null && placed[i].Row.Kind == RowKind.Row && SkippedChains.StandUp(placed[i - 1], placed[i]))
+                placed[i] = placed[i] with { LabelAt = placed[i].LabelAt - (placed[i].Direction * BesideChain) };
         }
         return placed;
     }
