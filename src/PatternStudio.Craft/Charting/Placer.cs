@@ -76,6 +76,7 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
     /// <summary>+1 to the right (or anticlockwise). A foundation runs to the right, so the first row comes back to the left.</summary>
     private int Turn(WorkedRow row, PlacedRow? below)
     {
+        if (ground.Wraps && (below is null || below.Low < 0)) return 1;
         if (ground.Wraps || (row.Kind == RowKind.Round && below is { Row.Kind: not RowKind.Foundation })) return (below?.Direction ?? 1) * (row.Turned ? -1 : 1);
         return row.Kind == RowKind.Foundation ? (row.Joined ? -1 : 1) : below is null ? -1 : -below.Direction;
     }
