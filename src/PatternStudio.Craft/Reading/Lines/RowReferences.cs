@@ -25,7 +25,7 @@ internal static class RowReferences
     private static readonly Phrase EndingWithRow = new("end|finishing with|on|after a|an? row|rnd|rs|ws|right|wrong");
     private static readonly Phrase MoreInEach = new("work # more");
     private static readonly Phrase UntilWords = new("until|till");
-    private static readonly Phrase Changes = new("but|except|having|with|make|only|omitting|always|work|changing|change|increasing|decreasing|widening|narrowing|leaving|ending|end|without|the");
+    private static readonly Phrase Changes = new("but|except|having|with|make|only|omitting|always|work|increasing|decreasing|widening|narrowing|leaving|ending|end|without|the");
     private static readonly Phrase AlternateWords = new("alternately|in turn|order|sequence");
 
     /// <summary>The rows named: 'Row 2', 'Rows 2 and 3', 'the 3rd, 4th and 5th rows', 'last row', 'last 2 rows'.</summary>

@@ -37,7 +37,7 @@ internal static class ColourSteps
         {
             if (!cursor.Take(ChangeColour)) return false;
             Clauses.TakeToComma(cursor);
-            steps.Add(new ColourStep("", cursor.SpanFrom(from)));
+            steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
             return true;
         }
         if (ColourNames.Take(cursor, anyWord: true) is not { } colour) return false;

@@ -19,11 +19,15 @@ internal static class InlineAbbreviations
         var kept = new List<Token>(tokens.Length);
         for (int i = 0; i < tokens.Length; i++)
         {
-            if (tokens[i].Kind == TokenKind.Open && partners[i] > i && partners[i] - i <= MostTokens && RepeatsName(tokens, i, partners[i], names)) i = partners[i];
+            if (tokens[i].Kind == TokenKind.Open && partners[i] > i && partners[i] - i <= MostTokens && !Defines(tokens, partners[i]) && RepeatsName(tokens, i, partners[i], names)) i = partners[i];
             else kept.Add(tokens[i]);
         }
         return kept.Count == tokens.Length ? tokens : [.. kept];
     }
+
+    /// <summary>'Popcorn (pc): …' is a definition: there the abbreviation is wanted.</summary>
+    private static bool Defines(Token[] tokens, int close) =>
+        close + 1 < tokens.Length && tokens[close + 1].Kind is TokenKind.Colon or TokenKind.Dash or TokenKind.Equal;
 
     private static bool RepeatsName(Token[] tokens, int open, int close, NameTree names)
     {

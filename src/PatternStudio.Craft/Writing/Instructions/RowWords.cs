@@ -52,9 +52,16 @@ internal sealed class RowWords(StitchWords stitches)
             1 => $"Row {repeat.Rows[0]}",
             _ => $"Rows {NumberWords.List(repeat.Rows)}",
         };
-        string ending = repeat.EndingWith is { } row ? $", ending with a Row {row}" : repeat.EndingSide is { } side ? $", ending with a {(side == FabricSide.Right ? "RS" : "WS")} row" : "";
-        return $"Rep {rows} {HowLong(repeat)}{ending}.{(repeat.Stated is { } stated ? " " + counts.Of(stated) : "")}";
+        return $"Rep {rows} {HowLong(repeat)}{Ending(repeat)}.{(repeat.Stated is { } stated ? " " + counts.Of(stated) : "")}";
     }
+
+    private static string Ending(RepeatRows repeat) => repeat switch
+    {
+        { EndingWith: { } row } => $", ending with a Row {row}",
+        { EndingSide: FabricSide.Right } => ", ending with a RS row",
+        { EndingSide: FabricSide.Wrong } => ", ending with a WS row",
+        _ => "",
+    };
 
     private static string HowLong(RepeatRows repeat) => repeat.Until switch
     {
