@@ -67,7 +67,7 @@ internal static partial class PairsOfLengths
     private const string Sides = N + @"\s*" + U + "?" + Side + @"(?:\s*(?:x|×|by|,)\s*" + N + @"\s*" + U + "?" + Side + ")*";
 
     /// <summary>Lengths, then the same again in brackets or behind a slash.</summary>
-    [GeneratedRegex(@"(?<first>" + Sides + @")\s*[\(\[](?<second>" + Sides + @")[\)\]]|(?<first>" + Sizes + @")\s*/\s*(?<second>" + Sizes + @")", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?<first>" + Sizes + @")\s*/\s*(?<second>" + Sizes + @")|(?<first>" + Sides + @")\s*[\(\[](?<second>" + Sides + @")[\)\]]", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Twice();
 
     [GeneratedRegex(@"(?<whole>\d{1,4}(?:[.,]\d{1,2})?)(?![/⁄])(?:[ \u00a0]?(?<part>[½¼¾⅛⅜⅝⅞])|[ -](?<part>\d{1,2}[/⁄]\d{1,2}))?|(?<part>[½¼¾⅛⅜⅝⅞]|\d{1,2}[/⁄]\d{1,2})", RegexOptions.CultureInvariant, 1000)]

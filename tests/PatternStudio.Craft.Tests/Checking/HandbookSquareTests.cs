@@ -36,7 +36,7 @@ public sealed class HandbookSquareTests
     [Fact]
     public void Four_rounds_of_a_solid_granny_come_to_the_table()
     {
-        string rounds = "Rnd 1: Ch 3 (counts as dc), 2 dc in magic ring, ch 2, [3 dc in ring, ch 2] 3 times, join with sl st to top of beg ch-3. (12 dc, 4 ch-2 sps)\n"
+        string rounds = "Make a magic ring.\nRnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 2, [3 dc in ring, ch 2] 3 times, join with sl st to top of beg ch-3. (12 dc, 4 ch-2 sps)\n"
             + string.Join('\n', Enumerable.Range(2, 3).Select(Solid));
         Assert.Equal([12, 28, 44, 60], Handbook.Totals(rounds));
     }

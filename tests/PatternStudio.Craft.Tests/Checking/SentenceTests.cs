@@ -10,7 +10,7 @@ public sealed class SentenceTests
         { Texts.TenSc + "Row 2: Ch 1, turn, sc in next 9 sc.", "Row 2 leaves 1 stitch of Row 1 unworked. Work into it, or say that it is left unworked." },
         { Texts.TenSc + "Row 2: Ch 1, turn, sc in next 8 sc.", "Row 2 leaves 2 stitches of Row 1 unworked. Work into them, or say that they are left unworked." },
         { Texts.TenSc + "Row 2: Ch 1, turn, sc in next 9 sc, sc in next ch-2 sp.", "Row 2 asks for a ch-2 sp, but Row 1 has none. What it has: 10 sc." },
-        { "Ch 11.\nRow 1: Sc in 2nd ch from hook and in next 12 chs.", "Row 1 runs out here: the foundation has 10 chs in all, and this needs more. Work fewer here, or check the row below." },
+        { "Ch 11.\nRow 1: Sc in 2nd ch from hook and in next 12 chs.", "Row 1 runs out here: the foundation has 11 chs in all, and this needs more. Work fewer here, or check the row below." },
         { "UK terms\nCh 11.\nRow 1: Dc in 2nd ch from hook and in each ch across. (10 dc)\nRow 2: Ch 1, turn, dc in next 9 dc.", "Row 2 leaves 1 stitch of Row 1 unworked. Work into it, or say that it is left unworked." },
         { "UK terms\nCh 11.\nRow 1: Dc in 2nd ch from hook and in each ch across. (10 dc)\nRow 2: Ch 1, turn, dc in each dc across. (11 dc)", "Row 2 states 11 dc, but working it gives 10. Correct the number, or the row." },
         { "Row 1: Sc in each st across.", "Row 1 works into a row below, but there is nothing below it. Begin with a chain, a ring or foundation stitches." },
