@@ -33,6 +33,8 @@ public static class PatternWorker
             bool counts = usual.Work.Conventions.Counts(chains) ?? chains >= 3;
             yield return conventions => conventions.With(chains, !counts);
         }
+        if (usual.Work.Mishaps.Any(mishap => mishap.Kind is MishapKind.NoSuchPlace or MishapKind.PastTheEnd or MishapKind.OtherKind))
+            yield return conventions => conventions with { TurningChainsAreSpaces = true };
         if (usual.HasChains) yield return conventions => conventions with { ChainsAreStitches = true };
     }
 

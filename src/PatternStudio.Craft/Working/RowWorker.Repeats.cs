@@ -12,6 +12,7 @@ internal sealed partial class RowWorker
     private Mishap? WorkRepeat(RepeatStep step, EquatableArray<Step> all, int index)
     {
         Need reserve = Reserve(all, index);
+        if (RowAlong(step.Steps) is { } other && course?.Row.Number != other) return InOtherRow(other, step.Span, () => WorkRepeat(step, all, index));
         if (!step.Ending.IsEmpty) return WorkWithEnding(step, reserve);
         if (step.Extent.Kind != ExtentKind.Times && EndingTold(step, all, index) is { } told)
         {
@@ -21,7 +22,7 @@ internal sealed partial class RowWorker
         return step.Extent.Kind switch
         {
             ExtentKind.Times => WorkTimes(step, context.Number(step.Extent.Count)),
-            ExtentKind.ToLast => ToLast(step.Extent, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
+            ExtentKind.ToLast => ToLast(step.Extent, step.Steps, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
             ExtentKind.ToPlace => UpTo(step),
             _ => ToEnd(step.Span, reserve, () => WorkAll(step.Steps), partial: Shortened(step)),
         };
@@ -40,7 +41,7 @@ internal sealed partial class RowWorker
         for (int kept = step.Steps.Count - 1; kept > 0; kept--)
         {
             EquatableArray<Step> start = step.Steps.Take(kept).ToEquatableArray();
-            List<Run> undone = builder.TakeBack(mark);
+            List<RowBuilder.Entry> undone = builder.TakeBack(mark);
             at = before;
             Mishap? instead = Repeated(step, step.Steps, NeedOf(start, 0) + NeedOf(step.Ending, 0) + reserve, quietly: true) ?? WorkAll(start) ?? WorkAll(step.Ending);
             if (instead is null && Left().Stitches <= reserve.Stitches)
@@ -49,7 +50,7 @@ internal sealed partial class RowWorker
                 return null;
             }
             builder.RollBack(mark);
-            foreach (Run run in undone) builder.Add(run);
+            builder.PutBack(undone);
         }
         (at, stopped) = (after, stop);
         _ = reached;
@@ -65,14 +66,19 @@ internal sealed partial class RowWorker
     }
 
     /// <summary>'to last 2 dc': while this repeat goes on, what is left is counted in places of that kind.</summary>
-    private Mishap? ToLast(Extent extent, Func<Mishap?> repeat)
+    private Mishap? ToLast(Extent extent, EquatableArray<Step> steps, Func<Mishap?> repeat)
     {
         PlaceKind? outer = countedLeft;
-        countedLeft = extent.Place is { Noun: not PlaceNoun.AnyStitch } ? extent.Place : null;
+        countedLeft = extent.Place is { Noun: PlaceNoun.Group } group && !HasGroup(group.Stitch) ? PlaceInGroup(steps, group)
+            : extent.Place is { Noun: not PlaceNoun.AnyStitch } ? extent.Place : null;
         Mishap? mishap = repeat();
         countedLeft = outer;
         return mishap;
     }
+
+    /// <summary>A group that the row below does not know by name ('tile') is counted by the place in it that the repeat works into.</summary>
+    private static PlaceKind? PlaceInGroup(EquatableArray<Step> steps, PlaceKind group) =>
+        steps.OfType<StitchStep>().FirstOrDefault(step => step.Where?.Within?.Stitch == group.Stitch)?.Where!.Kind;
 
     /// <summary>'…; rep from * across, working last sc in top of tch': the stitch told behind the repeat is the repeat's own last one.</summary>
     private StitchStep? EndingTold(RepeatStep step, EquatableArray<Step> all, int index) =>
@@ -102,8 +108,13 @@ internal sealed partial class RowWorker
         if (where.Extent?.Kind == ExtentKind.Times) return Times(context.Number(where.Extent.Count), () => AtNext(next, work));
         Need leave = where.Extent?.Kind == ExtentKind.ToLast ? LastPlaces(where.Extent) : reserve;
         if (where.Kind.Noun == PlaceNoun.RowEnd) return new Mishap(MishapKind.CannotWork, where.Span);
+        if (where.Extent is { Kind: ExtentKind.ToPlace, Place: { } stop } && course is not null)
+        {
+            long limit = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, stop) > 0);
+            return limit < 0 ? Missing(stop, where.Span) : ToEnd(where.Span, default, () => AtEachOf(next, work), each: true, upTo: limit);
+        }
         return where.Extent?.Kind == ExtentKind.ToLast
-            ? ToLast(where.Extent, () => ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true))
+            ? ToLast(where.Extent, [], () => ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true))
             : ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true);
     }
 
@@ -111,7 +122,7 @@ internal sealed partial class RowWorker
     private Mishap? AtEachOf(Placement next, Func<Target, Mishap?> work)
     {
         if (course is null) return new Mishap(MishapKind.NoFoundation, next.Span);
-        if (at.Chain > 0) return AtNext(next, work);
+        if (at.Chain > 0 || IsInGroup(next)) return AtNext(next, work);
         long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, next.Kind) > 0);
         if (index < 0 && next.Kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return work(gap);
         return index < 0 ? Missing(next.Kind, next.Span) : work(Arrive(index, next.Kind, next));
@@ -159,8 +170,8 @@ internal sealed partial class RowWorker
             }
             if (failed is null && before == at) failed = new Mishap(MishapKind.CannotWork, span);
             if (failed is null && Leaves(leave) && !(at.Position > upTo)) return worked = true;
-            failed ??= new Mishap(MishapKind.RepeatUneven, span);
             at = before;
+            failed ??= new Mishap(MishapKind.RepeatUneven, span) { Found = Left().Stitches, Wanted = leave.Stitches, Named = "st", Met = course!.Row.Label };
             builder.RollBack(mark);
             return false;
         }
@@ -199,46 +210,63 @@ internal sealed partial class RowWorker
             places!.HasSpaces ? course.Sum(at.Position, course.Length, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0) : GapsAhead);
 
     /// <summary>
-    /// Goes round while <paramref name="turn"/> says so. Where the hook comes back to the same phase of the same run of the row below, every
-    /// turn from there on does the same until the run ends: the turns between are taken in one leap.
+    /// Goes round while <paramref name="turn"/> says so. Where the hook comes back to the same phase of the same run of the row below, and a turn
+    /// has done what the one before it did, every turn from there on does the same until the run ends: the turns between are taken in one leap.
     /// </summary>
     private void Loop(long times, Func<bool> turn, Need leave = default)
     {
-        var seen = new Dictionary<(int, long, int), (long Position, long Done, int Mark, Need Left)>();
+        Dictionary<(int, long), Met>? met = null;
         for (long done = 0; done < times; done++)
         {
-            if (!context.Unroll && course is not null && builder.Entries > 0)
-                done += Leap(seen, done, times, leave);
+            if (times > 3 && !context.Unroll && course is not null && builder.Entries > 0)
+                done += Leap(met ??= [], done, times, leave);
             if (done >= times || !turn()) return;
             if (++steps > MostSteps) return;
         }
     }
 
-    private long Leap(Dictionary<(int, long, int), (long Position, long Done, int Mark, Need Left)> seen, long done, long times, Need leave)
+    /// <summary>When the hook was at a phase last, and the time before that.</summary>
+    /// <param name="At">Where the hook was.</param>
+    /// <param name="Done">Turns done by then.</param>
+    /// <param name="Mark">What was worked by then.</param>
+    /// <param name="Before">What was worked by the time before that; -1 where there was none.</param>
+    /// <param name="Left">Places left, where some must be left.</param>
+    private sealed record Met(State At, long Done, int Mark, int Before, Need Left);
+
+    private long Leap(Dictionary<(int, long), Met> met, long done, long times, Need leave)
     {
-        (int run, long phase) = course!.PhaseAt(at.Position);
-        var key = (run, phase, at.Chain);
-        if (seen.TryGetValue(key, out var then) && at.Position > then.Position && at.OwnChains == 0)
+        (int Run, long Phase) key = course!.PhaseAt(at.Position);
+        Met? then = met.GetValueOrDefault(key);
+        long turns = then is not null && then.Before >= 0 && CameRound(then) ? Leap(then, done, times, leave) : 0;
+        if (turns > 0) met.Clear();
+        else met[key] = new Met(at, done, builder.Mark, then?.Mark ?? -1, leave.IsNothing ? default : Left());
+        return turns;
+    }
+
+    private long Leap(Met then, long done, long times, Need leave)
+    {
+        long consumed = at.Position - then.At.Position, turns = done - then.Done;
+        long room = Math.Min((course!.RunEnd(at.Position) - at.Position) / consumed - 1, (times - done) / turns - 1);
+        room = Math.Min(room, RoomFor(leave, then.Left));
+        int stride = (int)(course.Turned ? -consumed : consumed);
+        if (room <= 0 || !builder.DidTheSame(then.Before, then.Mark, stride, Down) || !builder.TryRepeat(then.Mark, room, stride)) return 0;
+        at = at with
         {
-            long consumed = at.Position - then.Position, turns = done - then.Done;
-            long room = (course.RunEnd(at.Position) - at.Position) / consumed - 1;
-            room = Math.Min(room, (times - done) / turns - 1);
-            room = Math.Min(room, RoomFor(leave, then.Left));
-            int stride = (int)(course.Turned ? -consumed : consumed);
-            if (room > 0 && builder.TryRepeat(then.Mark, room, stride, Down))
-            {
-                at = at with
-                {
-                    Position = at.Position + room * consumed,
-                    Last = at.Last >= 0 ? at.Last + room * consumed : at.Last,
-                    Skipped = at.Skipped >= 0 ? at.Skipped + room * consumed : at.Skipped,
-                };
-                seen.Clear();
-                return room * turns;
-            }
-        }
-        seen[key] = (at.Position, done, builder.Mark, leave.IsNothing ? default : Left());
-        return 0;
+            Position = at.Position + room * consumed,
+            Last = at.Last + room * (at.Last - then.At.Last),
+            Skipped = at.Skipped + room * (at.Skipped - then.At.Skipped),
+        };
+        return room * turns;
+    }
+
+    /// <summary>True where the hook stands to its place as it did then, some way on; what it skipped has moved on as far, or not at all.</summary>
+    private bool CameRound(Met then)
+    {
+        long consumed = at.Position - then.At.Position;
+        return consumed > 0 && at.OwnChains == 0
+            && at with { Position = 0, Last = 0, Skipped = 0 } == then.At with { Position = 0, Last = 0, Skipped = 0 }
+            && (at.Last - then.At.Last == consumed || at.Last == then.At.Last && at.Last < 0)
+            && (at.Skipped - then.At.Skipped == consumed || at.Skipped == then.At.Skipped);
     }
 
     /// <summary>How many leaps leave the places that must be left, with one to spare.</summary>
