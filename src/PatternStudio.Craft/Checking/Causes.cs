@@ -18,13 +18,25 @@ internal static class Causes
     {
         var rows = new RowsOfText(pattern);
         var explained = ofWords.Where(finding => ExplainTheRow.Contains(finding.Code)).Select(finding => rows.At(finding.Span.Start)).OfType<RowInstruction>().ToHashSet(ReferenceEqualityComparer.Instance);
-        IEnumerable<Finding> worked = ofWork.Where(finding => rows.At(finding.Span.Start) is not { } row || !explained.Contains(row));
+        IEnumerable<Finding> worked = ofWork.Where(finding => rows.At(finding.Span.Start) is not { } row || !(explained.Contains(row) || IsDoubtfulNumber(finding, row, rows)));
         return WithoutDoubles(ofWords.Where(finding => !IsUnreadForKnownCause(finding, ofWords)).Concat(WithoutGapBehindDouble(worked)));
     }
 
     /// <summary>Words that could not be read because a number in them is too large, or a mark is missing.</summary>
     private static bool IsUnreadForKnownCause(Finding finding, IReadOnlyList<Finding> ofWords) =>
         finding.Code == FindingCodes.NotRead && ofWords.Any(cause => ExplainTheRow.Contains(cause.Code) && (finding.Span.Contains(cause.Span) || cause.Span.Contains(finding.Span)));
+
+    /// <summary>
+    /// Numbers are certain only where the rows before are: unread words may tell rows ('then work 1 row even'), and a part may begin anew with a first row
+    /// that has no number.
+    /// </summary>
+    private static bool IsDoubtfulNumber(Finding finding, RowInstruction row, RowsOfText rows) => finding.Code switch
+    {
+        FindingCodes.RowNumberMissing => rows.Before(row) is { } above && above.Steps.SelectMany(TreeSteps.WithInner).Any(step => step is UnreadStep or UncountedStep),
+        FindingCodes.NoSuchRow => rows.AllBefore(row).SelectMany(above => above.Steps).SelectMany(TreeSteps.WithInner).Any(step => step is UnreadStep or UncountedStep { Reason: UncountedReason.Rows }),
+        FindingCodes.RowNumberRepeated => rows.Before(row) is { Heading.Numbering: RowNumbering.None },
+        _ => false,
+    };
 
     private static IEnumerable<Finding> WithoutDoubles(IEnumerable<Finding> findings)
     {

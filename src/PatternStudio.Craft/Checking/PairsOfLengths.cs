@@ -70,7 +70,7 @@ internal static partial class PairsOfLengths
     private static Regex Twice() => TwicePattern;
 
     // Without backtracking: linear in the text, so that no text needs a time limit.
-    private static readonly Regex TwicePattern = new(@"(?<first>" + Sides + @")\s*[\(\[](?<second>" + Sides + @")[\)\]]|(?<first>" + Sizes + @")\s*/\s*(?<second>" + Sizes + @")", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking);
+    private static readonly Regex TwicePattern = new(@"(?<first>" + Sizes + @")\s*/\s*(?<second>" + Sizes + @")|(?<first>" + Sides + @")\s*[\(\[](?<second>" + Sides + @")[\)\]]", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking);
 
     [GeneratedRegex(@"(?<whole>\d{1,4}(?:[.,]\d{1,2})?)(?![/⁄])(?:[ \u00a0]?(?<part>[½¼¾⅛⅜⅝⅞])|[ -](?<part>\d{1,2}[/⁄]\d{1,2}))?|(?<part>[½¼¾⅛⅜⅝⅞]|\d{1,2}[/⁄]\d{1,2})", RegexOptions.CultureInvariant)]
     private static partial Regex Number();
