@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Charting;
@@ -20,9 +21,6 @@ internal sealed class Along(Ground ground, Construction construction, double pit
     /// <summary>A turning chain that does not count stands beside the first stitch, and is narrower than one.</summary>
     private const double Aside = 0.7;
 
-    /// <summary>A stitch may lean so many stitch widths before the row's even steps give way.</summary>
-    private const double Lean = 1;
-
     public Spread Of(WorkedRow row, Cell[] cells, double?[] feet, PlacedRow? below, int turn)
     {
         double[] widths = [.. cells.Select(WidthOf)];
@@ -30,7 +28,7 @@ internal sealed class Along(Ground ground, Construction construction, double pit
         double total = widths.Sum() + (ground.Wraps ? Seam : 0);
         double unit = ground.Span is { } span ? span / Math.Max(total, 1) : pitch;
         int direction = ground.Wraps ? turn : Direction(centres, feet) ?? turn;
-        double[] u = Corner(row, cells, centres, total, feet) ?? Even(cells, centres, feet, direction * unit, below);
+        double[] u = CornerSpread.Of(ground, row, centres, total, feet, construction.Corners) ?? Even(cells, centres, feet, direction * unit, below);
         if (ground.Span is null && below is not null) StandAside(cells, u, below, direction * unit);
         double[] shares = [.. widths.Select(width => width * unit)];
         return new Spread(u, shares, direction, LabelAt(cells, u, shares, direction, unit), unit);
@@ -82,11 +80,11 @@ internal sealed class Along(Ground ground, Construction construction, double pit
     {
         double start = Start(below, step);
         double[] u = [.. centres.Select(centre => start + (step * centre))];
-        if (construction.Kind == ConstructionKind.StraightRows && below is { Cells.Length: > 0 }) return Plumb(cells, u, below);
+        if (construction.Kind == ConstructionKind.StraightRows && below is { Cells.Length: > 0, Row.Kind: not RowKind.Foundation }) return Plumb(cells, u, below);
         double[] away = [.. Enumerable.Range(0, u.Length).Where(i => feet[i] is not null).Select(i => ground.Difference(u[i], feet[i]!.Value))];
         double move = away.Length == 0 || ground is HalfRoundGround ? 0 : away.Average();
         for (int i = 0; i < u.Length; i++) u[i] += move;
-                return ground.Span is not null ? u : Yielding.Toward(Pulls(cells, feet, u, Math.Abs(step)), u);
+                return ground.Span is not null ? u : Yielding.Toward(Pull.Of(cells, feet, u, Math.Abs(step)), u);
     }
 
     /// <summary>The sides of straight rows are upright: each row's middle is above the middle of the row below.</summary>
@@ -100,46 +98,6 @@ internal sealed class Along(Ground ground, Construction construction, double pit
     {
         double[] standing = [.. cells.Where(at => RowTally.Width(at.Cell) > 0).Select(at => at.U)];
         return standing.Length == 0 ? 0 : (standing.Min() + standing.Max()) / 2;
-    }
-
-    /// <summary>
-    /// What pulls at the row: each cell's own feet. Stitches fanned out of one place hang on their neighbours instead; and where all are near enough above
-    /// their feet, nothing pulls, and the row stays even.
-    /// </summary>
-    private static double?[] Pulls(Cell[] cells, double?[] feet, double[] even, double unit)
-    {
-        double?[] pulls = [.. feet.Select((foot, i) => Fans.IsFanned(cells, i) ? null : foot)];
-        bool far = pulls.Where((foot, i) => foot is { } at && Math.Abs(at - even[i]) > unit * Lean).Any();
-        return far ? pulls : new double?[pulls.Length];
-    }
-
-    /// <summary>Rounds with corners: corner spaces stand in the corners, the rest is spread evenly between; null for other rounds.</summary>
-    private double[]? Corner(WorkedRow row, Cell[] cells, double[] centres, double total, double?[] feet)
-    {
-        if (ground is not PolygonGround polygon) return null;
-        IReadOnlyList<int> corners = Corners.Of(row);
-        if (corners.Count != construction.Corners) return null;
-        double first = FirstCorner(polygon, feet[corners[0]] ?? FootBeside(feet, corners[0]));
-        return [.. Enumerable.Range(0, cells.Length).Select(i => first + (Sides(centres[i], centres, corners, total) / corners.Count))];
-    }
-
-    private static double? FootBeside(double?[] feet, int corner) => corner > 0 ? feet[corner - 1] : null;
-
-    private double FirstCorner(PolygonGround polygon, double? foot)
-    {
-        if (foot is not { } below) return polygon.FirstCorner;
-        double sides = Math.Round((below - polygon.FirstCorner) * construction.Corners);
-        return polygon.FirstCorner + (sides / construction.Corners);
-    }
-
-    /// <summary>How many sides past the first corner a place is; below 0 before it.</summary>
-    private static double Sides(double centre, double[] centres, IReadOnlyList<int> corners, double total)
-    {
-        int next = 0;
-        while (next < corners.Count && centres[corners[next]] <= centre) next++;
-        double from = next == 0 ? centres[corners[^1]] - total : centres[corners[next - 1]];
-        double to = next == corners.Count ? centres[corners[0]] + total : centres[corners[next]];
-        return next - 1 + ((centre - from) / (to - from));
     }
 
     private double LabelAt(Cell[] cells, double[] u, double[] shares, int direction, double unit)

@@ -31,6 +31,8 @@ internal sealed class CellSymbols(IReadOnlyList<PlacedRow> rows, Ground ground, 
             CellKind.Stitch => Stitch(row, placed, name),
             CellKind.Chains => cell.Chains == 0 ? [] : Dots.Chain(cell.Chains, share => Hanging(row, placed, share)),
             CellKind.TurningChain => cell.Chains == 0 ? [] : Dots.Chain(cell.Chains, Upright(row, placed)),
+            CellKind.FoundationChain when placed.Stance == Stance.Hidden => [],
+            CellKind.FoundationChain when placed.Stance == Stance.Upright => Dots.Chain(1, share => ground.At(placed.U, placed.T + (0.6 * (share - 0.5)))),
             CellKind.FoundationChain => Dots.Chain(Math.Max(1, cell.Chains), share => Foundation(row, placed, share)),
             CellKind.Ring => Ring(cell, placed.T),
             CellKind.Picot => Picot(row, at),
@@ -76,7 +78,7 @@ internal sealed class CellSymbols(IReadOnlyList<PlacedRow> rows, Ground ground, 
     private double LowAt(PlacedRow row, PlacedCell placed)
     {
         double u = placed.U;
-        if (!placed.Cell.Feet.IsEmpty && Spot(placed.Cell.Feet[0]) is { } spot) return spot.T;
+        if (!placed.Cell.Feet.IsEmpty && placed.Cell.Feet[0].Row != row.Index && Spot(placed.Cell.Feet[0]) is { } spot) return spot.T;
         PlacedRow below = rows[row.Row.Into >= 0 && row.Row.Into < row.Index ? row.Row.Into : row.Index - 1];
         return below.Cells.Length == 0 ? row.Low : below.Cells.MinBy(cell => Math.Abs(ground.Difference(cell.U, u))).T;
     }

@@ -10,7 +10,11 @@ internal static class Fans
         left.Kind == CellKind.Stitch && right.Kind == CellKind.Stitch && left.Feet.Count == 1 && right.Feet.Count == 1
         && (left.Feet[0].Row, left.Feet[0].Place) == (right.Feet[0].Row, right.Feet[0].Place);
 
-    /// <summary>True where a stitch shares its place with its neighbour.</summary>
-    public static bool IsFanned(Cell[] cells, int at) =>
-        (at > 0 && SameFoot(cells[at - 1], cells[at])) || (at + 1 < cells.Length && SameFoot(cells[at + 1], cells[at]));
+    /// <summary>The index after the last stitch that shares its place with the one at <paramref name="first"/>.</summary>
+    public static int End(Cell[] cells, int first)
+    {
+        int next = first + 1;
+        while (next < cells.Length && SameFoot(cells[next], cells[first])) next++;
+        return next;
+    }
 }

@@ -9,7 +9,23 @@ namespace PatternStudio.Craft.Charting;
 /// <param name="U">Along the row.</param>
 /// <param name="T">Across the rows: the height of its top.</param>
 /// <param name="Width">Share of the row, in units of u.</param>
-internal readonly record struct PlacedCell(Cell Cell, StitchForm Form, double U, double T, double Width);
+internal readonly record struct PlacedCell(Cell Cell, StitchForm Form, double U, double T, double Width)
+{
+    public Stance Stance { get; init; }
+}
+
+/// <summary>How a chain of the foundation is drawn.</summary>
+internal enum Stance
+{
+    /// <summary>In the line of the foundation.</summary>
+    Lying,
+
+    /// <summary>Skipped at the start of the first row: it stands up beside it as its turning chain.</summary>
+    Upright,
+
+    /// <summary>Drawn by the first row, whose turning chain it is part of.</summary>
+    Hidden,
+}
 
 /// <summary>A row with all its cells placed.</summary>
 /// <param name="Row">The row as worked.</param>

@@ -17,7 +17,11 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
 
     public IReadOnlyList<PlacedRow> Place()
     {
-        for (int i = 0; i < piece.Rows.Count; i++) placed.Add(Place(piece.Rows[i], i));
+        for (int i = 0; i < piece.Rows.Count; i++)
+        {
+            placed.Add(Place(piece.Rows[i], i));
+            if (i > 0 && ground.Span is null && placed[i].Row.Kind == RowKind.Row) SkippedChains.StandUp(placed[i - 1], placed[i]);
+        }
         return placed;
     }
 

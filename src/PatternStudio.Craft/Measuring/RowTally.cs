@@ -7,11 +7,11 @@ namespace PatternStudio.Craft.Measuring;
 /// <param name="Places">Stitches across, each chain of a space counted as one: what the row's width follows.</param>
 /// <param name="Stitches">Stitches alone.</param>
 /// <param name="Height">Mean height of its stitches, in stitch widths; 0 for a foundation chain.</param>
-/// <param name="Loops">Loops of yarn in all.</param>
-internal sealed record RowTally(long Places, long Stitches, double Height, long Loops)
+/// <param name="Yarn">Yarn in all, a chain being 1.</param>
+internal sealed record RowTally(long Places, long Stitches, double Height, double Yarn)
 {
-    /// <summary>Loops by colour.</summary>
-    public IReadOnlyDictionary<string, long> LoopsByColour { get; init; } = new Dictionary<string, long>();
+    /// <summary>The same by colour.</summary>
+    public IReadOnlyDictionary<string, double> YarnByColour { get; init; } = new Dictionary<string, double>();
 
     /// <summary>A stitch that nothing is known of; null where all are known.</summary>
     public StitchId? Unknown { get; init; }
@@ -27,7 +27,7 @@ internal sealed record RowTally(long Places, long Stitches, double Height, long 
 
     private sealed class Counter(StitchForms forms)
     {
-        private readonly Dictionary<string, long> loops = [];
+        private readonly Dictionary<string, double> yarn = [];
         private long places;
         private long stitches;
         private double heights;
@@ -38,11 +38,11 @@ internal sealed record RowTally(long Places, long Stitches, double Height, long 
             StitchForm form = forms.Of(cell.Stitch);
             places += Width(cell) * times;
             if (Stands(cell)) AddStitch(form, times);
-            loops[cell.Colour] = loops.GetValueOrDefault(cell.Colour) + (LoopsOf(cell, form) * times);
+            yarn[cell.Colour] = yarn.GetValueOrDefault(cell.Colour) + (YarnOf(cell, form) * times);
         }
 
         public RowTally Tally() =>
-            new(places, stitches, stitches == 0 ? 0 : heights / stitches, loops.Values.Sum()) { LoopsByColour = loops, Unknown = unknown };
+            new(places, stitches, stitches == 0 ? 0 : heights / stitches, yarn.Values.Sum()) { YarnByColour = yarn, Unknown = unknown };
 
         private void AddStitch(StitchForm form, long times)
         {
@@ -65,9 +65,9 @@ internal sealed record RowTally(long Places, long Stitches, double Height, long 
     /// <summary>True for what gives a row its height.</summary>
     private static bool Stands(Cell cell) => cell.Kind == CellKind.Stitch || (cell.Kind == CellKind.TurningChain && cell.Counts);
 
-    private static int LoopsOf(Cell cell, StitchForm form) => cell.Kind switch
+    private static double YarnOf(Cell cell, StitchForm form) => cell.Kind switch
     {
-        CellKind.Stitch => form.Loops,
+        CellKind.Stitch => form.Yarn,
         CellKind.Join => 1,
         CellKind.Picot => cell.Chains + 1,
         CellKind.FoundationChain => Math.Max(1, cell.Chains),

@@ -37,8 +37,8 @@ public enum FormKind
 /// <param name="YarnOvers">Yarn overs before the hook goes in, on each leg: the bars of its symbol.</param>
 /// <param name="Legs">Number of legs; at least 1.</param>
 /// <param name="Height">Its height in widths of a single crochet; 0 for chains and for stitches that nothing is known of.</param>
-/// <param name="Loops">How often yarn goes over the hook, which is what yarn length follows (<see cref="YarnScale"/>); 0 where not known.</param>
-public sealed record StitchForm(StitchId Id, FormKind Kind, StitchId Base, int YarnOvers, int Legs, double Height, int Loops)
+/// <param name="Yarn">Yarn it takes beside a chain, which takes 1; 0 where not known.</param>
+public sealed record StitchForm(StitchId Id, FormKind Kind, StitchId Base, int YarnOvers, int Legs, double Height, double Yarn)
 {
     /// <summary>Front or back post: its foot is a hook round the post below.</summary>
     public bool FrontPost { get; init; }

@@ -19,9 +19,11 @@ public static class PatternReader
         bool isText = TextChecks.IsText(text);
         Token[] tokens = isText ? Lexer.Read(text, Math.Min(text.Length, ReadingLimits.Characters)) : [];
         TermsDecision terms = TermsFinder.Decide(source, tokens, told);
-        var context = new ReadingContext(source, tokens, terms.Terminology);
+        var context = new ReadingContext(source, InlineAbbreviations.LeaveOut(tokens, terms.Terminology), terms.Terminology);
         TextChecks.Report(context, text, isText);
         context.Sizes = SizeList.LongestIn(context);
+        context.HasBareHeadings = Headings.BareHeadings.AreIn(context);
+        Definitions.InlineDefinitions.EnterNames(context);
         var document = new DocumentReader(context);
         document.Read(Blocks.Of(context));
         return new Pattern(

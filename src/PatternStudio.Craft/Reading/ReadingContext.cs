@@ -37,6 +37,9 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
 
     public IReadOnlyList<ReadingTrouble> Troubles => troubles;
 
+    /// <summary>True where rows are headed by bare numbers.</summary>
+    public bool HasBareHeadings { get; set; }
+
     /// <summary>How often a word stands in the text.</summary>
     public int TimesUsed(string word)
     {

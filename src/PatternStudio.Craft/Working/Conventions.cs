@@ -8,10 +8,11 @@ namespace PatternStudio.Craft.Working;
 /// </summary>
 /// <param name="TurningChains">Whether a turning chain of n counts as a stitch, for each n that the text leaves open.</param>
 /// <param name="ChainsAreStitches">True where 'st' includes single chains and totals count them ('21 sts' of sc, ch 1).</param>
-public sealed record Conventions(EquatableArray<TurningChainRule> TurningChains, bool ChainsAreStitches)
+/// <param name="TurningChainsAreSpaces">True where 'ch-3 sp' also means the space under a turning chain of three (tiles worked from corner to corner).</param>
+public sealed record Conventions(EquatableArray<TurningChainRule> TurningChains, bool ChainsAreStitches, bool TurningChainsAreSpaces)
 {
     /// <summary>Nothing found yet: the trade's usual rules hold.</summary>
-    public static readonly Conventions Usual = new([], false);
+    public static readonly Conventions Usual = new([], false, false);
 
     /// <summary>The rule for a turning chain of n, where one was found.</summary>
     public bool? Counts(int chains)

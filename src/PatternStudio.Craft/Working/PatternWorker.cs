@@ -33,6 +33,8 @@ public static class PatternWorker
             bool counts = usual.Work.Conventions.Counts(chains) ?? chains >= 3;
             yield return conventions => conventions.With(chains, !counts);
         }
+        if (usual.Work.Mishaps.Any(mishap => mishap.Kind is MishapKind.NoSuchPlace or MishapKind.PastTheEnd or MishapKind.OtherKind))
+            yield return conventions => conventions with { TurningChainsAreSpaces = true };
         if (usual.HasChains) yield return conventions => conventions with { ChainsAreStitches = true };
     }
 
@@ -56,6 +58,6 @@ public static class PatternWorker
         }
         var fabric = new Fabric(pattern.Sizes[size], pieces.ToEquatableArray());
         bool chains = pieces.Any(piece => piece.Rows.Any(row => !row.Spaces.IsEmpty));
-        return new Try(new PatternWork(fabric, mishaps.ToEquatableArray(), conventions), mishaps.Count + inDoubt, context.OpenTurningChains, chains);
+        return new Try(new PatternWork(fabric, mishaps.ToEquatableArray(), conventions), mishaps.Count(mishap => mishap.Kind != MishapKind.CannotWork) + inDoubt, context.OpenTurningChains, chains);
     }
 }

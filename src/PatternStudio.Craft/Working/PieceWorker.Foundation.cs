@@ -24,7 +24,7 @@ internal sealed partial class PieceWorker
             else if (IsWork(step)) break;
         int first = 0;
         while (first < steps.Count && !IsWork(steps[first])) first++;
-        if (first >= steps.Count) return [];
+        if (first >= steps.Count || steps[first] is JoinStep) return [];
         int after = first + 1;
         bool ring = true;
         Run run;

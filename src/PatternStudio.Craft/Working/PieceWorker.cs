@@ -16,6 +16,8 @@ internal sealed partial class PieceWorker
     private readonly Dictionary<int, RowInstruction> byNumber = [];
     private readonly HashSet<(MishapKind, TextSpan)> reported = [];
     private readonly WorkMemo memo = new();
+    private readonly HashSet<RowInstruction> failed = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<RowInstruction, RowInstruction> byInstruction = new(ReferenceEqualityComparer.Instance);
     private RowInstruction? everyOther;
     private Ground? ground;
     private EquatableArray<Step> carried;
@@ -24,6 +26,8 @@ internal sealed partial class PieceWorker
     private string colour = "";
     private int lastNumber;
     private string section = "";
+    private bool sectionBegins;
+    private long startAt;
 
     /// <param name="context">What holds for the whole pattern.</param>
     public PieceWorker(WorkContext context) => this.context = context;
@@ -39,6 +43,7 @@ internal sealed partial class PieceWorker
     public void Work(Piece piece)
     {
         section = piece.Name;
+        sectionBegins = true;
         WorkItems(piece.Items);
     }
 
@@ -114,7 +119,7 @@ internal sealed partial class PieceWorker
 
     private void WorkUnlabelled(RowInstruction row)
     {
-        if (row.Heading.Kind != RowKind.Foundation && rows.Any(IsWorked) && row.Steps.All(IsFinishing)) return;
+        if (row.Heading.Kind != RowKind.Foundation && rows.Any(IsWorked) && (row.Steps.All(IsFinishing) || row.Steps.Any(IsAssembly))) return;
         if (row.Heading.Kind != RowKind.Foundation)
         {
             WorkRow(lastNumber + 1, row, row.Span);
@@ -127,6 +132,10 @@ internal sealed partial class PieceWorker
 
     private static bool IsWorked(WorkedRow row) => row.Kind != RowKind.Foundation;
 
+    /// <summary>'Fold flat, sc through both layers': putting together what is worked.</summary>
+    private static bool IsAssembly(Step step) =>
+        step is RemarkStep remark && (remark.Text.Contains("fold", StringComparison.OrdinalIgnoreCase) || remark.Text.Contains("layers", StringComparison.OrdinalIgnoreCase));
+
     /// <summary>'Sl st in next st. Fasten off.': how a piece is finished off, no row of its own.</summary>
     private static bool IsFinishing(Step step) =>
         step is FastenOffStep or JoinStep or RemarkStep or MarkerStep || step is StitchStep slip && slip.Stitch == StitchId.SlipStitch && slip.Where?.Choice is not PlaceChoice.Each;
@@ -137,9 +146,23 @@ internal sealed partial class PieceWorker
         while (everyOther is { } other && !ReferenceEquals(other, row) && lastNumber + 1 < number && rows.Count <= MostRows && FitsParity(other, lastNumber + 1))
             WorkRow(lastNumber + 1, other, other.Span);
         if (number == 1 && lastNumber > 0) StartAgain(row);
+        else if (number <= lastNumber && sectionBegins && GoBackTo(number - 1)) lastNumber = number - 1;
         else if (number <= lastNumber) Report(new Mishap(MishapKind.RowNumberRepeated, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
         else if (number > lastNumber + 1 && lastNumber > 0) Report(new Mishap(MishapKind.RowNumberMissing, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
+        sectionBegins = false;
         WorkRow(number, row, row.Span);
+    }
+
+    /// <summary>'Second shoulder, Row 26': a section that goes on from a row further down.</summary>
+    private bool GoBackTo(int number)
+    {
+        int index = rows.FindLastIndex(row => row.Number == number && row.Kind != RowKind.Foundation && row.Section != section);
+        if (index < 0 || rows[index].Status != RowStatus.Checked) return false;
+        ground = new Ground(rows[index]);
+        // What another section took of that row is gone: this one counts on from there.
+        startAt = rows.Where(row => row.Into == index).Select(row => row.StoppedAt).DefaultIfEmpty(0).Max();
+        (carried, turnsNext, staysNext) = ([], false, false);
+        return true;
     }
 
     private static bool FitsParity(RowInstruction row, int number) =>

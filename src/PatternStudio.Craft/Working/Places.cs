@@ -7,6 +7,7 @@ namespace PatternStudio.Craft.Working;
 internal sealed class Places(Course course, Conventions conventions)
 {
     private readonly int widestSpace = WidestSpace(course.Row);
+    private readonly HashSet<int> lengths = [.. course.Row.Runs.SelectMany(run => run.Unit).Where(cell => cell.Kind == CellKind.Chains).Select(cell => cell.Chains)];
 
     /// <summary>True where the row has chain spaces; without them 'sp' means a gap between groups.</summary>
     public bool HasSpaces => widestSpace > 0;
@@ -17,7 +18,7 @@ internal sealed class Places(Course course, Conventions conventions)
         PlaceNoun.AnyStitch => Stitches(cell),
         PlaceNoun.Stitch => kind.Stitch == StitchId.Chain ? Chains(cell) : IsStitch(cell) && Matches(cell.Stitch, kind.Stitch!.Value) ? 1 : StartsGroup(cell, kind),
         PlaceNoun.Chain => Chains(cell),
-        PlaceNoun.ChainSpace => cell.Kind == CellKind.Chains && FitsLength(cell, index, kind.Chains) ? 1 : 0,
+        PlaceNoun.ChainSpace => cell.Kind == CellKind.Chains && FitsLength(cell, index, kind.Chains) || IsTurningSpace(cell, index, kind.Chains) ? 1 : 0,
         PlaceNoun.Space or PlaceNoun.Ring => cell.Kind == CellKind.Chains ? 1 : 0,
         PlaceNoun.Group => IsStitch(cell) && cell.Stitch == kind.Stitch ? 1 : StartsGroup(cell, kind),
         PlaceNoun.StitchOrSpace => IsStitch(cell) || cell.Kind is CellKind.Chains or CellKind.FoundationChain ? 1 : 0,
@@ -63,6 +64,10 @@ internal sealed class Places(Course course, Conventions conventions)
     /// <summary>The chain that begins a row is part turning chain, part space: patterns call it by either length.</summary>
     private bool FitsLength(Cell cell, long index, int? chains) =>
         chains is null || cell.Chains == chains || course.PlaceOf(index) == 0;
+
+    /// <summary>'sl st in ch-3 sp of tile': where no other space has that length, the turning chain is meant.</summary>
+    private bool IsTurningSpace(Cell cell, long index, int? chains) =>
+        cell.Kind == CellKind.TurningChain && cell.Chains == chains && chains > 1 && (conventions.TurningChainsAreSpaces || !lengths.Contains(cell.Chains));
 
     private bool IsCorner(Cell cell) => widestSpace > 0
         ? cell.Kind == CellKind.Chains && cell.Chains == widestSpace

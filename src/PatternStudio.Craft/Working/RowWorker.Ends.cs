@@ -98,9 +98,14 @@ internal sealed partial class RowWorker
         StitchTraits traits = context.Traits(next);
         bool low = traits.Height <= 1;
         bool told = step.Role != ChainRole.Unstated;
+        if (!told && index + 1 < all.Count && FollowingWork(all, index) is StitchStep { Where.Choice: PlaceChoice.FromHook })
+        {
+            Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
+            return null;
+        }
         if (told) context.Tell(chains, step.Role == ChainRole.Counts);
         bool counts = told ? step.Role == ChainRole.Counts
-            : low && (chains == 1 || context.Told(chains) is null) ? context.Told(chains) ?? false
+            : chains == 1 || low && context.Told(chains) is null ? context.Told(chains) ?? false
             : context.TurningChainCounts(chains, usual: chains >= 3);
         if (!counts && low && chains >= 3)
         {
@@ -121,6 +126,9 @@ internal sealed partial class RowWorker
         TakeFirstPlace();
         return null;
     }
+
+    private static Step? FollowingWork(EquatableArray<Step> all, int index) =>
+        all.Skip(index + 1).FirstOrDefault(step => step is StitchStep or GroupStep or RepeatStep or SkipStep);
 
     /// <summary>A chain of three stands for the stitch that follows where that is no taller; else for the stitch of its own height.</summary>
     private static StitchId StandsFor(int chains, StitchTraits next) =>
@@ -265,10 +273,25 @@ internal sealed partial class RowWorker
             Cell chain = row.Runs[0].Unit[0];
             row = row with { Runs = [new Run([chain], Math.Max(1, row.Length - firstChainWorked), 0)] };
         }
+        else if (foundation + 1 < rows.Count && LastPlaceUsed(rows[foundation + 1]) is { } last && last + 1 < row.Length)
+        {
+            // The chains that turned to row 1 have no other side to work into.
+            row = row with { Runs = [new Run([row.Runs[0].Unit[0]], last + 1, 0)] };
+        }
         Meet(new Course(row, foundation, turned: false));
         at = at with { Position = oval ? 1 : 0, Chain = 0, Last = oval ? 0 : -1, LastChain = -1, InSpace = false };
         onOtherSide = true;
         return null;
+    }
+
+    private static long? LastPlaceUsed(WorkedRow row)
+    {
+        long last = -1;
+        foreach (Run run in row.Runs)
+            foreach (Cell cell in run.Unit)
+                foreach (Foot foot in cell.Feet)
+                    if (foot.Row == 1 && (cell.Kind == CellKind.Stitch || cell.Counts)) last = Math.Max(last, Math.Max(foot.Place, foot.Place + (run.Times - 1) * run.Stride));
+        return last < 0 ? null : last;
     }
 
     /// <summary>Nothing may be left over, unless the row says so, works into spaces, or goes along an edge.</summary>

@@ -34,6 +34,8 @@ internal sealed partial class RowWorker
             PlaceChoice.Next or PlaceChoice.Over => NeedOf(where.Kind, where.Count is null ? 1 : context.Number(where.Count) ?? 0),
             PlaceChoice.Each when where.Count is not null => NeedOf(where.Kind, context.Number(where.Count) ?? 0),
             PlaceChoice.Last => NeedOf(where.Kind, context.Number(where.Count) ?? 1),
+            // '6th and 5th chs of tch': the first of them is the space beside the chain.
+            PlaceChoice.TurningChainTop when where.And is { Choice: PlaceChoice.TurningChainTop } => new Need(0, 1),
             PlaceChoice.TurningChainTop when course is not null => new Need(places!.Stitches(course.At(course.IndexOf(0))) > 0 ? 1 : 0, 0),
             PlaceChoice.TurningChainSpace when course is not null => new Need(0, course.At(course.IndexOf(0)).Kind == CellKind.Chains ? 1 : 0),
             _ => default,

@@ -14,7 +14,7 @@ internal sealed partial class RowWorker
     private Mishap? AtEach(Placement where, Need reserve, Func<Target, Mishap?> work)
     {
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
-        if (where.InRow is not null) return InOtherRow(where, reserve, work);
+        if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
     }
@@ -30,6 +30,12 @@ internal sealed partial class RowWorker
         PlaceChoice.Each => ToExtent(where, reserve, work),
         _ => AtOne(where, work),
     };
+
+    /// <summary>'ch-2 sp of next V-st' where the row below has such groups; a name it does not know ('tile') adds nothing to the place itself.</summary>
+    private bool IsInGroup(Placement where) =>
+        where.Within is { Noun: PlaceNoun.Group } whole && HasGroup(whole.Stitch);
+
+    private bool HasGroup(StitchId? name) => course is not null && course.Find(0, (cell, _) => cell.Group == name) >= 0;
 
     /// <summary>'in first 2 sts'.</summary>
     private Mishap? FirstPlaces(Placement where, Func<Target, Mishap?> work)
@@ -51,6 +57,11 @@ internal sealed partial class RowWorker
 
     private Mishap? AtNext(Placement where, Func<Target, Mishap?> work)
     {
+        if (IsInGroup(where))
+        {
+            (Target? inside, Mishap? none) = Nth(where);
+            return none ?? work(inside!.Value);
+        }
         (Target target, Mishap? mishap) = TakeNext(where.Kind, where.Span, where);
         return mishap ?? work(target);
     }
@@ -236,17 +247,23 @@ internal sealed partial class RowWorker
         if (index < 0) return (null, Missing(where.Kind, where.Span));
         if (index < at.Position) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = context.Name(where.Kind), Found = 0, Met = course.Row.Label });
         long between = at.InSpace || leavesUnworked ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
-        if (between > 0 && where.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch or PlaceNoun.Chain)
-            return (null, new Mishap(MishapKind.LeftOver, where.Span) { Found = between, Named = context.Name(where.Kind), Met = course.Row.Label });
+        if (between > 0 && where.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch or PlaceNoun.Chain) LeaveBehind(between, where);
         at = at with { Chain = course.At(index).Kind == CellKind.Chains ? course.At(index).Chains - 1 : 0 };
         return (Arrive(index, where.Kind, where), null);
     }
+
+    /// <summary>'in last st' and 'in top of tch' go to the end, whatever lies before it: where the count does not come out, that is the cause.</summary>
+    private void LeaveBehind(long stitches, Placement where) =>
+        at = at with { Passed = at.Passed ?? stopped ?? new Mishap(MishapKind.LeftOver, where.Span) { Found = stitches, Named = context.Name(where.Kind), Met = course!.Row.Label } };
 
     private (Target?, Mishap?) FromHook(Placement where)
     {
         int n = where.Ordinal ?? 1;
         if (builder.Last is { Kind: CellKind.Chains } own && own.Chains >= n)
         {
+            // The chains up to the hook stay a loop, as in a tile; the others are worked along.
+            builder.RemoveLast();
+            builder.Add(own with { Kind = n > 2 ? CellKind.Chains : CellKind.TurningChain, Chains = n - 1 });
             at = at with { OwnChains = own.Chains - n };
             return (new Target(new Foot(0, -1, own.Chains - n, FootKind.Chain), -1), null);
         }
@@ -288,7 +305,7 @@ internal sealed partial class RowWorker
         if (over > 0) Emit(new Cell(CellKind.Chains, StitchId.Chain, over, [], false, where.Span));
     }
 
-    private Foot BaseOfSkipped(int passed, int over) => new(course!.RowIndex, course.PlaceOf(Math.Max(0, passed - 1 - over)), -1, FootKind.Chain);
+    private Foot BaseOfSkipped(int passed, int over) => new(Down, course!.PlaceOf(Math.Max(0, passed - 1 - over)), -1, FootKind.Chain);
 
     private Target OwnChain()
     {
@@ -309,7 +326,7 @@ internal sealed partial class RowWorker
         if (asStitch && start is { Kind: CellKind.TurningChain, Counts: false, Chains: > 1 })
             return (null, new Mishap(MishapKind.TurningChainDisagrees, where.Span) { Wanted = start.Chains, Met = course.Row.Label });
         long between = at.InSpace || index < at.Position ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
-        if (between > 0) return (null, new Mishap(MishapKind.LeftOver, where.Span) { Found = between, Named = "st", Met = course.Row.Label });
+        if (between > 0) LeaveBehind(between, where);
         if (!asStitch && index + (course.Turned ? -1 : 1) is var beside && beside >= 0 && beside < course.Length && start.Kind == CellKind.TurningChain && course.At(beside).Kind == CellKind.Chains)
             index = beside;
         at = at with { Position = course.Length, Chain = 0, Last = index, LastChain = -1, InSpace = !asStitch };
@@ -336,6 +353,8 @@ internal sealed partial class RowWorker
             long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, whole) > 0);
             return index < 0 ? (null, Missing(whole, where.Span)) : (Arrive(index, whole, where), null);
         }
+        if (whole.Noun != PlaceNoun.Group && course.Find(at.Position, (cell, _) => cell.GroupSize >= 3 && cell.GroupIndex == cell.GroupSize / 2) is var middle and >= 0)
+            return (Arrive(middle, PlaceKind.AnyStitch, where), null);
         long group = course.Find(at.Position, (cell, i) => StartsGroupOf(cell, whole));
         return group < 0 ? (null, Missing(whole, where.Span)) : (IntoGroup(group, course.At(group), where), null);
     }

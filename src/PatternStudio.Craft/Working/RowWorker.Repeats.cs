@@ -12,6 +12,7 @@ internal sealed partial class RowWorker
     private Mishap? WorkRepeat(RepeatStep step, EquatableArray<Step> all, int index)
     {
         Need reserve = Reserve(all, index);
+        if (RowAlong(step.Steps) is { } other && course?.Row.Number != other) return InOtherRow(other, step.Span, () => WorkRepeat(step, all, index));
         if (!step.Ending.IsEmpty) return WorkWithEnding(step, reserve);
         if (step.Extent.Kind != ExtentKind.Times && EndingTold(step, all, index) is { } told)
         {
@@ -21,7 +22,7 @@ internal sealed partial class RowWorker
         return step.Extent.Kind switch
         {
             ExtentKind.Times => WorkTimes(step, context.Number(step.Extent.Count)),
-            ExtentKind.ToLast => ToLast(step.Extent, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
+            ExtentKind.ToLast => ToLast(step.Extent, step.Steps, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
             ExtentKind.ToPlace => UpTo(step),
             _ => ToEnd(step.Span, reserve, () => WorkAll(step.Steps), partial: Shortened(step)),
         };
@@ -65,14 +66,19 @@ internal sealed partial class RowWorker
     }
 
     /// <summary>'to last 2 dc': while this repeat goes on, what is left is counted in places of that kind.</summary>
-    private Mishap? ToLast(Extent extent, Func<Mishap?> repeat)
+    private Mishap? ToLast(Extent extent, EquatableArray<Step> steps, Func<Mishap?> repeat)
     {
         PlaceKind? outer = countedLeft;
-        countedLeft = extent.Place is { Noun: not PlaceNoun.AnyStitch } ? extent.Place : null;
+        countedLeft = extent.Place is { Noun: PlaceNoun.Group } group && !HasGroup(group.Stitch) ? PlaceInGroup(steps, group)
+            : extent.Place is { Noun: not PlaceNoun.AnyStitch } ? extent.Place : null;
         Mishap? mishap = repeat();
         countedLeft = outer;
         return mishap;
     }
+
+    /// <summary>A group that the row below does not know by name ('tile') is counted by the place in it that the repeat works into.</summary>
+    private static PlaceKind? PlaceInGroup(EquatableArray<Step> steps, PlaceKind group) =>
+        steps.OfType<StitchStep>().FirstOrDefault(step => step.Where?.Within?.Stitch == group.Stitch)?.Where!.Kind;
 
     /// <summary>'…; rep from * across, working last sc in top of tch': the stitch told behind the repeat is the repeat's own last one.</summary>
     private StitchStep? EndingTold(RepeatStep step, EquatableArray<Step> all, int index) =>
@@ -102,8 +108,13 @@ internal sealed partial class RowWorker
         if (where.Extent?.Kind == ExtentKind.Times) return Times(context.Number(where.Extent.Count), () => AtNext(next, work));
         Need leave = where.Extent?.Kind == ExtentKind.ToLast ? LastPlaces(where.Extent) : reserve;
         if (where.Kind.Noun == PlaceNoun.RowEnd) return new Mishap(MishapKind.CannotWork, where.Span);
+        if (where.Extent is { Kind: ExtentKind.ToPlace, Place: { } stop } && course is not null)
+        {
+            long limit = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, stop) > 0);
+            return limit < 0 ? Missing(stop, where.Span) : ToEnd(where.Span, default, () => AtEachOf(next, work), each: true, upTo: limit);
+        }
         return where.Extent?.Kind == ExtentKind.ToLast
-            ? ToLast(where.Extent, () => ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true))
+            ? ToLast(where.Extent, [], () => ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true))
             : ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true);
     }
 
@@ -111,7 +122,7 @@ internal sealed partial class RowWorker
     private Mishap? AtEachOf(Placement next, Func<Target, Mishap?> work)
     {
         if (course is null) return new Mishap(MishapKind.NoFoundation, next.Span);
-        if (at.Chain > 0) return AtNext(next, work);
+        if (at.Chain > 0 || IsInGroup(next)) return AtNext(next, work);
         long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, next.Kind) > 0);
         if (index < 0 && next.Kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return work(gap);
         return index < 0 ? Missing(next.Kind, next.Span) : work(Arrive(index, next.Kind, next));
@@ -159,8 +170,8 @@ internal sealed partial class RowWorker
             }
             if (failed is null && before == at) failed = new Mishap(MishapKind.CannotWork, span);
             if (failed is null && Leaves(leave) && !(at.Position > upTo)) return worked = true;
-            failed ??= new Mishap(MishapKind.RepeatUneven, span);
             at = before;
+            failed ??= new Mishap(MishapKind.RepeatUneven, span) { Found = Left().Stitches, Wanted = leave.Stitches, Named = "st", Met = course!.Row.Label };
             builder.RollBack(mark);
             return false;
         }

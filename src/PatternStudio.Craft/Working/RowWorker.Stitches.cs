@@ -24,6 +24,10 @@ internal sealed partial class RowWorker
         if (ambient is { } place && step.Where is null or { Choice: PlaceChoice.Same })
             return WorkInto(step, traits, Number(step, 1), place);
         if (traits.Takes > 1) return WorkTogether(step, traits, all, index);
+        if (step.Where is { Choice: PlaceChoice.OtherPiece }) return JoinToOtherPiece(step, traits);
+        if (step is { PerPlace: null, Count: not null, Where.Choice: PlaceChoice.OtherSide }) return AlongOtherSide(step, traits);
+        if (step.Where is null && alongEdge && Left().Stitches == 0) return WorkEvenly(step with { Where = new Placement(PlaceChoice.RowEnds, PlaceKind.AnyStitch, step.Span) }, traits);
+        if (step.Where is null && InMagicRing) return AtEach(InRing(step.Span), default, target => WorkInto(step, traits, Number(step, 1), target));
         if (step.Where is null) return Times(Number(step, 1), () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
         if (step.Where.Choice == PlaceChoice.RowEnds || step.Where.Kind.Noun == PlaceNoun.RowEnd) return WorkEvenly(step, traits);
         return AtEach(step.Where, Reserve(all, index), target => WorkInto(step, traits, Number(step, 1), target));
@@ -33,14 +37,34 @@ internal sealed partial class RowWorker
     private int? Number(StitchStep step, int usual) =>
         step.PerPlace is not null ? context.Number(step.PerPlace) : step.Count is not null ? context.Number(step.Count) : usual;
 
+    /// <summary>'Magic ring. Rnd 1: 6 sc': with a ring below, where else.</summary>
+    private bool InMagicRing => course is { Length: 1 } && course.At(0).Kind == CellKind.Ring;
+
+    private static Placement InRing(TextSpan span) => new(PlaceChoice.InRing, PlaceKind.Ring, span);
+
+    /// <summary>'20 sc along the foundation chain'.</summary>
+    private Mishap? AlongOtherSide(StitchStep step, StitchTraits traits) =>
+        GoToOtherSide(step.Span) ?? Times(context.Number(step.Count), () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
+
+    /// <summary>A stitch into another piece joins the two; its place there is not followed.</summary>
+    private Mishap? JoinToOtherPiece(StitchStep step, StitchTraits traits)
+    {
+        bool slip = step.Stitch == StitchId.SlipStitch;
+        for (int i = 0; i < (Number(step, 1) ?? 0) * traits.Makes; i++)
+            Emit(new Cell(slip ? CellKind.Join : CellKind.Stitch, step.Stitch, 0, [], !slip, step.Span));
+        return null;
+    }
+
     private static Placement NextStitch(TextSpan span) => new(PlaceChoice.Next, PlaceKind.AnyStitch, span);
 
     private Mishap? WorkInto(StitchStep step, StitchTraits traits, int? times, Target target)
     {
         if (times is null or 0) return null;
         long made = (long)times * traits.Makes;
-        StitchId stitch = traits.Makes > 1 ? traits.Base : step.Stitch;
-        var cell = new Cell(CellKind.Stitch, stitch, 0, [target.Foot], true, step.Span) { Colour = at.Colour };
+        StitchId stitch = traits.Makes > 1 ? traits.Base : context.Counterpart(step.Stitch);
+        // A slip stitch into a space only fastens the work there.
+        bool fastens = stitch == StitchId.SlipStitch && target.Foot.Kind == FootKind.Space;
+        var cell = new Cell(fastens ? CellKind.Join : CellKind.Stitch, stitch, 0, [target.Foot], !fastens, step.Span) { Colour = at.Colour };
         if (made > 50) builder.Add(new Run([cell], made, 0));
         else if (context.Number(step.ChainsBetween) is { } between and > 0) WorkWithChainsBetween(cell, (int)made, between, step);
         else if (ambientGroup is not null || made == 1) for (int i = 0; i < made; i++) builder.Add(cell);
@@ -100,9 +124,10 @@ internal sealed partial class RowWorker
             depth = 0;
             return new Mishap(MishapKind.CannotWork, step.Span);
         }
-        EquatableArray<Step> inner = definition.Steps.Select(own => AtSpan(own, step.Span)).ToEquatableArray();
-        Mishap? mishap = NeedsNoPlace(definition) ? Times(Number(step, 1), () => WorkAll(inner))
-            : step.Where is null && ambient is null && MovesItself(definition)
+        bool moves = step.Where is null && ambient is null && MovesItself(definition);
+        EquatableArray<Step> inner = definition.Steps.Select(own => AtSpan(own, step.Span, inOnePlace: !moves)).ToEquatableArray();
+        Mishap? mishap = NeedsNoPlace(definition) || step.Where is null && ambient is null && at.Last >= 0 && GoesOnHere(definition) ? Times(Number(step, 1), () => WorkAll(inner))
+            : moves
             ? Times(Number(step, 1), () => Grouped(step.Stitch, () => WorkAll(inner)))
             : WorkGroupSteps(inner, step.Where ?? NextStitch(step.Span), Number(step, 1), step.Stitch, all, index);
         depth--;
@@ -119,13 +144,21 @@ internal sealed partial class RowWorker
         && definition.Steps.All(step => step is ChainStep or RemarkStep or StitchStep { Where.Choice: PlaceChoice.FromHook }
             || step is StitchStep { Where.Choice: PlaceChoice.Same or PlaceChoice.Nth or PlaceChoice.First or PlaceChoice.Last } slip && slip.Stitch == StitchId.SlipStitch);
 
+    /// <summary>'Tile: ch 3, 3 dc in same ch-3 sp': worked where the hook has just been.</summary>
+    private static bool GoesOnHere(StitchDefinition definition) =>
+        definition.Steps.Count > 1 && definition.Steps[0] is ChainStep
+        && definition.Steps.Skip(1).All(step => step is ChainStep or StitchStep { Where.Choice: PlaceChoice.Same } or GroupStep { Where.Choice: PlaceChoice.Same });
+
     /// <summary>True where the definition names places of its own ('sk 1 st, dc in next st, dc in skipped st'), beyond one.</summary>
     private static bool MovesItself(StitchDefinition definition) =>
-        definition.Steps.Any(step => step is SkipStep)
+        definition.Steps.Any(step => step is SkipStep or EitherStep)
         || definition.Steps.Count(step => step is StitchStep { Where.Choice: PlaceChoice.Next } or GroupStep { Where.Choice: PlaceChoice.Next }) > 1
         || definition.Steps.All(step => step is StitchStep { Where: null } or StitchStep { Where.Choice: PlaceChoice.Over });
 
-    private static Step AtSpan(Step step, TextSpan span) => step is StitchStep stitch ? stitch with { Span = span } : step;
+    /// <summary>The defining step as if it stood where its name is used; 'in next st' of a stitch in one place is that place.</summary>
+    private static Step AtSpan(Step step, TextSpan span, bool inOnePlace) => step is not StitchStep stitch ? step
+        : inOnePlace && stitch.Where is { Choice: PlaceChoice.Next, Count: null, And: null } ? stitch with { Span = span, Where = null }
+        : stitch with { Span = span };
 
     private Mishap? WorkGroup(GroupStep step, EquatableArray<Step> all, int index) =>
         WorkGroupSteps(step.Steps, step.Where, 1, step.Named, all, index);

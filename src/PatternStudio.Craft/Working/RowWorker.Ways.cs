@@ -62,13 +62,13 @@ internal sealed partial class RowWorker
     private bool OverSpace => course is not null && at.Position < course.Length && course.At(at.Position).Kind == CellKind.Chains;
 
     /// <summary>'around next sc of Rnd 2': the hook goes along that row, beside its way along the row below.</summary>
-    private Mishap? InOtherRow(Placement where, Need reserve, Func<Target, Mishap?> work)
+    private Mishap? InOtherRow(int number, TextSpan span, Func<Mishap?> work)
     {
-        int number = where.InRow!.Value, index = -1;
+        int index = -1;
         for (int i = rows.Count - 1; i >= 0 && index < 0; i--)
             if (rows[i].Number == number && rows[i].Kind != RowKind.Foundation && rows[i].Status == RowStatus.Checked) index = i;
-        if (index < 0) return new Mishap(MishapKind.NoSuchRow, where.Span) { Named = number.ToString(System.Globalization.CultureInfo.InvariantCulture) };
-        if (course is null || index == course.RowIndex) return AtEach(where with { InRow = null }, reserve, work);
+        if (index < 0) return new Mishap(MishapKind.NoSuchRow, span) { Named = number.ToString(System.Globalization.CultureInfo.InvariantCulture) };
+        if (course is null || index == course.RowIndex) return work();
         if (!elsewhere.TryGetValue(number, out var there))
         {
             var other = new Course(rows[index], index, course.Turned && (rows.Count - index) % 2 == 1);
@@ -76,11 +76,15 @@ internal sealed partial class RowWorker
         }
         (Course? here, Places? herePlaces, State before) = (course, places, at);
         (course, places, at) = (there.Course, there.Places, there.At);
-        Mishap? mishap = AtEach(where with { InRow = null }, default, work);
+        Mishap? mishap = work();
         elsewhere[number] = (course!, places!, at);
         (course, places, at) = (here, herePlaces, before with { InSpace = true });
         return mishap;
     }
+
+    /// <summary>The row further down that a repeat goes along; null for the row below.</summary>
+    private static int? RowAlong(EquatableArray<Step> steps) =>
+        steps.OfType<StitchStep>().FirstOrDefault(step => step.Where?.InRow is not null)?.Where!.InRow;
 
     /// <summary>'sc in sp just made', 'sl st in dc just made': what this row made last, or at its start what the round below ended with.</summary>
     private Target? JustMade()

@@ -49,6 +49,15 @@ internal sealed partial class RowWorker
         Meet(course);
     }
 
+    /// <summary>Begins further on in the row below: what lies before is worked by another section.</summary>
+    public void StartAt(long position)
+    {
+        if (position > 0) at = at with { Position = position };
+    }
+
+    /// <summary>Where the row stopped, if it leaves the rest unworked; else 0.</summary>
+    public long StoppedAt => leavesUnworked ? at.Position : 0;
+
     public RowBuilder Built => builder;
 
     /// <summary>The colour in hand when the row ends.</summary>

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 
 namespace PatternStudio.Craft.Working;
 
@@ -39,10 +40,12 @@ internal static class StatedComparison
     };
 
     /// <summary>'20 sc' in a row of sc and sc2tog counts them all: so a lone kind is the total where the row has forms of it only.</summary>
-    private static long OfKind(string named, Tally tally, bool alone)
+    private static long? OfKind(string named, Tally tally, bool alone)
     {
         if (named == "ch") return tally.Chains;
         long forms = tally.OfForms(named);
+        // A name that is no stitch and was not met ('4 blocks') counts something that is not worked out here.
+        if (forms == 0 && tally.Of(named) is null && Vocabulary.Standard.Find(new StitchId(named)) is null) return null;
         return alone && forms == tally.Total ? tally.Total : tally.Of(named) ?? forms;
     }
 }

@@ -52,6 +52,10 @@ internal sealed class Tally
     public long OfForms(string named) =>
         counts.Where(count => Places.Matches(new(count.Key), new(named))).Sum(count => count.Value);
 
+    /// <summary>A beginning popcorn or cluster is counted with the others.</summary>
+    private static string Plain(string stitch) =>
+        stitch.StartsWith("beg", StringComparison.Ordinal) && stitch.Length > 4 ? stitch["beg".Length..] : stitch;
+
     private void Add(Cell cell, long times, Conventions conventions)
     {
         if (cell.Group is { } counted && whole.Contains(counted.Value))
@@ -61,7 +65,8 @@ internal sealed class Tally
         else if (cell.Counts)
         {
             Total += times;
-            counts[cell.Stitch.Value] = counts.GetValueOrDefault(cell.Stitch.Value) + times;
+            string name = Plain(cell.Stitch.Value);
+            counts[name] = counts.GetValueOrDefault(name) + times;
         }
         if (cell.Kind == CellKind.Picot) groups["picot"] = groups.GetValueOrDefault("picot") + times;
         if (cell is { Group: { } group, GroupIndex: 0 })

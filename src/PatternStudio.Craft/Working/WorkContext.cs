@@ -84,6 +84,14 @@ internal sealed class WorkContext
         _ => false,
     };
 
+    /// <summary>'Beg pc' is a popcorn begun with a chain: it is counted and named as one. Any other stitch is itself.</summary>
+    public StitchId Counterpart(StitchId stitch)
+    {
+        if (!stitch.Value.StartsWith("beg", StringComparison.Ordinal) || stitch.Value.Length < 5) return stitch;
+        string plain = stitch.Value["beg".Length..];
+        return Pattern.Definitions.FirstOrDefault(other => other.Id.Value == plain || other.Names.Contains(plain))?.Id ?? new StitchId(plain);
+    }
+
     /// <summary>What the text says of a turning chain of n; null where it says nothing.</summary>
     public bool? Told(int chains) => toldTurningChains.TryGetValue(chains, out bool told) ? told : chains > 1 || toldOfAll == false ? toldOfAll : null;
 

@@ -12,14 +12,15 @@ internal sealed class WorkMemo
     private readonly Dictionary<Key, Made> made = [];
     private readonly Dictionary<object, List<EquatableArray<Run>>> likely = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<(object?, object?), EquatableArray<Step>> joined = [];
+    private readonly Dictionary<object, EquatableArray<Step>> inlined = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<object, bool> deeper = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<object, RowSteps> split = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>What decides how a row comes out.</summary>
-    public readonly record struct Key(object Steps, object? Below, int Down, bool BelowJoined, bool Turned, bool Around, string Colour);
+    public readonly record struct Key(object Steps, object? Below, int Down, bool BelowJoined, bool Turned, bool Around, string Colour, long StartAt);
 
     /// <summary>How it came out.</summary>
-    public sealed record Made(EquatableArray<Run> Runs, Tally Tally, Mishap? Mishap, string Colour, bool FastenedOff, bool Joined, Mishap? Passed);
+    public sealed record Made(EquatableArray<Run> Runs, Tally Tally, Mishap? Mishap, string Colour, bool FastenedOff, bool Joined, Mishap? Passed, long StoppedAt);
 
     public Made? Find(Key key) => made.GetValueOrDefault(key);
 
@@ -54,6 +55,20 @@ internal sealed class WorkMemo
     };
 
     private static bool Reaches(Placement? where) => where is not null && (where.RowsBelow > 0 || Reaches(where.And));
+
+    /// <summary>A special stitch that begins a row with chains of its own ('beginning tile: ch 6, dc in 4th ch from hook, …') is put in as its steps.</summary>
+    public EquatableArray<Step> Inline(EquatableArray<Step> steps, WorkContext context)
+    {
+        if (steps.Identity is not { } key) return steps;
+        if (inlined.TryGetValue(key, out EquatableArray<Step> known)) return known;
+        int at = 0;
+        while (at < steps.Count && steps[at] is TurnStep or RemarkStep or ColourStep or MarkerStep) at++;
+        bool begins = at < steps.Count && steps[at] is StitchStep { Where: null } first
+            && context.Traits(first.Stitch).Definition is { Steps.Count: > 1 } own && own.Steps[0] is ChainStep && own.Steps[1] is StitchStep { Where.Choice: PlaceChoice.FromHook };
+        return inlined[key] = begins
+            ? [.. steps.Take(at), .. context.Traits(((StitchStep)steps[at]).Stitch).Definition!.Steps, .. steps.Skip(at + 1)]
+            : steps;
+    }
 
     /// <summary>The steps carried over from the row before, then the row's own; the same list for the same two.</summary>
     public EquatableArray<Step> Join(EquatableArray<Step> carried, EquatableArray<Step> own)

@@ -40,6 +40,9 @@ public sealed record WorkedRow(int Number, RowInstruction Instruction, RowKind K
     /// <summary>Index of the row it is worked into, in its piece; -1 for none.</summary>
     public int Into { get; init; } = -1;
 
+    /// <summary>Where it stopped in the row below, in cells from where it began, if it leaves the rest unworked; else 0.</summary>
+    public long StoppedAt { get; init; }
+
     /// <summary>True where it is worked back along the row below (the work was turned).</summary>
     public bool Turned { get; init; }
 

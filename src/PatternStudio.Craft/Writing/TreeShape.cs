@@ -19,11 +19,14 @@ public static class TreeShape
     [
         (typeof(RowHeading), nameof(RowHeading.Text)),
         (typeof(StatedCount), nameof(StatedCount.Text)),
+        (typeof(RepeatStep), nameof(RepeatStep.Mark)),
         (typeof(TermsDecision), nameof(TermsDecision.Origin)),
         (typeof(TermsDecision), nameof(TermsDecision.Sureness)),
         (typeof(TermsDecision), nameof(TermsDecision.Evidence)),
         (typeof(TermsDecision), nameof(TermsDecision.Against)),
     ];
+
+    private static readonly Type[] Places = [typeof(TextSpan), typeof(TextSpan?), typeof(SourceText)];
 
     /// <summary>Words kept as they were written: they differ where the same work is told in other terms.</summary>
     private static readonly HashSet<(Type, string)> Verbatim =
@@ -100,7 +103,7 @@ public static class TreeShape
     private static IEnumerable<PropertyInfo> Said(Type type, bool workOnly) =>
         type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Where(property => property.CanWrite && property.GetIndexParameters().Length == 0)
-            .Where(property => property.PropertyType != typeof(TextSpan) && property.PropertyType != typeof(SourceText))
-            .Where(property => !Wording.Contains((property.DeclaringType!, property.Name)) && !(workOnly && Verbatim.Contains((property.DeclaringType!, property.Name))))
+            .Where(property => !Places.Contains(property.PropertyType) && !Wording.Contains((property.DeclaringType!, property.Name)))
+            .Where(property => !workOnly || !Verbatim.Contains((property.DeclaringType!, property.Name)))
             .OrderBy(property => property.Name, StringComparer.Ordinal);
 }

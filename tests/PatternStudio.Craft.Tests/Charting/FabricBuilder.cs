@@ -102,8 +102,8 @@ internal sealed class ShorthandRow
     {
         string rest = word[1..];
         if (word == "j") Cells.Add(FabricBuilder.Plain(CellKind.Join, "slst", 0, false, new Foot(0, Cells.FindIndex(cell => cell.Counts), -1, FootKind.BothLoops)));
-        else if (word[0] == 'T') Cells.Add(FabricBuilder.Plain(CellKind.TurningChain, rest[1..], rest[0] - '0', true));
-        else if (word[0] == 't' && char.IsDigit(word[1])) Cells.Add(FabricBuilder.Plain(CellKind.TurningChain, "ch", int.Parse(rest)));
+        else if (word[0] == 'T') Cells.Add(FabricBuilder.Plain(CellKind.TurningChain, rest[1..], rest[0] - '0', true, FootAt(next)));
+        else if (word[0] == 't' && char.IsDigit(word[1])) Cells.Add(FabricBuilder.Plain(CellKind.TurningChain, "ch", int.Parse(rest), false, FootAt(next)));
         else if (word[0] == 'c' && char.IsDigit(word[1])) Cells.Add(FabricBuilder.Plain(CellKind.Chains, "ch", int.Parse(rest)));
         else if (word[0] == 'p' && char.IsDigit(word[1])) Cells.Add(FabricBuilder.Plain(CellKind.Picot, "ch", int.Parse(rest)));
         else if (word[0] == '-') next += int.Parse(rest);
@@ -122,14 +122,16 @@ internal sealed class ShorthandRow
         next += feet;
     }
 
-    private Foot FootAt(int at, StitchForm form)
+    private Foot FootAt(int at, StitchForm? form = null)
     {
         bool ring = below[0].Kind == CellKind.Ring;
         int place = ring ? 0 : places[at];
         FootKind kind = ring ? FootKind.Ring
-            : form.FrontPost ? FootKind.FrontPost
-            : form.BackPost ? FootKind.BackPost
-            : below[place].Kind == CellKind.Chains ? FootKind.Space : FootKind.BothLoops;
+            : form is { FrontPost: true } ? FootKind.FrontPost
+            : form is { BackPost: true } ? FootKind.BackPost
+            : below[place].Kind == CellKind.Chains ? FootKind.Space
+            : below[place].Kind == CellKind.FoundationChain ? FootKind.Chain
+            : FootKind.BothLoops;
         return new Foot(1, place, -1, kind);
     }
 }

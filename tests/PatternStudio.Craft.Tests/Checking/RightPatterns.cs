@@ -22,16 +22,18 @@ internal static class RightPatterns
             if (finding.Severity == Severity.Error || finding.Code == FindingCodes.NotRead)
                 wrong.AppendLine($"{finding.Severity} {finding.Code} line {at.Line}: {finding.Message}");
         }
-        for (int size = 0; size < result.Sizes.Count; size++) Compare(result.Sizes[size], counts.Rows.Where(row => row.Total(size) >= 0).ToList(), size, wrong);
+        for (int size = 0; size < result.Sizes.Count; size++) Compare(result, result.Sizes[size], counts.Rows.Where(row => row.Total(size) >= 0).ToList(), size, wrong);
         return wrong.ToString();
     }
 
     /// <summary>A special stitch goes by the pattern's own spelling in the counts: 'V-st', 'FPdc'.</summary>
-    private static string Known(RowReport row, string name) => row.Counts.Keys.FirstOrDefault(key => Plain(key) == Plain(name)) ?? name;
+    private static string Known(CheckedPattern result, RowReport row, string name) =>
+        row.Counts.Keys.FirstOrDefault(key => Plain(key) == Plain(name))
+        ?? result.Pattern.Definitions.Where(definition => definition.Names.Any(known => Plain(known) == Plain(name))).Select(definition => definition.Id.Value).FirstOrDefault(name);
 
     private static string Plain(string name) => string.Concat(name.Where(char.IsLetterOrDigit)).ToLowerInvariant();
 
-    private static void Compare(CheckedSize size, IReadOnlyList<ExpectedRow> expected, int index, StringBuilder wrong)
+    private static void Compare(CheckedPattern result, CheckedSize size, IReadOnlyList<ExpectedRow> expected, int index, StringBuilder wrong)
     {
         string of = size.Name.Length > 0 ? $" in size {size.Name}" : "";
         if (size.Rows.Count != expected.Count) wrong.AppendLine($"{size.Rows.Count} rows worked{of}, {expected.Count} expected");
@@ -43,7 +45,7 @@ internal static class RightPatterns
             else if (row.Stitches != wanted.Total(index) && !(row.Stated is not null && row.CountAgrees is null)) wrong.AppendLine($"{label}: worked {row.Stitches}, expected {wanted.Total(index)}");
             else if (row.CountAgrees == false) wrong.AppendLine($"{label}: stated {row.Stated}, worked {row.Stitches}");
             if (row.Status != RowStatus.Checked) continue;
-            foreach ((string kind, long number) in wanted.Kinds.Select(pair => KeyValuePair.Create(Known(row, pair.Key), pair.Value)))
+            foreach ((string kind, long number) in wanted.Kinds.Select(pair => KeyValuePair.Create(Known(result, row, pair.Key), pair.Value)))
                 if (row.Counts.GetValueOrDefault(kind) != number) wrong.AppendLine($"{label}: {kind} {row.Counts.GetValueOrDefault(kind)}, expected {number}");
             foreach ((string space, long number) in wanted.Spaces)
                 if (row.Spaces.GetValueOrDefault(space) != number) wrong.AppendLine($"{label}: {space} sps {row.Spaces.GetValueOrDefault(space)}, expected {number}");

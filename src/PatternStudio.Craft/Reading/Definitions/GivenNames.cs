@@ -34,15 +34,23 @@ internal static class GivenNames
         return id;
     }
 
-    /// <summary>A remark in brackets is said once; a name is used.</summary>
+    /// <summary>A remark in brackets is said once; a name is used. 'Front d c' is a name, 'front' alone is none.</summary>
     private static bool IsUsedLater(Cursor cursor, int from, int to)
     {
+        bool names = false;
         for (int i = from; i < to; i++)
-            if (cursor.Context.Tokens[i].Kind == TokenKind.Word && (cursor.Context.TimesUsed(cursor.Context.Tokens[i].Word) < 2 || IsPlainWord(cursor.Context.Tokens[i].Word))) return false;
-        return true;
+        {
+            Token token = cursor.Context.Tokens[i];
+            if (token.Kind != TokenKind.Word) continue;
+            if (cursor.Context.TimesUsed(token.Word) < 2 || IsOfSentence(token.Word)) return false;
+            names |= !IsOfPlace(token.Word);
+        }
+        return names;
     }
 
-    private static bool IsPlainWord(string word) =>
-        word is "this" or "that" or "is" or "are" or "in" or "on" or "to" or "of" or "with" or "and" or "or" or "rs" or "ws" or "side" or "row" or "rnd" or "corner" or "center" or "beg" or "end" or "not"
-            or "turn" or "ch" or "left" or "right" or "top" or "front" or "back" or "as" or "for" or "all" or "at" or "next" or "first" or "last" or "same" or "each";
+    private static bool IsOfSentence(string word) =>
+        word is "this" or "that" or "is" or "are" or "in" or "on" or "to" or "of" or "with" or "and" or "or" or "rs" or "ws" or "row" or "rnd" or "not" or "turn" or "ch" or "as" or "for" or "all" or "at";
+
+    private static bool IsOfPlace(string word) =>
+        word is "st" or "side" or "corner" or "center" or "beg" or "end" or "left" or "right" or "top" or "front" or "back" or "next" or "first" or "last" or "same" or "each" or "loop" or "sp";
 }

@@ -53,7 +53,7 @@ internal static class StitchDefinitions
         {
             Body = body,
             Steps = steps.Any(step => step is UnreadStep) ? [] : steps,
-            Motions = motions ? DefinitionMotions.Read(cursor.Context.Source, body) : null,
+            Motions = motions ? DefinitionMotions.Read(cursor.Context, body) : null,
         };
     }
 

@@ -27,7 +27,7 @@ internal static class PieceHeadings
         {
             SizedNumber? make = TakeMake(cursor);
             bool marked = TakeMark(cursor);
-            if (cursor.AtEnd || (marked && upper))
+            if (cursor.AtEnd || (marked && (upper || (IsTitle(cursor, from, end) && Statements.Instructions.StartAt(cursor)))))
                 return new PieceHeading(cursor.Slice(from, end), make, cursor.SpanFrom(from));
         }
         cursor.At = from;

@@ -23,7 +23,9 @@ internal static class RowHeadings
         int from = cursor.At;
         if (TakeWhole(cursor, startsLine, ranges: true) is { } heading) return heading;
         cursor.At = from;
-        return TakeWhole(cursor, startsLine, ranges: false);
+        if (TakeWhole(cursor, startsLine, ranges: false) is { } single) return single;
+        cursor.At = from;
+        return startsLine && cursor.Context.HasBareHeadings ? BareHeadings.Take(cursor) : null;
     }
 
     /// <summary>'Row 1 — 1 dc in …' is no range: where a range leads to no heading, it is read without.</summary>

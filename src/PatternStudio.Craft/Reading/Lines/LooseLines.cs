@@ -28,7 +28,7 @@ internal static class LooseLines
         foreach (Step step in row.Steps)
         {
             if (step is ChainStep or StitchStep or GroupStep or RepeatStep or MagicRingStep or JoinStep or SkipStep or AsRowStep) return true;
-            if (step is not (ColourStep or AttachStep or RemarkStep or MarkerStep or TurnStep or DoNotTurnStep)) return false;
+            if (step is not (ColourStep or AttachStep or RemarkStep or MarkerStep or TurnStep or DoNotTurnStep or UncountedStep or FastenOffStep or MotionsStep)) return false;
         }
         return row.Steps.Any(step => step is ColourStep or AttachStep) && row.Steps.All(step => step is ColourStep or AttachStep or RemarkStep);
     }
@@ -38,7 +38,7 @@ internal static class LooseLines
         var whole = new Cursor(cursor.Context, from, cursor.End);
         string text = whole.Slice(from, cursor.End);
         var steps = StepReader.ReadAll(whole).Steps;
-        bool remark = !Statements.Instructions.StartAt(new Cursor(cursor.Context, from, cursor.End)) || steps.All(step => step is FastenOffStep or RemarkStep or MarkerStep or TurnStep or ColourStep) || RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.End));
+        bool remark = !Statements.Instructions.StartAt(new Cursor(cursor.Context, from, cursor.End)) || steps.All(step => step is FastenOffStep or RemarkStep or MarkerStep or TurnStep or ColourStep or UncountedStep or JoinStep { Where.Choice: PlaceChoice.OtherPiece }) || RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.End));
         return new Passage(text, remark, whole.Span(from, cursor.End));
     }
 }

@@ -13,15 +13,19 @@ namespace PatternStudio.Craft.Reading.Lines;
 /// </summary>
 internal static class RowReferences
 {
-    private static readonly Phrase As = new("work|worked|make|follow the? same? as|like for? the? directions? for? the?");
+    private static readonly Phrase As = new("work|make|follow the? same? as|like|directions for? in? the? directions? for? the?");
     private static readonly Phrase SameAs = new("the? same as|like for? in? the?");
+    private static readonly Phrase Same = new("the? work? same|like as? for? in?");
+    private static readonly Phrase LikeFor = new("and? work? like|as for? in? the?");
+    private static readonly Phrase RowWord = new("row|rnd");
     private static readonly Phrase Rep = new("cont? to? rep|work the? instructions|directions? for? of? the?");
     private static readonly Phrase Last = new("last|prev");
+    private static readonly Phrase OfPiece = new("of|in|on|until|to the?");
     private static readonly Phrase Then = new("and? then");
     private static readonly Phrase EndingWithRow = new("end|finishing with|on|after a|an? row|rnd|rs|ws|right|wrong");
     private static readonly Phrase MoreInEach = new("work # more");
     private static readonly Phrase UntilWords = new("until|till");
-    private static readonly Phrase Changes = new("but|except|having|with|making|only|omitting");
+    private static readonly Phrase Changes = new("but|except|having|with|make|only|omitting|always|work|increasing|decreasing|widening|narrowing|leaving|ending|end|without|the");
     private static readonly Phrase AlternateWords = new("alternately|in turn|order|sequence");
 
     /// <summary>The rows named: 'Row 2', 'Rows 2 and 3', 'the 3rd, 4th and 5th rows', 'last row', 'last 2 rows'.</summary>
@@ -54,7 +58,8 @@ internal static class RowReferences
     public static bool ReadAsRow(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        bool said = cursor.Take(As) || cursor.Take(SameAs) || cursor.Take(Rep) || cursor.TakeWord("as");
+        if (ReadOrdinalsOnly(cursor, steps)) return true;
+        bool said = cursor.Take(As) || cursor.Take(SameAs) || cursor.Take(Rep) || cursor.TakeWord("as") || cursor.Take(LikeFor);
         if (!said || TakeRows(cursor) is not { } named)
         {
             cursor.At = from;
@@ -63,9 +68,35 @@ internal static class RowReferences
         EquatableArray<int> rows = TakeThenRows(cursor, named.Rows);
         SizedNumber? times = TakeTimes(cursor);
         cursor.Take(AlternateWords);
+        if (cursor.Is(OfPiece)) Clauses.TakeToComma(cursor);
         TakeEnding(cursor);
         bool changes = TakeChanges(cursor);
         steps.Add(new AsRowStep(rows, cursor.SpanFrom(from)) { PreviousRow = named.Previous, WithChanges = changes, Times = times });
+        return true;
+    }
+
+    /// <summary>'The same as the 5th', 'Like the 1st and 2nd', 'Same as 10th row, …'.</summary>
+    private static bool ReadOrdinalsOnly(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (cursor.Take(Same))
+        {
+            cursor.TakeWord("the");
+            if (cursor.Take(Last) && !cursor.Is(RowWord)) return AddReference(cursor, steps, from, [], previous: true);
+            if (Numbers.TakeOrdinal(cursor) is { } first)
+            {
+                EquatableArray<int> rows = RowNumbers.TakeMoreOrdinals(cursor, first);
+                if (!cursor.Is(RowWord) && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind))) return AddReference(cursor, steps, from, rows, previous: false);
+            }
+        }
+        cursor.At = from;
+        return false;
+    }
+
+    private static bool AddReference(Cursor cursor, StepList steps, int from, EquatableArray<int> rows, bool previous)
+    {
+        bool changes = TakeChanges(cursor);
+        steps.Add(new AsRowStep(rows, cursor.SpanFrom(from)) { PreviousRow = previous, WithChanges = changes });
         return true;
     }
 
@@ -107,7 +138,7 @@ internal static class RowReferences
     private static bool TakeChanges(Cursor cursor)
     {
         int from = cursor.At;
-        cursor.Take(TokenKind.Comma);
+        while (cursor.Kind is TokenKind.Comma or TokenKind.Dash) cursor.At++;
         if (!cursor.Take(Changes))
         {
             cursor.At = from;

@@ -15,8 +15,11 @@ internal static class Determined
     private static readonly Phrase First = new("first");
     private static readonly Phrase Center = new("the? center of?");
     private static readonly Phrase Skipped = new("next|last? skip|unworked|missed");
-    private static readonly Phrase OfWhich = new("the|next|same|each|last|that|this|first");
+    private static readonly Phrase OfWhich = new("the|next|same|each|last|that|this|first|any");
     private static readonly Phrase Marked = new("marked");
+    private static readonly Phrase Following = new("first|next|center|last");
+    private static readonly Phrase SpaceWord = new("sp|loop|mesh");
+    private static readonly Phrase Other = new("other");
     private static readonly Phrase Any = new("any");
     private static readonly Phrase EndWord = new("end");
     private static readonly Phrase Indicated = new("indicated|designated|stated|specified");
@@ -65,9 +68,20 @@ internal static class Determined
         if (!cursor.Take(Each)) return null;
         cursor.Take(The);
         if (cursor.Take(Remaining)) return Of(PlaceChoice.Each, PlaceNouns.Take(cursor)) with { Extent = new Extent(ExtentKind.ToEnd, default) };
+        if (TakeEveryNth(cursor) is { } nth) return nth;
         PlaceChoice choice = cursor.Take(Next) ? PlaceChoice.Each : cursor.Take(Last) ? PlaceChoice.Last : TakeFirst(cursor) ? PlaceChoice.First : PlaceChoice.Each;
         SizedNumber? count = TakeCount(cursor);
         return Of(choice, PlaceNouns.Take(cursor), count);
+    }
+
+    /// <summary>'every other st', 'every 3rd sc'.</summary>
+    private static Placement? TakeEveryNth(Cursor cursor)
+    {
+        int from = cursor.At;
+        int? every = cursor.Take(Other) ? 2 : Numbers.TakeOrdinal(cursor) is > 1 and { } n ? n : null;
+        if (every is not null) return Of(PlaceChoice.Each, PlaceNouns.Take(cursor)) with { EveryNth = every, Further = cursor.SpanFrom(from) };
+        cursor.At = from;
+        return null;
     }
 
     private static bool TakeFirst(Cursor cursor) => cursor.Is(First) && Numbers.TakeOrdinal(cursor) == 1;
@@ -107,8 +121,18 @@ internal static class Determined
     {
         if (Numbers.TakeOrdinal(cursor) is not { } ordinal) return null;
         SizedNumber? count = ordinal == 1 ? TakeCount(cursor) : null;
+        int noun = cursor.At;
         PlaceKind? kind = PlaceNouns.Take(cursor);
+        if (count is null && kind?.Noun == PlaceNoun.Chain && OfChain(cursor, noun)) return Of(PlaceChoice.TurningChainTop, kind) with { Ordinal = ordinal, Within = PlaceKind.TurningChain };
         return ordinal == 1 ? Of(PlaceChoice.First, kind, count) : Of(PlaceChoice.Nth, kind) with { Ordinal = ordinal };
+    }
+
+    /// <summary>'3rd st of ch' is the old booklets' top of the beginning chain.</summary>
+    private static bool OfChain(Cursor cursor, int noun)
+    {
+        for (int i = noun; i < cursor.At; i++)
+            if (cursor.Context.Tokens[i].IsWord("of")) return true;
+        return false;
     }
 
     private static Placement? TakeCenter(Cursor cursor) =>
@@ -123,10 +147,32 @@ internal static class Determined
         return PlaceNouns.Take(cursor) ?? (several is null ? null : PlaceKind.AnyStitch);
     }
 
+    /// <summary>'in 10 stitches', 'on the 5 double', 'in the 3 following stitches', 'over the 4 chain'.</summary>
+    private static Placement? TakeNumbered(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (Numbers.Take(cursor) is { IsPlain: true } count)
+        {
+            while (cursor.Take(Following)) { }
+            int noun = cursor.At;
+            if (cursor.TakeWord("ch") && count.Values[0] > 1 && cursor.Kind is not TokenKind.Hyphen)
+            {
+                cursor.TakeWord("st");
+                cursor.Take(SpaceWord);
+                return Of(PlaceChoice.Next, PlaceKind.ChainSpace(count.Values[0]));
+            }
+            cursor.At = noun;
+            if (PlaceNouns.Take(cursor) is { } kind) return Of(PlaceChoice.Next, kind, count);
+        }
+        cursor.At = from;
+        return null;
+    }
+
     private static Placement? TakeBare(Cursor cursor)
     {
         if (cursor.TakeWord("it")) return Of(PlaceChoice.Same, null);
         if (cursor.Take(Any)) return PlaceNouns.Take(cursor) is { } any ? Of(PlaceChoice.Next, any) : null;
+        if (TakeNumbered(cursor) is { } numbered) return numbered;
         cursor.Take(Indicated);
         return PlaceNouns.Take(cursor) switch
         {

@@ -17,6 +17,7 @@ internal static class Extents
     private static readonly Phrase Until = new("until|till");
     private static readonly Phrase Remain = new("remaining|left");
     private static readonly Phrase ToPlace = new("to|until|up the? next? the?");
+    private static readonly Phrase FromEnd = new("from the? end");
     private static readonly Phrase CenterOf = new("center");
     private static readonly Phrase OfNext = new("of the? next?");
     private static readonly Phrase Once = new("once");
@@ -87,7 +88,7 @@ internal static class Extents
             TakeOfRow(cursor);
             return new Extent(ExtentKind.ToEnd, cursor.SpanFrom(from)) { Around = around };
         }
-        return TakeToLast(cursor, from) ?? TakeUntilRemain(cursor, from) ?? TakeToPlace(cursor, from);
+        return TakeToNth(cursor, from) ?? TakeToLast(cursor, from) ?? TakeUntilRemain(cursor, from) ?? TakeToPlace(cursor, from);
     }
 
     private static void TakeOfRow(Cursor cursor)
@@ -106,6 +107,14 @@ internal static class Extents
         PlaceKind? kind = PlaceNouns.Take(cursor);
         if (within) cursor.Take(OfEnd);
         return kind is null && count.Span.Length == 0 ? null : new Extent(ExtentKind.ToLast, cursor.SpanFrom(from)) { Count = count, Place = kind };
+    }
+
+    /// <summary>'until 2nd s c from end'.</summary>
+    private static Extent? TakeToNth(Cursor cursor, int from)
+    {
+        cursor.At = from;
+        if (!cursor.Take(ToPlace) || Numbers.TakeOrdinal(cursor) is not { } nth || PlaceNouns.Take(cursor) is not { } kind || !cursor.Take(FromEnd)) return null;
+        return new Extent(ExtentKind.ToLast, cursor.SpanFrom(from)) { Count = SizedNumber.Of(nth), Place = kind };
     }
 
     private static Extent? TakeUntilRemain(Cursor cursor, int from)

@@ -20,17 +20,45 @@ internal static class PlaceNouns
     private static readonly Phrase OrChain = new("and|or|& in? each? ch");
     private static readonly Phrase RowEnd = new("row end|st?");
     private static readonly Phrase EndOfRow = new("end of each|next? row");
+    private static readonly Phrase Adjective = new("free|large|small|empty|long|short|joining|join|unworked|single|big|little|solid|open|hemstitched|raised|chain|foundation|outer|inner|outside|inside|starting|extra");
+    private static readonly Phrase ClusterWord = new("cl|cluster st?");
     private static readonly Phrase GroupWord = new("group");
     private static readonly Phrase PlaceWord = new("place|one");
 
     /// <summary>Takes a noun; null where none stands here.</summary>
     public static PlaceKind? Take(Cursor cursor)
     {
+        int from = cursor.At;
+        if (TakeNoun(cursor) is { } noun) return noun;
+        cursor.At = from;
+        if (TakeAdjectives(cursor) && TakeNoun(cursor) is { } described) return described;
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'free picot', 'large motif', 'Green petal': which of them it is, the row's order says.</summary>
+    private static bool TakeAdjectives(Cursor cursor)
+    {
+        int from = cursor.At;
+        while (cursor.At - from < 3 && (cursor.Take(Adjective) || IsColour(cursor) && cursor.Take(TokenKind.Word))) { }
+        return cursor.At > from;
+    }
+
+    private static bool IsColour(Cursor cursor) =>
+        cursor.Kind == TokenKind.Word && char.IsUpper(cursor.Raw[0]) && cursor.Ahead(1).Kind == TokenKind.Word && cursor.At > cursor.Start;
+
+    private static PlaceKind? TakeNoun(Cursor cursor)
+    {
+        if (TakeLongName(cursor) is { } named) return named;
         if (cursor.Take(Corner)) return new PlaceKind(PlaceNoun.Corner);
         if (TakeTurningChain(cursor) is { } turning) return turning;
         if (TakeChainSpace(cursor) is { } space) return space;
         if (cursor.Take(Ring)) return PlaceKind.Ring;
-        if (cursor.Take(StitchOfChain)) return PlaceKind.Chain;
+        if (cursor.Take(StitchOfChain))
+        {
+            if (cursor.Kind == TokenKind.Number && !cursor.Ahead(1).IsWord("times")) cursor.At++;
+            return PlaceKind.Chain;
+        }
         if (cursor.Take(SpaceWord)) return PlaceKind.Space;
         if (cursor.Is(ChainWord)) return TakeWithChoice(cursor, ChainWord, PlaceKind.Chain);
         if (cursor.Is(StitchWord)) return TakeWithChoice(cursor, StitchWord, PlaceKind.AnyStitch);
@@ -43,6 +71,7 @@ internal static class PlaceNouns
     {
         if (TakeStitchGroup(cursor) is { } stitchGroup) return stitchGroup;
         if (cursor.TakeStitch() is not { } stitch) return TakeKnownGroup(cursor);
+        if (cursor.Take(ClusterWord)) return PlaceKind.AnyStitch;
         cursor.Take(StitchWord);
         cursor.Take(GroupWord);
         return cursor.Context.IsGroup(stitch) ? new PlaceKind(PlaceNoun.Group, stitch) : PlaceKind.Of(stitch);
@@ -66,7 +95,21 @@ internal static class PlaceNouns
     {
         if (cursor.Kind != TokenKind.Word || Synonyms.Group(cursor.Now.Word) is not { } name) return null;
         cursor.At++;
+        while (cursor.Kind == TokenKind.Word && Synonyms.Group(cursor.Now.Word) is { } further)
+        {
+            name = further == "group" ? name : further;
+            cursor.At++;
+        }
         return new PlaceKind(PlaceNoun.Group, new StitchId(name));
+    }
+
+    /// <summary>Stitches of several words go before their first word: 'loop st' is no loop.</summary>
+    private static PlaceKind? TakeLongName(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Now.Word is "loop" or "sp" or "mesh" && TakeStitch(cursor) is { Stitch: { } } kind && cursor.At > from + 1) return kind;
+        cursor.At = from;
+        return null;
     }
 
     /// <summary>'st and ch-1 sp' is one kind of place: whatever comes next.</summary>

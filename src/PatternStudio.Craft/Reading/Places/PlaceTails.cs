@@ -22,13 +22,14 @@ internal static class PlaceTails
     {
         if (cursor.Take(FromHook)) return FromHookOf(place);
         if (cursor.Take(JustMade)) return place with { Choice = PlaceChoice.JustMade };
+        if (cursor.Now.IsWord("make") && (cursor.Ahead(1).Kind == TokenKind.End || Cursor.IsSeparator(cursor.Ahead(1).Kind)) && cursor.TakeWord("make")) return place with { Choice = PlaceChoice.JustMade };
         place = TakeRowNumber(cursor, PlacesWithin.Take(cursor, place));
         TakeAsBefore(cursor, place);
         TakeBeside(cursor, place);
         place = TakeRowsBelow(cursor, place);
         cursor.Take(OfTheRow);
         place = TakeExtent(cursor, place);
-        return place.Choice == PlaceChoice.Between || cursor.Is(StartsAnother) ? place : place with { Further = FurtherWords.Take(cursor) };
+        return place.Choice == PlaceChoice.Between || cursor.Is(StartsAnother) ? place : place with { Further = FurtherWords.Take(cursor) ?? place.Further };
     }
 
     private static Placement FromHookOf(Placement place) => place with

@@ -14,6 +14,7 @@ internal static class SpecialPlaces
     private static readonly Phrase InTurning = new("in|on|over|under|to the?");
     private static readonly Phrase Space = new("sp|loop");
     private static readonly Phrase And = new("and");
+    private static readonly Phrase Part = new("in|at|to|on|around the? next|same|first|last? base|tip|foot|bottom|joining|join|seam|neck");
     private static readonly Phrase AndThe = new("and the? next|last|first?");
     private static readonly Phrase OverWords = new("over|in the?");
     private static readonly Phrase FromHook = new("from the? hook");
@@ -33,7 +34,7 @@ internal static class SpecialPlaces
         return null;
     }
 
-    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakeUnderLoop];
+    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakePart, TakeUnderLoop];
 
     /// <summary>'over next 2 sts': one stitch takes them all. 'over next ch-2 sp' is just a place.</summary>
     private static Placement? TakeOver(Cursor cursor, int from)
@@ -93,6 +94,17 @@ internal static class SpecialPlaces
     {
         cursor.Take(JustMade);
         return new Placement(PlaceChoice.JustMade, kind, default);
+    }
+
+    /// <summary>'in base of 1st petal', 'in joining': a part that no stitch of the row below names.</summary>
+    private static Placement? TakePart(Cursor cursor, int from)
+    {
+        if (!cursor.Take(Part)) return null;
+        int part = cursor.At;
+        if (PlaceNouns.Take(cursor) is not null) return null;
+        cursor.At = part;
+        FurtherWords.Take(cursor);
+        return new Placement(PlaceChoice.Next, PlaceKind.AnyStitch, default) { Further = cursor.SpanFrom(from) };
     }
 
     private static Placement? TakeAlongEdge(Cursor cursor, int from) => RowEndPlaces.Take(cursor);

@@ -52,7 +52,8 @@ internal static class BracketRemarks
         return true;
     }
 
-    private static Terms.StitchId? TakeName(Cursor inside, bool ofGroup)
+    /// <summary>The stitch that a bracket's words name: known, or new and used later in the text.</summary>
+    public static Terms.StitchId? TakeName(Cursor inside, bool ofGroup)
     {
         int from = inside.At;
         if (inside.Now is { Word: "a" or "an" or "one" or "the" }) inside.At++;

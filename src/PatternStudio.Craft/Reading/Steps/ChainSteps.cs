@@ -14,13 +14,14 @@ internal static class ChainSteps
     private static readonly Phrase Loosely = new("loosely|more");
     private static readonly Phrase ToTurn = new("to|and turn");
     private static readonly Phrase ForStitch = new("for|as|to the? a? first?");
+    private static readonly Phrase Length = new("inch|inches|cm|yards|yard");
     private static readonly Phrase NotChains = new("sp|loop|mesh|ring|from|st|arch");
 
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
         cursor.Take(Verb);
-        if (TakeCount(cursor) is not { } count) return false;
+        if (TakeCount(cursor) is not { } count || cursor.Is(Length)) return false;
         cursor.Take(Loosely);
         var chain = new ChainStep(count, ChainRole.Unstated, null, 0, cursor.SpanFrom(from));
         steps.Add(TakeStandsFor(cursor, chain, from));

@@ -9,6 +9,13 @@ internal static class ChainsBetweenWords
     private static readonly Phrase With = new("with");
     private static readonly Phrase Between = new("between each|them|the?");
 
+    private static bool TakeBetween(Cursor cursor)
+    {
+        cursor.TakeWord("st");
+        return cursor.Take(Between);
+    }
+
+    /// <summary>Takes the words; null where they don't stand here.</summary>
     public static SizedNumber? Take(Cursor cursor)
     {
         int from = cursor.At;
@@ -16,7 +23,7 @@ internal static class ChainsBetweenWords
         cursor.Take(With);
         bool chainFirst = cursor.TakeWord("ch");
         cursor.Take(TokenKind.Hyphen);
-        if (Numbers.Take(cursor) is { } chains && (chainFirst || cursor.TakeWord("ch")) && cursor.Take(Between))
+        if (Numbers.Take(cursor) is { } chains && (chainFirst || cursor.TakeWord("ch")) && TakeBetween(cursor))
         {
             if (cursor.TakeStitch() is null) cursor.TakeWord("st");
             return chains;

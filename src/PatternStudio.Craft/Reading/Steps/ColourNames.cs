@@ -5,7 +5,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// <summary>Reads the name of a colour: 'A', 'MC', 'color B', 'Lt. Yellow', 'Gold and Silver or White'.</summary>
 internal static class ColourNames
 {
-    private const int MostWords = 6;
+    private const int MostWords = 9;
     private static readonly Phrase Colour = new("the? new|main|contrasting? color|shade of?");
 
     /// <summary>Takes a name: capitalised words, a letter, or, after 'change to' and 'attach', any word.</summary>

@@ -15,6 +15,7 @@ internal static class ColourSteps
     private static readonly Phrase PickUp = new("pick up");
     private static readonly Phrase Yarn = new("the? new? yarn");
     private static readonly Phrase WithStitch = new("with|by|using a|1?");
+    private static readonly Phrase Somewhere = new("in|at|on|to|about|near|where|next|between|across|around|from|under");
     private static readonly Phrase Drop = new("drop|carry|leave");
     private static readonly Phrase WhereChanged = new("in|on|at|with|when|as the? last");
 
@@ -27,7 +28,7 @@ internal static class ColourSteps
         cursor.At = from;
         if (ReadWith(cursor, steps, from)) return true;
         cursor.At = from;
-        return ReadDrop(cursor, steps, from);
+        return ReadDrop(cursor, steps, from) || ReadShade(cursor, steps, from);
     }
 
     private static bool ReadChange(Cursor cursor, StepList steps, int from)
@@ -36,7 +37,7 @@ internal static class ColourSteps
         {
             if (!cursor.Take(ChangeColour)) return false;
             Clauses.TakeToComma(cursor);
-            steps.Add(new ColourStep("", cursor.SpanFrom(from)));
+            steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
             return true;
         }
         if (ColourNames.Take(cursor, anyWord: true) is not { } colour) return false;
@@ -53,16 +54,43 @@ internal static class ColourSteps
         string? colour = ColourNames.Take(cursor, anyWord: attach);
         if (!yarn && colour is null && !attach) return false;
         StitchId? stitch = cursor.Take(WithStitch) ? cursor.TakeStitch() : null;
-        Placement? where = Placements.Take(cursor);
+        Placement? where = Placements.Take(cursor) ?? TakeSomewhere(cursor);
         if (stitch == StitchId.SlipStitch) stitch = null;
         steps.Add(new AttachStep(colour, where, stitch, cursor.SpanFrom(from)));
         return true;
     }
 
+    /// <summary>'about ¼ inch from any corner', 'in joining of the 2 motifs': a place the tree can't name.</summary>
+    private static Placement? TakeSomewhere(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (!cursor.Is(Somewhere)) return null;
+        Clauses.TakeToComma(cursor);
+        return new Placement(PlaceChoice.Next, PlaceKind.AnyStitch, cursor.SpanFrom(from)) { Further = cursor.SpanFrom(from) };
+    }
+
     private static bool ReadWith(Cursor cursor, StepList steps, int from)
     {
-        if (!cursor.Take(With) || ColourNames.Take(cursor, anyWord: false) is not { } colour) return false;
+        if (!cursor.Take(With) || ColourNames.Take(cursor, anyWord: cursor.Ahead(1) is { Kind: TokenKind.Comma } or { Word: "ch" }) is not { } colour) return false;
         steps.Add(new ColourStep(colour, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    /// <summary>'with the darkest shade of red wool', 'in natural warp', 'Same shade', '3rd shade of red'.</summary>
+    private static bool ReadShade(Cursor cursor, StepList steps, int from)
+    {
+        cursor.At = from;
+        bool with = cursor.Take(With);
+        int name = cursor.At;
+        Numbers.TakeOrdinal(cursor);
+        bool shade = false;
+        while (!cursor.AtEnd && cursor.At - name < 7 && cursor.Kind is TokenKind.Word or TokenKind.Ordinal && cursor.Now.Word is not ("st" or "sp" or "ch" or "loop" or "next" or "each"))
+        {
+            shade |= cursor.Now.Word is "shade" or "yarn" or "color" or "strands" or "strand";
+            cursor.At++;
+        }
+        if (!shade || (!with && cursor.Context.Tokens[name].Kind != TokenKind.Ordinal && !cursor.Context.Tokens[name].IsWord("same") && !cursor.Context.Tokens[name].IsWord("second") && !cursor.Context.Tokens[name].IsWord("third"))) return false;
+        steps.Add(new ColourStep(cursor.Slice(name, cursor.At), cursor.SpanFrom(from)));
         return true;
     }
 

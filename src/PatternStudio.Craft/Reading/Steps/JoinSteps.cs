@@ -13,7 +13,7 @@ internal static class JoinSteps
     private static readonly Phrase FormRing = new("to|and|forming|in form|make|close? a|the? ring");
     private static readonly Phrase InRing = new("in|to a? ring");
     private static readonly Phrase RingWord = new("the? ring");
-    private static readonly Phrase To = new("to|in|at|on|next|all|last|first|center|corresponding|same|motif");
+    private static readonly Phrase To = new("to|in|at|on|next|all|last|first|center|corresponding|same|motif|and|each|any|it|a|another|both|remaining");
     private static readonly Phrase ToJoin = new("to|and join");
     private static readonly Phrase ToClose = new("to close rnd|the? rnd?");
 
@@ -27,8 +27,14 @@ internal static class JoinSteps
         StitchId stitch = StitchId.SlipStitch;
         if (cursor.Take(With) && cursor.TakeStitch() is { } with) stitch = with;
         ring |= TakeRing(cursor);
+        int place = cursor.At;
         Placement? where = Placements.Take(cursor) ?? TakeOtherPlace(cursor);
         ring |= TakeRing(cursor);
+        if (!cursor.AtEnd && !EndsHere(cursor))
+        {
+            cursor.At = place;
+            where = TakeOtherPlace(cursor);
+        }
         if (!cursor.AtEnd && !EndsHere(cursor)) return false;
         steps.Add(new JoinStep(stitch, where, ring, cursor.SpanFrom(from)));
         return true;

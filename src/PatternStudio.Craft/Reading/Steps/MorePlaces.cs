@@ -4,18 +4,43 @@ using PatternStudio.Craft.Reading.Tree;
 
 namespace PatternStudio.Craft.Reading.Steps;
 
-/// <summary>Reads places added after a remark: 'dc in 4th ch from hook (counts as 2 dc) and in each ch across'. The stitch is worked on into them.</summary>
+/// <summary>
+/// Reads what is added to the stitch before: more places after a remark ('dc in 4th ch from hook (counts as 2 dc) and in each ch across'), and chains between
+/// ('1 double in centre of each loop, 5 chain between').
+/// </summary>
 internal static class MorePlaces
 {
     private static readonly Phrase And = new("and then?");
     private static readonly Phrase In = new("in|each");
+    private static readonly Phrase InEach = new("in each");
 
-    public static bool Read(Cursor cursor, StepList steps)
+    public static bool Read(Cursor cursor, StepList steps) =>
+        steps.Last is StitchStep stitch && (ReadBetween(cursor, steps, stitch) || ReadPlaces(cursor, steps, stitch));
+
+    private static bool ReadBetween(Cursor cursor, StepList steps, StitchStep stitch)
     {
         int from = cursor.At;
-        if (steps.Last is not StitchStep { Where: not null } stitch || !cursor.Take(And) || !cursor.Is(In)) return false;
-        if (Placements.Take(cursor) is not { } where) return false;
-        steps.Add(stitch with { Where = where, Skipped = null, Span = cursor.SpanFrom(from) });
-        return true;
+        if (ChainsBetweenWords.Take(cursor) is { } chains)
+        {
+            steps.ReplaceLast(stitch with { ChainsBetween = chains, Span = stitch.Span.Through(cursor.SpanFrom(from)) });
+            return true;
+        }
+        cursor.At = from;
+        return false;
     }
+
+    private static bool ReadPlaces(Cursor cursor, StepList steps, StitchStep stitch)
+    {
+        int from = cursor.At;
+        bool and = cursor.Take(And);
+        if (stitch.Where is not null && (and ? cursor.Is(In) : cursor.Is(InEach)) && Placements.Take(cursor) is { } where && (and || EndsHere(cursor)))
+        {
+            steps.Add(stitch with { Where = where, Skipped = null, Span = cursor.SpanFrom(from) });
+            return true;
+        }
+        cursor.At = from;
+        return false;
+    }
+
+    private static bool EndsHere(Cursor cursor) => cursor.AtEnd || Cursor.IsSeparator(cursor.Kind);
 }

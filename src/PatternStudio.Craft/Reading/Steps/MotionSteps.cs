@@ -12,21 +12,24 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// </summary>
 internal static class MotionSteps
 {
-    private static readonly Phrase Made = new("make|completed|complete|formed");
+    /// <summary>Motions with a name at their end.</summary>
+    public static bool ReadNamed(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (!Starts(cursor) || NameAfter(cursor) is not var (stitch, after)) return false;
+        cursor.At = after;
+        TextSpan span = cursor.SpanFrom(from);
+        steps.Add(new StitchStep(stitch, SizedNumber.Of(1, new TextSpan(span.End, 0)), null, null, span));
+        return true;
+    }
 
+    /// <summary>Motions without a name.</summary>
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
         if (!Starts(cursor)) return false;
-        if (NameAfter(cursor) is var (stitch, after))
-        {
-            cursor.At = after;
-            TextSpan span = cursor.SpanFrom(from);
-            steps.Add(new StitchStep(stitch, SizedNumber.Of(1, new TextSpan(span.End, 0)), null, null, span));
-            return true;
-        }
         TakeMotions(cursor);
-        steps.Add(new MotionsStep(cursor.SpanFrom(from)) { Motions = DefinitionMotions.Read(cursor.Context.Source, cursor.SpanFrom(from)) });
+        steps.Add(new MotionsStep(cursor.SpanFrom(from)) { Motions = DefinitionMotions.Read(cursor.Context, cursor.SpanFrom(from)) });
         return true;
     }
 
@@ -39,29 +42,27 @@ internal static class MotionSteps
         return starts;
     }
 
-    /// <summary>The stitch named in the first such bracket of the sentence, and the token after it.</summary>
+    /// <summary>The stitch named in a bracket at the end of the motions, and the token after it. Every clause on the way tells a motion, or what is skipped between two.</summary>
     private static (StitchId Stitch, int After)? NameAfter(Cursor cursor)
     {
         int from = cursor.At;
-        try
+        (StitchId, int)? found = null;
+        while (found is null && !cursor.AtEnd && (Starts(cursor) || cursor.Now.IsWord("skip"))) found = NameInClause(cursor);
+        cursor.At = from;
+        return found;
+    }
+
+    /// <summary>Passes over one clause; the name, where a bracket in it is one.</summary>
+    private static (StitchId, int)? NameInClause(Cursor cursor)
+    {
+        for (bool first = true; !cursor.AtEnd && cursor.Kind is not (TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot); first = false)
         {
-            for (; !cursor.AtEnd && cursor.Kind != TokenKind.Dot; cursor.At = cursor.Partner() is >= 0 and int next ? next + 1 : cursor.At + 1)
-            {
-                int partner = cursor.Partner();
-                if (partner < 0) continue;
-                Cursor inside = cursor.Inside(partner);
-                inside.TakeWord("a");
-                StitchId? stitch = Clusters.Take(inside) ?? inside.TakeStitch();
-                if (stitch is null) continue;
-                inside.Take(Made);
-                if (inside.AtEnd) return (stitch.Value, partner + 1);
-            }
-            return null;
+            int partner = cursor.Partner();
+            if (partner >= 0 && !first && BracketRemarks.TakeName(cursor.Inside(partner), ofGroup: false) is { } stitch) return (stitch, partner + 1);
+            cursor.At = partner >= 0 ? partner + 1 : cursor.At + 1;
         }
-        finally
-        {
-            cursor.At = from;
-        }
+        while (cursor.Kind is TokenKind.Comma or TokenKind.Semicolon || cursor.Now.Word is "and" or "then") cursor.At++;
+        return null;
     }
 
     /// <summary>Clause after clause, as long as each tells a motion.</summary>
@@ -71,7 +72,7 @@ internal static class MotionSteps
         while (!cursor.AtEnd && Starts(cursor))
         {
             do cursor.At = cursor.Partner() is >= 0 and int partner ? partner + 1 : cursor.At + 1;
-            while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot));
+            while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot) && !(cursor.Kind == TokenKind.Open && !Starts(cursor)));
             after = cursor.At;
             while (cursor.Kind is TokenKind.Comma or TokenKind.Semicolon || cursor.Now.Word is "and" or "then") cursor.At++;
         }

@@ -43,7 +43,7 @@ internal static class PlaceFirstSteps
         }
         if (after < 0) return false;
         cursor.At = after;
-        var members = list.Steps.Take(count).ToEquatableArray();
+        var members = list.ToArray().Take(count).ToEquatableArray();
         if (where.Choice == PlaceChoice.InRing) AddInRing(cursor, steps, where, members);
         else steps.Add(new GroupStep(members, where, cursor.SpanFrom(from)));
         return true;

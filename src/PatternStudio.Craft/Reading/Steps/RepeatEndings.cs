@@ -8,7 +8,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class RepeatEndings
 {
     private static readonly Phrase EndingAt = new("but? end|stopping the? last? rep|time? at|after");
-    private static readonly Phrase EndingWith = new("but|and? end|finishing the? row|rnd|last? rep? with|by|in");
+    private static readonly Phrase EndingWith = new("but|and? end|finishing the? row|rnd|last|each? rep|row|rnd? with|by|in");
     private static readonly Phrase ToCorrespond = new("but|and? end to correspond");
 
     /// <summary>How the last repeat ends.</summary>
@@ -50,6 +50,6 @@ internal static class RepeatEndings
             while (after > cursor.Start && cursor.Context.Tokens[after - 1].Span.Start >= chain.Span.Start) after--;
         }
         cursor.At = after;
-        return steps.Steps.Take(count).ToEquatableArray();
+        return steps.ToArray().Take(count).ToEquatableArray();
     }
 }

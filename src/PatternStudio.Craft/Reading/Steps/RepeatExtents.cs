@@ -17,12 +17,26 @@ internal static class RepeatExtents
         if (Extents.Take(cursor) is not { } extent)
         {
             cursor.At = from;
+            TakeUntil(cursor);
             return new Extent(ExtentKind.Unstated, cursor.SpanFrom(from));
         }
         bool inAll = cursor.Take(InAll);
+        if (extent.Kind is ExtentKind.ToLast or ExtentKind.ToPlace && FurtherWords.Take(cursor) is not null) return new Extent(ExtentKind.Unstated, cursor.SpanFrom(from));
         return extent.Kind == ExtentKind.Times && alreadyOnce && !inAll ? extent with { Count = OneMore(extent.Count!) } : extent;
     }
 
-    private static SizedNumber OneMore(SizedNumber number) =>
+    /// <summary>'to opposite side of insert', 'until all picots are joined': an end that the tree does not know.</summary>
+    private static void TakeUntil(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.Take(TokenKind.Comma);
+        if (cursor.Take(ToSome)) Clauses.TakeClause(cursor);
+        else cursor.At = from;
+    }
+
+    private static readonly Phrase ToSome = new("to|until|till");
+
+    /// <summary>The number of times in all, where so many more are said.</summary>
+    public static SizedNumber OneMore(SizedNumber number) =>
         number with { Values = number.Values.Select(value => value + 1).ToEquatableArray() };
 }

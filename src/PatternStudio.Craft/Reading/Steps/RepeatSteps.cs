@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Reading.Places;
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
@@ -10,12 +11,16 @@ internal static class RepeatSteps
     private static readonly Phrase From = new("cont? and? to? rep these|the? from|between?");
     private static readonly Phrase Position = new("the? last|first|2nd|star");
     private static readonly Phrase Beginning = new("the? beg of? rnd|row?");
+    private static readonly Phrase TheSame = new("the? same|pattern");
     private static readonly Phrase Until = new("to|and");
 
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
+        if (ReadTimesAlone(cursor, steps)) return true;
+        if (ReadTimesFirst(cursor, steps, from)) return true;
         if (!cursor.Take(From)) return false;
+        cursor.Take(TheSame);
         bool first = cursor.Now.IsWord("first") || cursor.Now is { Kind: TokenKind.Ordinal, Value: 1 };
         if (cursor.Kind is TokenKind.Ordinal) cursor.At++;
         cursor.Take(Position);
@@ -39,6 +44,39 @@ internal static class RepeatSteps
         RepeatMark kind = mark switch { "*" => RepeatMark.Star, "**" => RepeatMark.DoubleStar, "†" or "‡" => RepeatMark.Dagger, _ => RepeatMark.Star };
         Wrap(cursor, steps, from, star, extent, kind, stop is not null);
         return true;
+    }
+
+    /// <summary>'1 treble, 3 chain, miss 1, 8 times': the row's words so far, 8 times in all.</summary>
+    private static bool ReadTimesAlone(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (steps.Count < 2 || Extents.TakeTimes(cursor) is not { } times || !(cursor.AtEnd || cursor.Kind is TokenKind.Dot or TokenKind.Semicolon)) 
+        {
+            cursor.At = from;
+            return false;
+        }
+        int start = FirstRepeated(steps);
+        EquatableArray<Step> repeated = steps.From(start);
+        steps.Wrap(start, new RepeatStep(repeated, times, RepeatMark.Words, TextSpan.FromTo(repeated[0].Span.Start, cursor.SpanFrom(from).End)));
+        return true;
+    }
+
+    /// <summary>'Repeat 3 times from *'.</summary>
+    private static bool ReadTimesFirst(Cursor cursor, StepList steps, int from)
+    {
+        if (cursor.TakeWord("rep") && Extents.TakeTimes(cursor) is { } times && cursor.TakeWord("from") && cursor.Kind == TokenKind.Star)
+        {
+            string mark = cursor.Now.Word;
+            cursor.At++;
+            bool toStop = TakeStop(cursor) is not null;
+            if (Find(steps, mark, first: false) is { } star)
+            {
+                Wrap(cursor, steps, from, star, times with { Count = RepeatExtents.OneMore(times.Count!) }, RepeatMark.Star, toStop);
+                return true;
+            }
+        }
+        cursor.At = from;
+        return false;
     }
 
     /// <summary>'rep from * to **': the second mark ends the passage.</summary>

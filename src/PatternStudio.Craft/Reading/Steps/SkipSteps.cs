@@ -15,7 +15,7 @@ internal static class SkipSteps
     private static readonly Phrase JustMade = new("just? make|work");
     private static readonly Phrase OfRow = new("of row|rnd #");
     private static readonly Phrase Unworked = new("unworked|free|remaining");
-    private static readonly Phrase Tail = new("of|in|on|under|at the? ch|foundation|prev|last|base|same|it|them row|rnd|ch|shell?");
+    private static readonly Phrase Tail = new("of|in|on|under|at the? ch|foundation|base|prev|last row|rnd|ch?");
 
     public static bool Read(Cursor cursor, StepList steps)
     {

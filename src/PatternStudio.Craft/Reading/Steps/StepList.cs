@@ -15,7 +15,7 @@ internal sealed class StepList
 
     public IReadOnlyList<Step> Steps => steps;
 
-    public EquatableArray<Step> ToArray() => steps.ToEquatableArray();
+    public EquatableArray<Step> ToArray() => From(0);
 
     public void Add(Step step) => steps.Add(step);
 
@@ -31,8 +31,10 @@ internal sealed class StepList
         stars.RemoveAll(star => star.At > from);
     }
 
-    /// <summary>Copies the steps from an index on.</summary>
-    public EquatableArray<Step> From(int from) => steps.Skip(from).ToEquatableArray();
+    /// <summary>Copies the steps from an index on; counts among them are remarks there.</summary>
+    public EquatableArray<Step> From(int from) => steps.Skip(from).Select(AsRemark).ToEquatableArray();
+
+    private static Step AsRemark(Step step) => step is CountedSoFar counted ? new RemarkStep(counted.Count.Text, counted.Span) : step;
 
     /// <summary>Marks a star here.</summary>
     public void Mark(string mark, TextSpan span) => stars.Add(new RepeatStar(mark, steps.Count, span));

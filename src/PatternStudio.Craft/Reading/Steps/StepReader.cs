@@ -14,6 +14,7 @@ internal static class StepReader
     /// <summary>The constructs, those with the most telling beginnings first. Each takes what it reads, or leaves the cursor where it was.</summary>
     private static readonly Func<Cursor, StepList, bool>[] Constructs =
     [
+        MotionSteps.ReadNamed,
         BracketSteps.Read,
         StarSteps.Read,
         RepeatSteps.Read,
@@ -21,14 +22,15 @@ internal static class StepReader
         WorkAlongSteps.Read,
         KeptLoops.Read,
         MotionSteps.Read,
-        JoinSteps.Read,
         ColourSteps.Read,
+        JoinSteps.Read,
+        MorePlaces.Read,
         ChainSteps.Read,
         SkipSteps.Read,
         LoopChoices.Read,
-        MorePlaces.Read,
         EitherSteps.Read,
         PlaceFirstSteps.Read,
+        ShapingSteps.Read,
         StitchSteps.Read,
         MeshSteps.Read,
         ElidedStitches.Read,

@@ -10,7 +10,10 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class StitchSteps
 {
     private static readonly Phrase Verb = new("work|make|crochet|put|do");
-    private static readonly Phrase EndingWith = new("end with");
+    private static readonly Phrase FastenWith = new("and? fasten|catch with|in");
+    private static readonly Phrase RowOf = new("and? work|make in|a|1|one row|rnd? of?");
+    private static readonly Phrase StitchesOf = new("st of");
+    private static readonly Phrase EndingWith = new("and? end row|rnd? with|in|by");
     private static readonly Phrase WorkLast = new("and? work|make|with the? last");
     private static readonly Phrase ThroughLayers = new("through both|all? layers|thicknesses|pieces|motif|pads");
     private static readonly Phrase AlongRow = new("evenly? along|across row|rnd #");
@@ -30,10 +33,26 @@ internal static class StitchSteps
     {
         int from = cursor.At;
         bool lastOnes = !cursor.Take(EndingWith) && cursor.Take(WorkLast);
-        if (cursor.At == from) cursor.Take(Verb);
+        if (cursor.At == from && TakeRowOf(cursor, from) is { } row) return row;
+        if (cursor.At == from && !cursor.Take(FastenWith)) cursor.Take(Verb);
         if (TakeNumberedStitch(cursor) is not var (number, stitch)) return null;
         if (stitch == StitchId.Chain) return null;
         return TakeTogether(cursor, from, stitch) ?? OneEach(TakePlaced(cursor, from, number, stitch), lastOnes);
+    }
+
+    /// <summary>'work in s c', 'work a row of s c around entire section': one in each.</summary>
+    private static StitchStep? TakeRowOf(Cursor cursor, int from)
+    {
+        if (cursor.Take(RowOf) && cursor.Ahead(-1).Word is "of" or "in" && cursor.TakeStitch() is { } stitch && stitch != StitchId.Chain)
+        {
+            TextSpan understood = new(cursor.SpanFrom(from).End, 0);
+            Placement? where = Placements.Take(cursor);
+            where ??= TakeSweep(cursor) is { } sweep ? sweep with { Further = FurtherWords.Take(cursor) } : null;
+            where ??= new Placement(PlaceChoice.Each, PlaceKind.AnyStitch, understood) { Extent = new Extent(ExtentKind.ToEnd, understood), Further = FurtherWords.Take(cursor) };
+            return new StitchStep(stitch, SizedNumber.Of(1, understood), null, where, cursor.SpanFrom(from));
+        }
+        cursor.At = from;
+        return null;
     }
 
     /// <summary>'working last 2 sc in 6th and 5th chs of tch': one in each, not two.</summary>
@@ -52,6 +71,7 @@ internal static class StitchSteps
         if (number is null && cursor.Now is { Word: "a" or "an" or "another" }) cursor.At++;
         cursor.TakeWord("more");
         cursor.Take(TokenKind.Hyphen);
+        cursor.Take(StitchesOf);
         StitchId? stitch = Clusters.Take(cursor) ?? cursor.TakeStitch() ?? (number is null ? null : TakeGroupName(cursor));
         return stitch is null ? null : (number, stitch.Value);
     }
@@ -67,6 +87,7 @@ internal static class StitchSteps
         {
             SizedNumber? between = ChainsBetweenWords.Take(cursor);
             StitchId? completes = TakeCompletes(cursor);
+            if (IsOneForEach(cursor, number, where)) number = SizedNumber.Of(1, understood);
             return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, where, cursor.SpanFrom(from)) { ChainsBetween = between, Completes = completes };
         }
         if (ChainsBetweenWords.Take(cursor) is { } chains) return TakeSpaced(cursor, from, number, stitch, chains);
@@ -77,10 +98,18 @@ internal static class StitchSteps
             : new StitchStep(stitch, null, number, null, cursor.SpanFrom(from));
     }
 
+    /// <summary>'10 doubles in 10 stitches', '3 treble in the 3 following stitches': one in each, as old books say it.</summary>
+    private static bool IsOneForEach(Cursor cursor, SizedNumber? number, Placement where) =>
+        where is { Choice: PlaceChoice.Next, Count: { } count } && number is { IsPlain: true } && count.Values == number.Values && number.Values[0] > 1
+        && cursor.Context.Source.Slice(TextSpan.FromTo(where.Span.Start, count.Span.Start)).TrimEnd().Split(' ')[^1].ToLowerInvariant() is "in" or "the" or "on" or "over" or "into" or "following";
+
     /// <summary>'2 d c with ch 3 between in same space'.</summary>
     private static StitchStep TakeSpaced(Cursor cursor, int from, SizedNumber? number, StitchId stitch, SizedNumber chains)
     {
+        int after = cursor.At;
+        cursor.Take(TokenKind.Comma);
         Placement? where = Placements.Take(cursor);
+        if (where is null) cursor.At = after;
         SizedNumber? perPlace = where is not null || number is null ? number ?? SizedNumber.Of(1, new TextSpan(cursor.SpanFrom(from).End, 0)) : null;
         return new StitchStep(stitch, perPlace, where is null ? number : null, where, cursor.SpanFrom(from)) { ChainsBetween = chains };
     }

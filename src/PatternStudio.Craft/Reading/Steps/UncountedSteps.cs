@@ -18,7 +18,8 @@ internal static class UncountedSteps
         foreach ((Phrase words, UncountedReason reason) in Phrases)
         {
             if (!cursor.Is(words)) continue;
-            Clauses.TakeClause(cursor);
+            if (reason is UncountedReason.MakeMore) Clauses.TakeToStop(cursor);
+            else Clauses.TakeClause(cursor);
             steps.Add(new UncountedStep(cursor.Slice(from, cursor.At), reason, cursor.SpanFrom(from)));
             return true;
         }

@@ -102,6 +102,7 @@ internal sealed class Lexer
     private bool EndsAbbreviation()
     {
         if (!glued || tokens.Count == 0 || tokens[^1] is not { Kind: TokenKind.Word, Span.Length: <= 5 }) return false;
+        if (tokens[^1].Word is "dk" or "lt" or "med" or "no" or "approx" or "incl" && at < end && text[at] == ' ') return true;
         int next = at;
         while (next < end && text[next] == ' ') next++;
         return next < end && (char.IsLower(text[next]) || text[next] is ',' or ';');

@@ -1,7 +1,7 @@
 namespace PatternStudio.Craft.Reading.Tokens;
 
 /// <summary>
-/// A phrase of the trade, as data: words in a row, <c>a|b</c> for either, <c>?</c> for one that may be left out, <c>#</c> for a number.
+/// A phrase of the trade, as data: words in a row, <c>a|b</c> for either, <c>?</c> for one that may be left out, <c>#</c> for a number, <c>##</c> for an ordinal.
 /// Words are as the reader calls them (<see cref="Terms.Synonyms"/>); hyphens in the text are looked through.
 /// </summary>
 internal sealed class Phrase
@@ -43,6 +43,7 @@ internal sealed class Phrase
             "," => token.Kind == TokenKind.Comma,
             ":" => token.Kind == TokenKind.Colon,
             "#" => token.Kind == TokenKind.Number,
+            "##" => token.Kind == TokenKind.Ordinal,
             "a" => token.Kind == TokenKind.Word && token.Word is "a" or "an",
             _ => token.Kind == TokenKind.Word ? token.Word == word : token.Kind == TokenKind.Ordinal && token.Value == 1 && word == "first",
         };

@@ -90,6 +90,12 @@ public sealed record Placement(PlaceChoice Choice, PlaceKind Kind, TextSpan Span
     /// <summary>The thing that the place is part of: 'of next shell', 'of ch-5', 'of beg ch-3'.</summary>
     public PlaceKind? Within { get; init; }
 
+    /// <summary>
+    /// For <see cref="PlaceChoice.Each"/>: 2 in 'every other st', 3 in 'every 3rd sc'; null for every one. <see cref="Further"/> is set too, as the words don't say
+    /// where the counting begins.
+    /// </summary>
+    public int? EveryNth { get; init; }
+
     public LoopChoice Loop { get; init; }
 
     public PostChoice Post { get; init; }

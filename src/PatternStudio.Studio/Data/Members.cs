@@ -1,0 +1,33 @@
+using Microsoft.EntityFrameworkCore;
+using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Materials;
+
+namespace PatternStudio.Studio.Data;
+
+/// <summary>
+/// What a caller may see: the only way by which the services reach designs, swatches and yarns. Membership is asked of the store
+/// each time, so that an account that has left a studio sees nothing of it from then on.
+/// </summary>
+internal static class Members
+{
+    public static Task<bool> IsMemberAsync(this StudioDbContext context, Caller caller, CancellationToken cancel) =>
+        context.Memberships.AnyAsync(it => it.AccountId == caller.AccountId && it.StudioId == caller.StudioId, cancel);
+
+    /// <summary>The designs of the caller's studio, deleted ones too.</summary>
+    public static IQueryable<Design> AllDesignsOf(this StudioDbContext context, Caller caller) =>
+        context.Designs.Where(design => design.StudioId == caller.StudioId && context.Memberships.Any(
+            it => it.AccountId == caller.AccountId && it.StudioId == caller.StudioId));
+
+    /// <summary>The designs of the caller's studio that are not deleted.</summary>
+    public static IQueryable<Design> DesignsOf(this StudioDbContext context, Caller caller) =>
+        context.AllDesignsOf(caller).Where(design => design.Deleted == null);
+
+    /// <summary>The swatches of those designs.</summary>
+    public static IQueryable<Swatch> SwatchesOf(this StudioDbContext context, Caller caller) =>
+        context.Swatches.Where(swatch => context.DesignsOf(caller).Any(design => design.Id == swatch.DesignId));
+
+    /// <summary>The yarns of the caller's studio.</summary>
+    public static IQueryable<Yarn> YarnsOf(this StudioDbContext context, Caller caller) =>
+        context.Yarns.Where(yarn => yarn.StudioId == caller.StudioId && context.Memberships.Any(
+            it => it.AccountId == caller.AccountId && it.StudioId == caller.StudioId));
+}

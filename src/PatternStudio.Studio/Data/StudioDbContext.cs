@@ -1,0 +1,47 @@
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore;
+using PatternStudio.Studio.Accounts;
+using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Materials;
+
+namespace PatternStudio.Studio.Data;
+
+/// <summary>The studio's store. One context for each operation, from the factory; never shared.</summary>
+public abstract class StudioDbContext(DbContextOptions options) : IdentityUserContext<Account, Guid>(options)
+{
+    public DbSet<Studio> Studios => Set<Studio>();
+
+    public DbSet<Membership> Memberships => Set<Membership>();
+
+    public DbSet<Design> Designs => Set<Design>();
+
+    public DbSet<DesignVersion> Versions => Set<DesignVersion>();
+
+    public DbSet<Computation> Computations => Set<Computation>();
+
+    public DbSet<Swatch> Swatches => Set<Swatch>();
+
+    public DbSet<Yarn> Yarns => Set<Yarn>();
+
+    /// <summary>Fixed here, not by options: so the model is the same at run time, in the tools and in tests.</summary>
+    protected override Version SchemaVersion => IdentitySchemaVersions.Version2;
+
+    protected override void OnModelCreating(ModelBuilder builder)
+    {
+        base.OnModelCreating(builder);
+        builder.ApplyConfigurationsFromAssembly(typeof(StudioDbContext).Assembly);
+        builder.Entity<IdentityUserClaim<Guid>>().ToTable("AccountClaims");
+        builder.Entity<IdentityUserLogin<Guid>>().ToTable("AccountLogins");
+        builder.Entity<IdentityUserToken<Guid>>().ToTable("AccountTokens");
+    }
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcConverter>();
+}
+
+/// <summary>The store in a SQLite file.</summary>
+public sealed class SqliteStudioDbContext(DbContextOptions<SqliteStudioDbContext> options) : StudioDbContext(options);
+
+/// <summary>The store in PostgreSQL.</summary>
+public sealed class PostgresStudioDbContext(DbContextOptions<PostgresStudioDbContext> options) : StudioDbContext(options);

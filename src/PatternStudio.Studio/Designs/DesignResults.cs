@@ -1,0 +1,60 @@
+using PatternStudio.Craft.Charting;
+using PatternStudio.Craft.Checking;
+using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
+using PatternStudio.Publishing;
+using PatternStudio.Studio.Materials;
+
+namespace PatternStudio.Studio.Designs;
+
+/// <summary>Computes what the desk shows, without saving: the same numbers that a save stores.</summary>
+public static class DesignResults
+{
+    /// <summary>
+    /// Above so many stitches and chains the stored chart shows rows as blocks: it is looked at on a screen, and every symbol costs about
+    /// two hundred bytes in the store.
+    /// </summary>
+    private const int MostSymbols = 6_000;
+
+    private static readonly ChartStyle Style = new() { MostCells = MostSymbols };
+
+    /// <summary>The make of the engine, kept beside everything it computes.</summary>
+    public static string EngineVersion => EngineStamp.Text;
+
+    /// <summary>Computes the results of a text. Pure: the same input gives the same results, and nothing is read or written.</summary>
+    /// <param name="text">The pattern.</param>
+    /// <param name="swatch">The swatch that calibrates size and yarn; null for none.</param>
+    /// <param name="yarn">The yarn it is made of; null for none.</param>
+    public static Results Compute(string text, SwatchDetails? swatch = null, YarnDetails? yarn = null)
+    {
+        CheckedPattern pattern = PatternCheck.Check(text);
+        return new Results(
+            EngineVersion,
+            pattern.Pattern.Terms.Terminology == Terminology.Uk ? "UK" : "US",
+            [.. pattern.Findings.Select(finding => Locate(pattern.Pattern.Source, finding))],
+            [.. Enumerable.Range(0, pattern.Sizes.Count).Select(size => OfSize(pattern, size, swatch, yarn))]);
+    }
+
+    private static LocatedFinding Locate(SourceText source, Finding finding)
+    {
+        LinePosition position = source.Locate(finding.Span.Start);
+        return new LocatedFinding(finding, position.Line, position.Column);
+    }
+
+    private static SizeResults OfSize(CheckedPattern pattern, int size, SwatchDetails? swatch, YarnDetails? yarn)
+    {
+        CheckedSize worked = pattern.Sizes[size];
+        var bare = new SizeResults(worked.Name, worked.Read, [.. worked.Rows], [], null, null, Draw(pattern, size));
+        Measured<RowSchedule> schedule = RowSchedule.Compute(pattern, swatch?.ToMeasure(), yarn?.ToLabel(), size);
+        return schedule.IsKnown
+            ? new ScheduleResults(schedule.Value, yarn?.ToLabel()).AddTo(bare)
+            : bare with { WhyNoSize = schedule.Trace, WhyNoYarn = schedule.Trace };
+    }
+
+    private static string? Draw(CheckedPattern pattern, int size)
+    {
+        if (pattern.Sizes[size].Fabric.Pieces.All(piece => piece.Rows.IsEmpty)) return null;
+        return SvgPainter.Paint(Chart.Draw(pattern, size, Style));
+    }
+}

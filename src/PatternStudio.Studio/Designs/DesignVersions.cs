@@ -1,0 +1,48 @@
+using Microsoft.EntityFrameworkCore;
+using PatternStudio.Studio.Data;
+
+namespace PatternStudio.Studio.Designs;
+
+/// <summary>Looks into the versions of a design.</summary>
+public sealed class DesignVersions(IDbContextFactory<StudioDbContext> contexts)
+{
+    /// <summary>All versions of a design without their texts, the newest first; empty where the studio has no such design.</summary>
+    public async Task<IReadOnlyList<VersionSummary>> ListAsync(Caller caller, Guid designId, CancellationToken cancel = default)
+    {
+        await using StudioDbContext context = await contexts.CreateDbContextAsync(cancel);
+        return await (
+            from version in context.Versions
+            where version.DesignId == designId && context.DesignsOf(caller).Any(it => it.Id == designId)
+            join computed in context.Computations
+                on new { version.DesignId, Version = version.Number } equals new { computed.DesignId, computed.Version }
+            join account in context.Users on version.SavedBy equals account.Id into accounts
+            from account in accounts.DefaultIfEmpty()
+            orderby version.Number descending
+            select new VersionSummary(
+                version.Number, version.SavedAt, account == null ? "" : account.Email ?? "",
+                computed.Rows, computed.RowsChecked, computed.Errors, computed.Warnings)).ToListAsync(cancel);
+    }
+
+    /// <summary>One version with its text; null where the studio has none such.</summary>
+    public async Task<VersionText?> FindAsync(Caller caller, Guid designId, int number, CancellationToken cancel = default)
+    {
+        await using StudioDbContext context = await contexts.CreateDbContextAsync(cancel);
+        return await context.DesignsOf(caller).AnyAsync(it => it.Id == designId, cancel)
+            ? await context.VersionTexts(designId, number).FirstOrDefaultAsync(cancel)
+            : null;
+    }
+}
+
+internal static class VersionQueries
+{
+    public static Task<VersionText> VersionTextAsync(
+        this StudioDbContext context, Guid designId, int number, CancellationToken cancel) =>
+        context.VersionTexts(designId, number).FirstAsync(cancel);
+
+    public static IQueryable<VersionText> VersionTexts(this StudioDbContext context, Guid designId, int number) =>
+        from version in context.Versions
+        where version.DesignId == designId && version.Number == number
+        join account in context.Users on version.SavedBy equals account.Id into accounts
+        from account in accounts.DefaultIfEmpty()
+        select new VersionText(version.Number, version.SavedAt, account == null ? "" : account.Email ?? "", version.Text);
+}

@@ -1,0 +1,61 @@
+using Microsoft.EntityFrameworkCore;
+using PatternStudio.Studio.Data;
+using PatternStudio.Studio.Materials;
+
+namespace PatternStudio.Studio.Designs;
+
+/// <summary>Computes a design from what is in the context, and lays the results beside it to be saved with it.</summary>
+internal static class Reckoning
+{
+    /// <summary>Computes the latest version of a design anew. Saving is the caller's.</summary>
+    public static async Task<Results> ReckonAsync(
+        this StudioDbContext context, Design design, DateTimeOffset now, CancellationToken cancel)
+    {
+        Results results = DesignResults.Compute(
+            design.Text,
+            (await context.SwatchOfAsync(design, cancel))?.Details,
+            (await context.YarnOfAsync(design, cancel))?.Details);
+        await context.KeepAsync(design, results, now, cancel);
+        return results;
+    }
+
+    /// <summary>Calibrates a design by a swatch (null for none) and computes it anew.</summary>
+    public static Task MeasureByAsync(
+        this StudioDbContext context, Design design, Guid? swatchId, DateTimeOffset now, CancellationToken cancel)
+    {
+        design.MeasureBy(swatchId, now);
+        return context.ReckonAsync(design, now, cancel);
+    }
+
+    /// <summary>Makes a design of a yarn (null for none) and computes it anew.</summary>
+    public static Task MakeOfAsync(
+        this StudioDbContext context, Design design, Guid? yarnId, DateTimeOffset now, CancellationToken cancel)
+    {
+        design.MakeOf(yarnId, now);
+        return context.ReckonAsync(design, now, cancel);
+    }
+
+    /// <summary>The swatch that calibrates a design, as it is in this context.</summary>
+    public static async Task<Swatch?> SwatchOfAsync(this StudioDbContext context, Design design, CancellationToken cancel) =>
+        design.SwatchId is { } id ? await context.Swatches.FindAsync([id], cancel) : null;
+
+    /// <summary>The yarn of a design, as it is in this context.</summary>
+    public static async Task<Yarn?> YarnOfAsync(this StudioDbContext context, Design design, CancellationToken cancel) =>
+        design.YarnId is { } id ? await context.Yarns.FindAsync([id], cancel) : null;
+
+    /// <summary>Drops the whole results of older versions, whose summaries stay. Runs at once.</summary>
+    public static Task ThinOutAsync(this StudioDbContext context, Design design, CancellationToken cancel) =>
+        context.Computations
+            .Where(it => it.DesignId == design.Id && it.Version < design.LatestVersion && it.Whole != null)
+            .ExecuteUpdateAsync(set => set.SetProperty(it => it.Whole, (byte[]?)null), cancel);
+
+    private static async Task KeepAsync(
+        this StudioDbContext context, Design design, Results results, DateTimeOffset now, CancellationToken cancel)
+    {
+        Computation? kept = await context.Computations.FindAsync([design.Id, design.LatestVersion], cancel);
+        if (kept is null)
+            context.Computations.Add(new Computation(design.Id, design.LatestVersion, results, now));
+        else
+            kept.Take(results, now);
+    }
+}

@@ -1,0 +1,45 @@
+namespace PatternStudio.Studio.Materials;
+
+/// <summary>A yarn as its label tells.</summary>
+public sealed class Yarn
+{
+    /// <summary>Longest name, fibre or colour name.</summary>
+    public const int NameLength = 200;
+
+    private Yarn() { }
+
+    internal Yarn(Guid id, Guid studioId, YarnDetails details)
+    {
+        (Id, StudioId) = (id, studioId);
+        Change(details);
+    }
+
+    public Guid Id { get; private set; }
+
+    public Guid StudioId { get; private set; }
+
+    public string Name { get; private set; } = "";
+
+    public string Fibre { get; private set; } = "";
+
+    public int? WeightClass { get; private set; }
+
+    public double? MetresPerBall { get; private set; }
+
+    public double? KilogramsPerBall { get; private set; }
+
+    public string ColourName { get; private set; } = "";
+
+    /// <summary>'#6A8F9C'; empty for none.</summary>
+    public string ColourHex { get; private set; } = "";
+
+    internal YarnDetails Details => new(
+        Name, Fibre, WeightClass, MetresPerBall, Si.Grams(KilogramsPerBall), ColourName, ColourHex);
+
+    internal void Change(YarnDetails details)
+    {
+        (Name, Fibre, WeightClass) = (details.Name, details.Fibre, details.WeightClass);
+        (MetresPerBall, KilogramsPerBall) = (details.MetresPerBall, details.GramsPerBall / 1000);
+        (ColourName, ColourHex) = (details.ColourName, details.ColourHex);
+    }
+}

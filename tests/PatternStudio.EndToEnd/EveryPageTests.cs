@@ -1,0 +1,97 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace PatternStudio.EndToEnd;
+
+/// <summary>
+/// Every page on a desk and on a phone, light and dark: no serious fault of accessibility (WCAG rules of the axe engine), nothing wider than
+/// the window. The pictures go to artifacts/screens for people to judge.
+/// </summary>
+public sealed class EveryPageTests(OpenStudio studio) : IClassFixture<OpenStudio>
+{
+    public static TheoryData<int, bool> Windows => new() { { 1440, false }, { 1440, true }, { 390, false }, { 390, true } };
+
+    [Theory]
+    [MemberData(nameof(Windows))]
+    public async Task Every_page_can_be_used_by_everybody_and_fits_its_window(int width, bool dark)
+    {
+        IPage page = await studio.EnterAsync(width, width < 600 ? 844 : 900, dark);
+        var look = new Look(page, $"{width}-{(dark ? "dark" : "light")}");
+        await look.AtAsync("designs");
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "New design" }).ClickAsync();
+        await Assertions.Expect(page.GetByLabel("Title", new() { Exact = true })).ToBeVisibleAsync();
+        await look.AtAsync("new-design");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Cancel" }).ClickAsync();
+
+        await page.OpenDesignAsync("Tidewater Dishcloth");
+        await page.WaitForTimeoutAsync(600);
+        await look.AtAsync("desk");
+        await page.OvertypeAsync("(28 sts)", "(27 sts)");
+        await Assertions.Expect(page.Findings()).ToContainTextAsync("1 error");
+        await page.Findings().GetByRole(AriaRole.Listitem).Filter(new() { HasText = "27" }).GetByRole(AriaRole.Button).First.ClickAsync();
+        await page.WaitForTimeoutAsync(400);
+        await look.AtAsync("desk-finding");
+        await page.Findings().GetByRole(AriaRole.Button, new() { Name = "Mend it" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".saved-state")).ToContainTextAsync("saved today");
+        foreach (string tab in (string[])["Rows", "Chart", "Swatch & yarn"])
+        {
+            await page.GetByRole(AriaRole.Tab, new() { Name = tab }).ClickAsync();
+            await page.WaitForTimeoutAsync(300);
+            await look.AtAsync($"desk-{tab.Split(' ')[0].ToLowerInvariant()}");
+        }
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add a swatch" }).ClickAsync();
+        await Assertions.Expect(page.GetByLabel("Stitches", new() { Exact = true })).ToBeVisibleAsync();
+        await look.AtAsync("swatch");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Cancel" }).ClickAsync();
+
+        await page.GetByRole(AriaRole.Link, new() { Name = "Swatches" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Swatches", Exact = true })).ToBeVisibleAsync();
+        await page.WaitForTimeoutAsync(300);
+        await look.AtAsync("swatches");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Yarns" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Yarns", Exact = true })).ToBeVisibleAsync();
+        await page.WaitForTimeoutAsync(300);
+        await look.AtAsync("yarns");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add a yarn" }).ClickAsync();
+        await Assertions.Expect(page.GetByLabel("Weight of a ball")).ToBeVisibleAsync();
+        await look.AtAsync("yarn");
+
+        await page.GotoAsync(new Uri(studio.Address, "sign-out").ToString());
+        await look.AtAsync("sign-out");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sign out" }).ClickAsync();
+        await look.AtAsync("sign-in");
+        Assert.Empty(look.Faults);
+    }
+}
+
+/// <summary>Looks at a page: takes its picture and notes what is wrong with it.</summary>
+public sealed class Look(IPage page, string window)
+{
+    private static readonly string[] Grave = ["serious", "critical"];
+
+    /// <summary>Pictures far down a page come only when somebody scrolls there: nobody waits for them longer than two seconds.</summary>
+    private const string PicturesAreThere =
+        "Promise.race([Promise.all([...document.images].map(image => image.decode().catch(() => null))), new Promise(done => setTimeout(done, 2000))])";
+
+    private readonly List<string> faults = [];
+
+    public IReadOnlyList<string> Faults => faults;
+
+    public async Task AtAsync(string name)
+    {
+        await page.EvaluateAsync("document.fonts.ready");
+        await page.EvaluateAsync(PicturesAreThere);
+        await page.ScreenshotAsync(new() { Path = Path.Combine(Repository.Root, "artifacts", "screens", $"{name}-{window}.png"), FullPage = true });
+        AxeResult result = await page.RunAxe();
+        faults.AddRange(
+            from violation in result.Violations
+            where Grave.Contains(violation.Impact)
+            from node in violation.Nodes
+            select $"{name} {window}: {violation.Help} at {node.Html}");
+        int beyond = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        if (beyond > 0) faults.Add($"{name} {window}: wider than its window by {beyond} px");
+    }
+}

@@ -1,0 +1,96 @@
+using Microsoft.EntityFrameworkCore;
+using Npgsql;
+using PatternStudio.Studio.Designs;
+
+namespace PatternStudio.Studio.Tests;
+
+/// <summary>The same studio on PostgreSQL. Needs a server: tests/postgres-for-tests.sh starts one and prints its connection string.</summary>
+public sealed class PostgresTests
+{
+    private const string Variable = "PATTERNSTUDIO_TEST_POSTGRES";
+
+    [Fact]
+    public Task The_sample_loads_and_lists() => WithStudioAsync(async studio =>
+    {
+        Caller caller = await studio.NewCallerAsync("", sample: true);
+
+        DesignPage page = await studio.Library.ListAsync(caller, new("SQUARE", Order: DesignOrder.Title, Descending: false));
+
+        Assert.Equal(["Pebble Beach Square", "Pier Lights Granny Square"], page.Designs.Select(line => line.Title));
+    });
+
+    [Fact]
+    public Task Saves_are_kept_with_their_results_and_moments() => WithStudioAsync(async studio =>
+    {
+        Caller caller = await studio.NewCallerAsync();
+        Guid id = await studio.NewDesignAsync(caller);
+        studio.Clock.Advance(TimeSpan.FromTicks(7));
+
+        Saved saved = Assert.IsType<Saved>(await studio.Desk.SaveAsync(caller, id, Texts.WrongCloth, 1));
+
+        OpenDesign open = (await studio.Desk.OpenAsync(caller, id))!;
+        Assert.Equal((Texts.WrongCloth, 2, saved.SavedAt), (open.Text, open.Version, open.Updated));
+        Assert.Equivalent(saved.Results, open.Results, strict: true);
+    });
+
+    [Fact]
+    public Task Of_many_savers_at_once_exactly_one_wins() => WithStudioAsync(async studio =>
+    {
+        Caller caller = await studio.NewCallerAsync();
+        Guid id = await studio.NewDesignAsync(caller);
+
+        SaveOutcome[] outcomes = await Task.WhenAll(Enumerable.Range(0, 8).Select(
+            writer => Task.Run(() => studio.Desk.SaveAsync(caller, id, $"text of writer {writer}", 1))));
+
+        Assert.Single(outcomes.OfType<Saved>());
+        Assert.Equal(7, outcomes.OfType<Conflict>().Count());
+    });
+
+    [Fact]
+    public Task Swatches_and_yarns_calibrate_and_studios_stay_apart() => WithStudioAsync(async studio =>
+    {
+        Caller caller = await studio.NewCallerAsync();
+        Caller stranger = await studio.NewCallerAsync("Drift");
+        Guid id = await studio.NewDesignAsync(caller);
+        Guid yarn = (await studio.Yarns.AddAsync(caller, Texts.Yarn)).Value;
+        Guid swatch = (await studio.Swatches.AddAsync(caller, id, Texts.Swatch with { YarnId = yarn })).Value;
+
+        Assert.True((await studio.Yarns.ChooseAsync(caller, id, yarn)).Succeeded);
+        Assert.Equal(Texts.Swatch with { YarnId = yarn }, (await studio.Desk.OpenAsync(caller, id))!.Swatch);
+        Assert.True((await studio.Swatches.RemoveAsync(caller, swatch)).Succeeded);
+        Assert.Null(await studio.Desk.OpenAsync(stranger, id));
+    });
+
+    [Fact]
+    public Task Of_two_first_setups_at_the_same_moment_one_is_refused() => WithStudioAsync(async studio =>
+    {
+        Outcome<Caller>[] both = await Task.WhenAll(
+            Task.Run(() => studio.Setup.CreateAsync("Dune", "mara@example.com", TestStudio.Password, false)),
+            Task.Run(() => studio.Setup.CreateAsync("Drift", "finn@example.com", TestStudio.Password, false)));
+
+        Assert.Single(both, outcome => outcome.Succeeded);
+    }, openToAll: false);
+
+    private static async Task WithStudioAsync(Func<TestStudio, Task> test, bool openToAll = true)
+    {
+        string? server = Environment.GetEnvironmentVariable(Variable);
+        Assert.SkipWhen(string.IsNullOrEmpty(server),
+            $"SKIPPED: no PostgreSQL server. Run tests/postgres-for-tests.sh and set {Variable} to what it prints.");
+        var connection = new NpgsqlConnectionStringBuilder(server) { Database = $"studio_{Guid.NewGuid():N}" };
+        await using TestStudio studio = await TestStudio.OpenAsync(TestStudio.NewFolder(), true, new()
+        {
+            ["Store:Kind"] = "Postgres",
+            ["Store:Connection"] = connection.ConnectionString,
+            ["Studio:OpenToAll"] = openToAll.ToString(),
+        });
+        try
+        {
+            await test(studio);
+        }
+        finally
+        {
+            await using var context = studio.Context();
+            await context.Database.EnsureDeletedAsync();
+        }
+    }
+}

@@ -1,0 +1,153 @@
+// Looking at a chart: nearer, farther, along, all of it. By wheel, drag, pinch, buttons and keys.
+
+export function open(frame, keyPlace) {
+  return new Chart(frame, keyPlace);
+}
+
+// The key is drawn under the fabric, for print. On the screen it stands apart, as large as the words around it, however near one looks.
+function moveKey(svg, place) {
+  place.replaceChildren();
+  const first = svg?.querySelector("g.key");
+  if (!first) return;
+  const parts = [];
+  for (let part = first; part; part = part.nextElementSibling) parts.push(part);
+  const key = svg.cloneNode(false);
+  key.append(svg.querySelector("style").cloneNode(true), ...parts);
+  for (const name of ["role", "aria-labelledby"]) key.removeAttribute(name);
+  place.append(key);
+  const { x, y, width, height } = key.getBBox();
+  const pixels = 1.5; // for each unit of the drawing: its words are 9 units high
+  key.setAttribute("viewBox", `${x - 2} ${y - 2} ${width + 4} ${height + 4}`);
+  key.setAttribute("width", (width + 4) * pixels);
+  key.setAttribute("height", (height + 4) * pixels);
+}
+
+class Chart {
+  constructor(frame, keyPlace) {
+    this.frame = frame;
+    this.keyPlace = keyPlace;
+    this.stop = new AbortController();
+    this.pointers = new Map();
+    const on = (name, act, more) => frame.addEventListener(name, act, { signal: this.stop.signal, ...more });
+    on("keydown", e => this.key(e));
+    on("wheel", e => this.wheel(e), { passive: false });
+    on("pointerdown", e => this.down(e));
+    on("pointermove", e => this.move(e));
+    on("pointerup", e => this.up(e));
+    on("pointercancel", e => this.pointers.delete(e.pointerId));
+    window.addEventListener("studio:caret", e => this.light(e.detail.at), { signal: this.stop.signal });
+    this.refresh();
+  }
+
+  // Another drawing has come: whoever looked at all of it sees all of the new one, whoever looked nearer stays where they were.
+  refresh() {
+    const near = this.seen && this.fabric && this.seen.width < this.fabric.width * .99;
+    moveKey(this.svg, this.keyPlace);
+    this.fabric = null;
+    if (near) this.show();
+    else this.fit();
+  }
+
+  dispose() { this.stop.abort(); }
+
+  get svg() { return this.frame.querySelector("svg"); }
+
+  whole() {
+    const svg = this.svg;
+    if (!svg) return null;
+    if (!this.fabric?.width) {
+      const { x, y, width, height } = svg.getBBox();
+      const edge = Math.max(width, height) * .02;
+      this.fabric = { x: x - edge, y: y - edge, width: width + 2 * edge, height: height + 2 * edge };
+    }
+    return { ...this.fabric };
+  }
+
+  fit() {
+    this.seen = this.whole();
+    this.show();
+  }
+
+  show() {
+    if (!this.seen) return;
+    const { x, y, width, height } = this.seen;
+    this.svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
+  }
+
+  ensure() { if (!this.seen?.width) this.fit(); return this.seen; }
+
+  nearer(factor, point) {
+    if (!this.ensure()) return;
+    const whole = this.whole(), s = this.seen;
+    const width = Math.min(whole.width * 1.5, Math.max(whole.width / 200, s.width / factor));
+    const by = width / s.width;
+    const at = point ?? { x: s.x + s.width / 2, y: s.y + s.height / 2 };
+    this.seen = { x: at.x - (at.x - s.x) * by, y: at.y - (at.y - s.y) * by, width, height: s.height * by };
+    this.show();
+  }
+
+  along(dx, dy) {
+    if (!this.ensure()) return;
+    const whole = this.whole(), s = this.seen;
+    const within = (value, least, most) => Math.min(most, Math.max(least, value));
+    s.x = within(s.x + dx, whole.x - s.width * .8, whole.x + whole.width - s.width * .2);
+    s.y = within(s.y + dy, whole.y - s.height * .8, whole.y + whole.height - s.height * .2);
+    this.show();
+  }
+
+  point(e) {
+    const p = new DOMPoint(e.clientX, e.clientY).matrixTransform(this.svg.getScreenCTM().inverse());
+    return { x: p.x, y: p.y };
+  }
+
+  wheel(e) {
+    if (!this.svg || !(e.ctrlKey || e.metaKey || document.activeElement === this.frame)) return;
+    e.preventDefault();
+    this.nearer(e.deltaY < 0 ? 1.15 : 1 / 1.15, this.point(e));
+  }
+
+  down(e) {
+    if (!this.ensure()) return;
+    this.pointers.set(e.pointerId, { x: e.clientX, y: e.clientY });
+    this.pressed = { x: e.clientX, y: e.clientY, on: e.target.closest?.("[data-from]") };
+    this.frame.setPointerCapture(e.pointerId);
+  }
+
+  // A press that did not move asks for the words of a symbol.
+  up(e) {
+    this.pointers.delete(e.pointerId);
+    const { x, y, on } = this.pressed ?? {};
+    if (!on || Math.hypot(e.clientX - x, e.clientY - y) > 4) return;
+    window.dispatchEvent(new CustomEvent("studio:words", { detail: { from: Number(on.dataset.from), to: Number(on.dataset.to) } }));
+  }
+
+  // The symbols that the words at the cursor make.
+  light(at) {
+    for (const symbol of this.svg?.querySelectorAll("[data-from]") ?? [])
+      symbol.classList.toggle("here", Number(symbol.dataset.from) <= at && at < Number(symbol.dataset.to));
+  }
+
+  move(e) {
+    const last = this.pointers.get(e.pointerId);
+    if (!last || !this.svg) return;
+    const unit = 1 / this.svg.getScreenCTM().a;
+    const apart = () => { const [a, b] = [...this.pointers.values()]; return Math.hypot(a.x - b.x, a.y - b.y); };
+    const before = this.pointers.size === 2 ? apart() : 0;
+    this.pointers.set(e.pointerId, { x: e.clientX, y: e.clientY });
+    if (before > 0) this.nearer(apart() / before);
+    else this.along((last.x - e.clientX) * unit, (last.y - e.clientY) * unit);
+  }
+
+  key(e) {
+    if (!this.ensure() || e.ctrlKey || e.metaKey || e.altKey) return;
+    const step = this.seen.width / 8;
+    const acts = {
+      "+": () => this.nearer(1.25), "=": () => this.nearer(1.25), "-": () => this.nearer(.8), "0": () => this.fit(),
+      ArrowLeft: () => this.along(-step, 0), ArrowRight: () => this.along(step, 0),
+      ArrowUp: () => this.along(0, -step), ArrowDown: () => this.along(0, step),
+    };
+    if (!acts[e.key]) return;
+    e.preventDefault();
+    acts[e.key]();
+  }
+}
