@@ -75,7 +75,8 @@ internal sealed partial class RowWorker
     {
         if (all.FirstOrDefault(step => step is UnreadStep) is { } unread) return new Mishap(MishapKind.CannotWork, unread.Span);
         FindOpening(all);
-        Mishap? mishap = WorkAll(all) ?? CheckEnd();
+        Mishap? mishap = WorkAll(all) ?? (steps > MostSteps ? new Mishap(MishapKind.TooLarge, all[all.Count - 1].Span) : CheckEnd());
+        context.Spend(steps + builder.Entries);
         return mishap is { Kind: MishapKind.PastTheEnd or MishapKind.LeftOver or MishapKind.RepeatUneven } ? at.Passed ?? mishap : mishap;
     }
 
@@ -113,7 +114,7 @@ internal sealed partial class RowWorker
             endingTold = null;
             return null;
         }
-        if (++steps > MostSteps || builder.Entries > MostSteps / 8) return new Mishap(MishapKind.TooLarge, all[index].Span);
+        if (++steps > MostSteps || builder.Entries > MostSteps / 8 || context.IsSpent(steps + builder.Entries)) return new Mishap(MishapKind.TooLarge, all[index].Span);
         Step step = all[index];
         next = index + 1 < all.Count ? all[index + 1] : null;
         Mishap? mishap = step switch
