@@ -7,5 +7,4 @@ return args.FirstOrDefault() switch
     "fuzz" => LongRun.Fuzz(TimeSpan.FromMinutes(minutes)),
     "compare" => LongRun.Compare(TimeSpan.FromMinutes(minutes)),
     "work" => OneText.Work(args[1]),
-    _ => 0,
 };
