@@ -39,7 +39,7 @@ public static class PatternCheck
     private static CheckedSize Size(PatternWork work, SourceText source)
     {
         EquatableArray<RowReport> rows = RowReports.Of(work.Fabric, source);
-        return new CheckedSize(work.Fabric, rows, RowReports.Summary(rows));
+        return new CheckedSize(work.Fabric, rows, RowReports.Summary(rows)) { Laws = GrowthLaws.Of(work.Fabric) };
     }
 
     private static IEnumerable<Finding> NothingToCheck(Pattern pattern, PatternWork[] works)

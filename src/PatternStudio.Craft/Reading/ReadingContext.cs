@@ -8,7 +8,9 @@ namespace PatternStudio.Craft.Reading;
 /// <summary>What all readers of one text share: the text, its tokens, its terminology, its own stitch names, and the troubles met.</summary>
 internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminology terminology)
 {
+    private const int MostTroubles = 1000;
     private readonly List<ReadingTrouble> troubles = [];
+    private readonly HashSet<(ReadingTroubleKind, TextSpan)> reported = [];
     private readonly HashSet<StitchId> groups = [];
 
     public SourceText Source { get; } = source;
@@ -64,7 +66,7 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
 
     public void Report(ReadingTroubleKind kind, string detail, TextSpan span)
     {
-        if (troubles.Count < 1000) troubles.Add(new ReadingTrouble(kind, detail, span));
+        if (troubles.Count < MostTroubles && reported.Add((kind, span))) troubles.Add(new ReadingTrouble(kind, detail, span));
     }
 
     /// <summary>Takes a stitch of the text's own into its vocabulary.</summary>

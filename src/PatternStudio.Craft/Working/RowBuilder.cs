@@ -25,6 +25,9 @@ internal sealed class RowBuilder
     /// <summary>Number of entries that are kept; bounds the memory of a row.</summary>
     public int Entries => entries.Count;
 
+    /// <summary>Number of cells in all turns.</summary>
+    public long Cells => entries.Sum(entry => entry.Length);
+
     public bool IsEmpty => entries.Count == 0;
 
     public Cell? Last => entries.Count == 0 ? null : entries[^1].At(entries[^1].Length - 1);

@@ -203,11 +203,28 @@ internal sealed partial class RowWorker
     private bool Leaves(Need need) => need.IsNothing || Left() is var left && left.Stitches >= need.Stitches && left.Spaces >= need.Spaces;
 
     /// <summary>The places still to be met.</summary>
-    private Need Left() => course is null ? default
-        : countedLeft is { } kind ? new Need(course.Sum(at.Position, course.Length, (cell, i) => places!.Offers(cell, i, kind)), 0)
-        : new Need(
-            course.Sum(at.Position, course.Length, (cell, _) => places!.Stitches(cell)) - (at.Chain > 0 && context.Conventions.ChainsAreStitches ? at.Chain : 0),
-            places!.HasSpaces ? course.Sum(at.Position, course.Length, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0) : GapsAhead);
+    private Need Left()
+    {
+        if (course is null) return default;
+        // Counted on from where it was counted last: a long row would else be walked again for each of its stitches.
+        Need ahead = counted.Course == course && counted.Kind == countedLeft
+            ? at.Position >= counted.Position ? counted.Ahead - Between(counted.Position, at.Position) : counted.Ahead + Between(at.Position, counted.Position)
+            : Between(at.Position, course.Length);
+        counted = (course, countedLeft, at.Position, ahead);
+        return at.Chain > 0 && countedLeft is null && context.Conventions.ChainsAreStitches ? ahead with { Stitches = ahead.Stitches - at.Chain } : ahead;
+    }
+
+    private (Course? Course, PlaceKind? Kind, long Position, Need Ahead) counted;
+
+    /// <summary>The places from one index up to, not including, another.</summary>
+    private Need Between(long from, long to)
+    {
+        if (countedLeft is { } kind) return new Need(course!.Sum(from, to, (cell, i) => places!.Offers(cell, i, kind)), 0);
+        long spaces = places!.HasSpaces
+            ? course!.Sum(from, to, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0)
+            : course!.Sum(from, Math.Min(to, course.Length - 1), (cell, _) => EndsGroup(cell) ? 1 : 0);
+        return new Need(course.Sum(from, to, (cell, _) => places.Stitches(cell)), spaces);
+    }
 
     /// <summary>
     /// Goes round while <paramref name="turn"/> says so. Where the hook comes back to the same phase of the same run of the row below, and a turn
