@@ -52,7 +52,7 @@ public sealed class BadInputTests
     [InlineData(Texts.TenSc + "Row 2: Rep Row 3.\nRow 3: Rep Row 2.")]
     [InlineData("Special stitches\nAb: cd in next st.\nCd: ab in next st.\n\n" + Texts.TenSc + "Row 2: Ch 1, turn, ab in each sc across.")]
     [InlineData("Special stitches\nAb (ab): (ab, ab) in same st.\n\n" + Texts.TenSc + "Row 2: Ch 1, turn, ab in each sc across.")]
-    [InlineData("Ch 5, join with sl st to form ring.\nRnd 1: 1000000 sc in ring. (1000000 sc)\nRnd 2: 1000000 sc in each sc around.\nRnd 3: 1000000 sc in each sc around.\nRnd 4: 1000000 sc in each sc around.")]
+    [InlineData("Ch 5, join with sl st to form ring.\nRnd 1: 1000 sc in ring. (1000 sc)\nRnd 2: 1000 sc in each sc around.\nRnd 3: 1000 sc in each sc around.\nRnd 4: 1000 sc in each sc around.")]
     public void Work_without_end_comes_to_an_end(string text) => Assert.NotNull(PatternCheck.Check(text));
 
     [Fact]

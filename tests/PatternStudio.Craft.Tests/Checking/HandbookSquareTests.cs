@@ -43,7 +43,9 @@ public sealed class HandbookSquareTests
 
     private static string Solid(int n)
     {
-        int side = (4 * (n - 1)) - 1;
-        return $"Rnd {n}: Ch 3 (counts as dc), dc in next {side - 1} dc, [(2 dc, ch 2, 2 dc) in next ch-2 sp, dc in next {side} dc] 3 times, (2 dc, ch 2, 2 dc) in last ch-2 sp, join with sl st to top of beg ch-3. ({(16 * n) - 4} dc, 4 ch-2 sps)";
+        // The round begins in the first side of round 1, so that corners before it grow behind its end.
+        int side = (4 * (n - 1)) - 1, behind = 2 * (n - 2);
+        string end = behind > 0 ? $", dc in last {behind} dc" : "";
+        return $"Rnd {n}: Ch 3 (counts as dc), dc in next {side - behind - 1} dc, [(2 dc, ch 2, 2 dc) in next ch-2 sp, dc in next {side} dc] 3 times, (2 dc, ch 2, 2 dc) in next ch-2 sp{end}, join with sl st to top of beg ch-3. ({(16 * n) - 4} dc, 4 ch-2 sps)";
     }
 }

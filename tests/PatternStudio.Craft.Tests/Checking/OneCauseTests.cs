@@ -32,4 +32,12 @@ public sealed class OneCauseTests
     [Fact]
     public void A_gap_behind_words_that_may_tell_rows_is_not_claimed() =>
         Assert.DoesNotContain(FindingCodes.RowNumberMissing, Texts.Codes(Texts.TenSc + "Row 2: Ch 1, turn, sc in each sc across, and then carry on for another row the way you like.\nRow 4: Ch 1, turn, sc in each sc across."));
+
+    [Fact]
+    public void A_row_behind_missing_rows_is_not_judged_by_the_row_before_the_gap() =>
+        Assert.Equal([FindingCodes.RowNumberMissing], Texts.Codes(Texts.TenSc + "Row 9: Ch 1, turn, sc in next 14 sc."));
+
+    [Fact]
+    public void Rows_told_in_turn_have_their_numbers() =>
+        Assert.DoesNotContain(FindingCodes.RowNumberRepeated, Texts.Codes(Texts.TenSc + "Rows 2 and 4: Ch 1, turn, sc in each sc across.\nRows 3 and 5: Ch 1, turn, sc in each sc across."));
 }

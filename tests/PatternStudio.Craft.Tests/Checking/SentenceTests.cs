@@ -28,4 +28,12 @@ public sealed class SentenceTests
         string message = Texts.Only("Sizes: Small (Medium, Large)\nCh 11 (13, 15).\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 (12, 15) sc)").Message;
         Assert.Equal("Size Large: Row 1 states 15 sc, but working it gives 14. Correct the number, or the row.", message);
     }
+
+    [Fact]
+    public void A_finding_of_some_sizes_names_them_all()
+    {
+        const string sizes = "Sizes: Small (Medium, Large)\nCh 11 (13, 15).\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 (12, 14) sc)\n";
+        Assert.Equal("Sizes Small and Medium: Row 2 leaves 1 stitch of Row 1 unworked. Work into it, or say that it is left unworked.", Texts.Only(sizes + "Row 2: Ch 1, turn, sc in next 9 (11, 14) sc.").Message);
+        Assert.Equal("Size Small: Row 2 leaves 1 stitch of Row 1 unworked. Work into it, or say that it is left unworked. Size Medium goes wrong here too, by other numbers.", Texts.Only(sizes + "Row 2: Ch 1, turn, sc in next 9 (10, 14) sc.").Message);
+    }
 }
