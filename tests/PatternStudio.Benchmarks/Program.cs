@@ -7,4 +7,5 @@ return args.FirstOrDefault() switch
     "fuzz" => LongRun.Fuzz(TimeSpan.FromMinutes(minutes)),
     "compare" => LongRun.Compare(TimeSpan.FromMinutes(minutes)),
     "work" => OneText.Work(args[1]),
+    _ => Table.Print(),
 };
