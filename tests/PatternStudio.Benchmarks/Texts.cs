@@ -45,7 +45,7 @@ internal static class Texts
         for (int row = 2; row <= rows; row++)
             text.AppendLine((row % 4) switch
             {
-                0 => $"Row {row}: Ch 1, turn, sc in first sc, *sc in next sc, dc in next sc; rep from * across. (181 sts)",
+                0 => $"Row {row}: Ch 1, turn, sc in first sc, *sc in next ch-1 sp, dc in next sc; rep from * across. (181 sts)",
                 1 => $"Row {row}: Ch 1, turn, sc in each st across. (181 sc)",
                 2 => $"Row {row}: Ch 3 (counts as dc), turn, dc in next sc, *sk next sc, 3 dc in next sc, sk next sc; rep from * to last 2 sc, dc in each of last 2 sc. (181 dc)",
                 _ => $"Row {row}: Ch 1, turn, sc in first dc, *ch 1, sk next dc, sc in next dc; rep from * to last 2 dc, ch 1, sk next dc, sc in top of tch. (91 sc, 90 ch-1 sps)",

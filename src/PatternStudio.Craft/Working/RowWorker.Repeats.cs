@@ -232,14 +232,23 @@ internal sealed partial class RowWorker
     /// </summary>
     private void Loop(long times, Func<bool> turn, Need leave = default)
     {
-        Dictionary<(int, long), Met>? met = null;
+        Rounds? rounds = null;
         for (long done = 0; done < times; done++)
         {
             if (times > 3 && !context.Unroll && course is not null && builder.Entries > 0)
-                done += Leap(met ??= [], done, times, leave);
+                done += Leap(rounds ??= new Rounds(), done, times, leave);
             if (done >= times || !turn()) return;
             if (++steps > MostSteps) return;
         }
+    }
+
+    /// <summary>What a loop remembers of its turns.</summary>
+    private sealed class Rounds
+    {
+        public Dictionary<(int Run, long Phase), Met> Met { get; } = [];
+
+        /// <summary>A run in which coming round takes too many cells to be folded; no use in trying again.</summary>
+        public int Hopeless { get; set; } = -1;
     }
 
     /// <summary>When the hook was at a phase last, and the time before that.</summary>
@@ -250,13 +259,19 @@ internal sealed partial class RowWorker
     /// <param name="Left">Places left, where some must be left.</param>
     private sealed record Met(State At, long Done, int Mark, int Before, Need Left);
 
-    private long Leap(Dictionary<(int, long), Met> met, long done, long times, Need leave)
+    private long Leap(Rounds rounds, long done, long times, Need leave)
     {
         (int Run, long Phase) key = course!.PhaseAt(at.Position);
-        Met? then = met.GetValueOrDefault(key);
+        if (key.Run == rounds.Hopeless) return 0;
+        Met? then = rounds.Met.GetValueOrDefault(key);
+        if (then is not null && !builder.CanRepeat(then.Mark))
+        {
+            rounds.Hopeless = key.Run;
+            return 0;
+        }
         long turns = then is not null && then.Before >= 0 && CameRound(then) ? Leap(then, done, times, leave) : 0;
-        if (turns > 0) met.Clear();
-        else met[key] = new Met(at, done, builder.Mark, then?.Mark ?? -1, leave.IsNothing ? default : Left());
+        if (turns > 0) rounds.Met.Clear();
+        else rounds.Met[key] = new Met(at, done, builder.Mark, then?.Mark ?? -1, leave.IsNothing ? default : Left());
         return turns;
     }
 
@@ -266,7 +281,8 @@ internal sealed partial class RowWorker
         long room = Math.Min((course!.RunEnd(at.Position) - at.Position) / consumed - 1, (times - done) / turns - 1);
         room = Math.Min(room, RoomFor(leave, then.Left));
         int stride = (int)(course.Turned ? -consumed : consumed);
-        if (room <= 0 || !builder.DidTheSame(then.Before, then.Mark, stride, Down) || !builder.TryRepeat(then.Mark, room, stride)) return 0;
+        if (room <= 0 || !builder.DidTheSame(then.Before, then.Mark, stride, Down)) return 0;
+        builder.Repeat(then.Mark, room, stride);
         at = at with
         {
             Position = at.Position + room * consumed,
