@@ -165,6 +165,8 @@ internal sealed partial class RowWorker
 
     private Mishap Missing(PlaceKind kind, TextSpan span)
     {
+        // Corners are seen in the fabric, not in the words: a row without spaces or groups may well have them.
+        if (kind.Noun == PlaceNoun.Corner) return new Mishap(MishapKind.CannotWork, span);
         long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
         return new Mishap(all == 0 ? MishapKind.NoSuchPlace : MishapKind.PastTheEnd, span)
         {
@@ -221,10 +223,18 @@ internal sealed partial class RowWorker
     {
         if (ambient is { } inGroup) return (inGroup, null);
         if (course is null) return (null, null);
-        if (at.Last < 0) return First(where with { Choice = PlaceChoice.First });
+        if (at.Last < 0) return WhereTheHookIs(where);
         bool space = course.At(at.Last).Kind == CellKind.Chains && at.LastChain < 0;
         if (at.Chain == 0 && at.Position <= at.Last) at = at with { Position = at.Last + 1, InSpace = space };
         return (TargetAt(at.Last, at.LastChain, space, where), null);
+    }
+
+    /// <summary>'Attach Green in same space', 'ch 3, dc in same space' at the start of a row: where the row before ended, whatever the words call it.</summary>
+    private (Target?, Mishap?) WhereTheHookIs(Placement where)
+    {
+        bool space = course!.Length > 0 && course.At(0).Kind == CellKind.Chains;
+        PlaceKind kind = where.Kind.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace && !space ? PlaceKind.AnyStitch : where.Kind;
+        return First(where with { Choice = PlaceChoice.First, Kind = kind });
     }
 
     private (Target?, Mishap?) First(Placement where)

@@ -18,10 +18,20 @@ internal sealed class WorkContext
         (Pattern, Size, Conventions, Unroll) = (pattern, size, conventions, unroll);
         foreach (StitchDefinition definition in pattern.Definitions)
             if (!MentionsItself(definition)) definitions.TryAdd(definition.Id, definition);
+        foreach (GroupStep named in pattern.Pieces.SelectMany(piece => piece.Items).OfType<RowInstruction>().SelectMany(row => GroupsIn(row.Steps)))
+            definitions.TryAdd(named.Named!.Value, new StitchDefinition(named.Named.Value, [named.Named.Value.Value], named.Span) { Steps = named.Steps });
         foreach (Statement statement in pattern.Statements)
             if (statement.TurningChain is { Chains: > 0 } told) toldTurningChains[told.Chains] = told.Counts;
             else if (statement.TurningChain is { } any) toldOfAll = any.Counts;
     }
+
+    /// <summary>'2 dc, ch 2, 2 dc (shell) in next loop': groups named on the way are stitches that later rows name.</summary>
+    private static IEnumerable<GroupStep> GroupsIn(IEnumerable<Step> steps) => steps.SelectMany(step => step switch
+    {
+        GroupStep { Named: not null } group when group.Steps.All(inner => inner is StitchStep or ChainStep or RemarkStep) => [group],
+        RepeatStep repeat => GroupsIn(repeat.Steps.Concat(repeat.Ending)),
+        _ => Enumerable.Empty<GroupStep>(),
+    });
 
     public Pattern Pattern { get; }
 
