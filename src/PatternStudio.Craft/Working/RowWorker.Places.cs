@@ -13,6 +13,11 @@ internal sealed partial class RowWorker
     /// <param name="work">What is done at each place.</param>
     private Mishap? AtEach(Placement where, Need reserve, Func<Target, Mishap?> work)
     {
+        if (where is { Further: { } further, Choice: PlaceChoice.Same })
+        {
+            if (context.Says(further, "with last") || context.Says(further, "with the last")) where = where with { Further = null };
+            else if (context.Says(further, "first") || context.Says(further, "1st") || context.Says(further, "beg")) return InFirstPlace(where, work);
+        }
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
         if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
@@ -236,6 +241,10 @@ internal sealed partial class RowWorker
         PlaceKind kind = where.Kind.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace && !space ? PlaceKind.AnyStitch : where.Kind;
         return First(where with { Choice = PlaceChoice.First, Kind = kind });
     }
+
+    /// <summary>'in same space with 1st 2 dc', 'in same sc as beginning': the place that this row's own first stitch stands in. The hook stays where it is.</summary>
+    private Mishap? InFirstPlace(Placement where, Func<Target, Mishap?> work) =>
+        builder.FirstFoot is { } foot ? work(new Target(foot, -1)) : new Mishap(MishapKind.CannotWork, where.Span);
 
     private (Target?, Mishap?) First(Placement where)
     {

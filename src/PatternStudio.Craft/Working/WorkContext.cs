@@ -19,7 +19,7 @@ internal sealed class WorkContext
         foreach (StitchDefinition definition in pattern.Definitions)
             if (!MentionsItself(definition)) definitions.TryAdd(definition.Id, definition);
         foreach (GroupStep named in pattern.Pieces.SelectMany(piece => piece.Items).OfType<RowInstruction>().SelectMany(row => GroupsIn(row.Steps)))
-            definitions.TryAdd(named.Named!.Value, new StitchDefinition(named.Named.Value, [named.Named.Value.Value], named.Span) { Steps = named.Steps });
+            if (namedGroups.TryAdd(named.Named!.Value, named.Steps)) definitions.TryAdd(named.Named.Value, new StitchDefinition(named.Named.Value, [named.Named.Value.Value], named.Span) { Steps = named.Steps });
         foreach (Statement statement in pattern.Statements)
             if (statement.TurningChain is { Chains: > 0 } told) toldTurningChains[told.Chains] = told.Counts;
             else if (statement.TurningChain is { } any) toldOfAll = any.Counts;
@@ -52,6 +52,23 @@ internal sealed class WorkContext
             .SelectMany(row => row.Stated?.Items ?? [])
             .Where(item => item.Thing is CountedThing.Groups or CountedThing.Stitch && item.Kind?.Stitch is not null)
             .Select(item => item.Kind!.Stitch!.Value.Value)];
+
+    /// <summary>The name of a group that is worked without naming it: the same stitches as one that the pattern has named.</summary>
+    public StitchId? NameOf(EquatableArray<Step> group)
+    {
+        foreach ((StitchId name, EquatableArray<Step> steps) in namedGroups)
+            if (steps.Count == group.Count && steps.Zip(group).All(pair => IsSame(pair.First, pair.Second))) return name;
+        return null;
+    }
+
+    private readonly Dictionary<StitchId, EquatableArray<Step>> namedGroups = [];
+
+    private static bool IsSame(Step one, Step other) => (one, other) switch
+    {
+        (StitchStep a, StitchStep b) => a.Stitch == b.Stitch && (a.Count ?? a.PerPlace)?.Values == (b.Count ?? b.PerPlace)?.Values && a.Where is null && b.Where is null,
+        (ChainStep a, ChainStep b) => a.Count.Values == b.Count.Values,
+        _ => false,
+    };
 
     public string SizeName => Pattern.Sizes[Size];
 
