@@ -25,7 +25,7 @@ internal sealed partial class PieceWorker
         steps = memo.Inline(steps, context);
         RowSteps split = memo.Split(steps);
         EquatableArray<Step> own = memo.Join(carried, split.Own);
-        if (ground is null && BeginsWithFoundation(own) && !rows.Any(row => row.Status != RowStatus.Checked))
+        if (ground is null && BeginsWithFoundation(own) && (carried.IsEmpty && IsFoundationRow(instruction) || !rows.Any(row => row.Status != RowStatus.Checked)))
         {
             own = LayFoundation(instruction, own);
             if (!own.Any(step => step is StitchStep or GroupStep or RepeatStep))

@@ -27,6 +27,7 @@ internal sealed partial class PieceWorker
     private int lastNumber;
     private string section = "";
     private bool sectionBegins;
+    private int sectionStart;
     private long startAt;
 
     /// <param name="context">What holds for the whole pattern.</param>
@@ -44,12 +45,13 @@ internal sealed partial class PieceWorker
     {
         section = piece.Name;
         sectionBegins = true;
+        sectionStart = rows.Count;
         WorkItems(piece.Items);
     }
 
     private void WorkItems(IEnumerable<PieceItem> items)
     {
-        foreach (PieceItem item in items)
+        foreach (PieceItem item in InOrder(items))
         {
             if (rows.Count > MostRows) break;
             switch (item)
@@ -68,6 +70,26 @@ internal sealed partial class PieceWorker
             }
         }
     }
+
+    /// <summary>'15, 17.' and then '16, 18.': rows listed with gaps are worked in the order of their numbers.</summary>
+    private static IEnumerable<PieceItem> InOrder(IEnumerable<PieceItem> items)
+    {
+        PieceItem[] all = [.. items];
+        for (int i = 0; i < all.Length; i++)
+        {
+            if (all[i] is RowInstruction first && i + 1 < all.Length && all[i + 1] is RowInstruction second && Interleave(first, second))
+            {
+                foreach ((int number, RowInstruction row) in first.Heading.Numbers.Select(n => (n, first)).Concat(second.Heading.Numbers.Select(n => (n, second))).OrderBy(numbered => numbered.Item1))
+                    yield return row with { Heading = row.Heading with { Numbers = [number] } };
+                i++;
+            }
+            else yield return all[i];
+        }
+    }
+
+    private static bool Interleave(RowInstruction first, RowInstruction second) =>
+        first.Heading is { Numbering: RowNumbering.Listed, Numbers: { Count: > 1 } one } && second.Heading is { Numbering: RowNumbering.Listed, Numbers: { Count: > 1 } other }
+        && other[0] == one[0] + 1 && one.Count == other.Count && one[1] == other[0] + 1 && !first.Steps.IsEmpty;
 
     /// <summary>True where a section begins a fabric of its own: with a chain to work into, or with a ring.</summary>
     public static bool BeginsAnew(Pattern pattern, Piece piece) =>
@@ -119,6 +141,7 @@ internal sealed partial class PieceWorker
 
     private void WorkUnlabelled(RowInstruction row)
     {
+        if (rows.Any(IsWorked) && BeginsPart(row)) StartAgain(row);
         if (row.Heading.Kind != RowKind.Foundation && rows.Any(IsWorked) && (row.Steps.All(IsFinishing) || row.Steps.Any(IsAssembly))) return;
         if (row.Heading.Kind != RowKind.Foundation)
         {
@@ -146,7 +169,7 @@ internal sealed partial class PieceWorker
         while (everyOther is { } other && !ReferenceEquals(other, row) && lastNumber + 1 < number && rows.Count <= MostRows && FitsParity(other, lastNumber + 1))
             WorkRow(lastNumber + 1, other, other.Span);
         if (number == 1 && lastNumber > 0) StartAgain(row);
-        else if (number <= lastNumber && sectionBegins && GoBackTo(number - 1)) lastNumber = number - 1;
+        else if (number <= lastNumber && sectionBegins && (GoBackTo(number - 1) || BeginsOwnNumbers(number))) lastNumber = number - 1;
         else if (number <= lastNumber) Report(new Mishap(MishapKind.RowNumberRepeated, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
         else if (number > lastNumber + 1 && lastNumber > 0) Report(new Mishap(MishapKind.RowNumberMissing, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
         sectionBegins = false;
@@ -165,6 +188,20 @@ internal sealed partial class PieceWorker
         return true;
     }
 
+    /// <summary>
+    /// 'Edge: Attach White in … 2nd Round.': a section counts its rows from one again, its first without a number. Where rows of it that
+    /// come before are not told here ('work 1st round same as for the large motif'), what it is worked into is not known.
+    /// </summary>
+    private bool BeginsOwnNumbers(int number)
+    {
+        int worked = rows.Count - sectionStart;
+        if (worked >= number) return false;
+        if (worked < number - 1) (ground, carried, turnsNext, staysNext) = (null, [], false, false);
+        else
+            for (int i = 1; i <= worked; i++) byNumber[i] = rows[sectionStart + i - 1].Instruction;
+        return true;
+    }
+
     private static bool FitsParity(RowInstruction row, int number) =>
         row.Heading.Numbers.IsEmpty || (row.Heading.Numbers[0] - number) % 2 == 0;
 
@@ -174,8 +211,14 @@ internal sealed partial class PieceWorker
         lastNumber = 0;
         everyOther = null;
         byNumber.Clear();
-        if (BeginsWithFoundation(row.Steps) && IsFoundationRow(row)) ground = null;
+        if (!BeginsWithFoundation(row.Steps) || !IsFoundationRow(row)) return;
+        (ground, carried, turnsNext, staysNext) = (null, [], false, false);
+        sectionStart = rows.Count;
     }
+
+    /// <summary>'Back: ch 81, 1 shell in every 3rd st': a chain to work into begins another part, with or without a heading.</summary>
+    private static bool BeginsPart(RowInstruction row) =>
+        row.Heading.Kind != RowKind.Foundation && BeginsWithFoundation(row.Steps) && IsFoundationRow(row) && row.Steps.Any(step => step is StitchStep or GroupStep or RepeatStep);
 
     private void Report(Mishap mishap)
     {

@@ -32,6 +32,9 @@ internal sealed class RowBuilder
 
     public Cell? Last => entries.Count == 0 ? null : entries[^1].At(entries[^1].Length - 1);
 
+    /// <summary>What the row's first stitch stands in; null where it has none, or begins with a loop of chains.</summary>
+    public Foot? FirstFoot => entries.Count == 0 || entries[0].At(0) is not { Feet.IsEmpty: false } first ? null : first.Feet[0];
+
     public void Add(Cell cell) => entries.Add(new Entry(cell, null));
 
     public void Add(Run run) => entries.Add(run.Length == 1 ? new Entry(run.Unit[0], null) : new Entry(null, run));

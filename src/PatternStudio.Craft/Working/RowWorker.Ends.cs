@@ -193,7 +193,9 @@ internal sealed partial class RowWorker
         if (step.Colour is not null) at = at with { Colour = step.Colour };
         if (step.Where is null) return null;
         if (course is null) return new Mishap(MishapKind.CannotWork, step.Span);
-        Mishap? mishap = AtEach(step.Where with { Count = null }, default, target =>
+        Placement place = step.Where;
+        if (place.Further is not null && IsUniformRound) place = new Placement(PlaceChoice.First, PlaceKind.AnyStitch, place.Span);
+        Mishap? mishap = AtEach(place with { Count = null }, default, target =>
         {
             attached = true;
             return null;
@@ -204,6 +206,9 @@ internal sealed partial class RowWorker
         opened = true;
         return WorkInto(new StitchStep(stitch, null, null, null, step.Span), context.Traits(stitch), 1, TargetAt(at.Last, at.LastChain, at.InSpace, null));
     }
+
+    /// <summary>A round of one kind of stitch is the same from wherever it is begun: 'attach Green in any st on side'.</summary>
+    private bool IsUniformRound => GoesAround && course is { Row.Joined: true } && course.Row.Runs.All(run => run.Unit.All(cell => cell.Kind == CellKind.Stitch && cell.Stitch == course.At(0).Stitch));
 
     /// <summary>A round that starts elsewhere meets everything from there on, and last what lies before it.</summary>
     private void StartRoundHere()
@@ -294,10 +299,14 @@ internal sealed partial class RowWorker
         return last < 0 ? null : last;
     }
 
+    /// <summary>True where all of the row stands in one place of a chain ring ('ch 4, join, 18 dc in this st'): a ring is never used up.</summary>
+    private bool IsRing => course is { Row: { Kind: RowKind.Foundation, Joined: true } } && !builder.IsEmpty
+        && !builder.Has(cell => cell.Counts && cell.Feet.Any(foot => foot.Place != (builder.FirstFoot?.Place ?? foot.Place)));
+
     /// <summary>Nothing may be left over, unless the row says so, works into spaces, or goes along an edge.</summary>
     private Mishap? CheckEnd()
     {
-        if (course is null || leavesUnworked || alongEdge || at.InSpace || lastWorked is null) return null;
+        if (course is null || leavesUnworked || alongEdge || at.InSpace || lastWorked is null || IsRing) return null;
         long left = Left().Stitches;
         if (left == 0 || onOtherSide && left == 1) return null;
         return stopped ?? new Mishap(MishapKind.LeftOver, lastWorked.Span) { Found = left, Named = "st", Met = course.Row.Label };

@@ -13,6 +13,11 @@ internal sealed partial class RowWorker
     /// <param name="work">What is done at each place.</param>
     private Mishap? AtEach(Placement where, Need reserve, Func<Target, Mishap?> work)
     {
+        if (where is { Further: { } further, Choice: PlaceChoice.Same })
+        {
+            if (context.Says(further, "with last") || context.Says(further, "with the last")) where = where with { Further = null };
+            else if (context.Says(further, "first") || context.Says(further, "1st") || context.Says(further, "beg")) return InFirstPlace(where, work);
+        }
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
         if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
@@ -165,6 +170,8 @@ internal sealed partial class RowWorker
 
     private Mishap Missing(PlaceKind kind, TextSpan span)
     {
+        // Corners are seen in the fabric, not in the words: a row without spaces or groups may well have them.
+        if (kind.Noun == PlaceNoun.Corner) return new Mishap(MishapKind.CannotWork, span);
         long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
         return new Mishap(all == 0 ? MishapKind.NoSuchPlace : MishapKind.PastTheEnd, span)
         {
@@ -218,11 +225,23 @@ internal sealed partial class RowWorker
     {
         if (ambient is { } inGroup) return (inGroup, null);
         if (course is null) return (null, null);
-        if (at.Last < 0) return First(where with { Choice = PlaceChoice.First });
+        if (at.Last < 0) return WhereTheHookIs(where);
         bool space = course.At(at.Last).Kind == CellKind.Chains && at.LastChain < 0;
         if (at.Chain == 0 && at.Position <= at.Last) at = at with { Position = at.Last + 1, InSpace = space };
         return (TargetAt(at.Last, at.LastChain, space, where), null);
     }
+
+    /// <summary>'Attach Green in same space', 'ch 3, dc in same space' at the start of a row: where the row before ended, whatever the words call it.</summary>
+    private (Target?, Mishap?) WhereTheHookIs(Placement where)
+    {
+        bool space = course!.Length > 0 && course.At(0).Kind == CellKind.Chains;
+        PlaceKind kind = where.Kind.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace && !space ? PlaceKind.AnyStitch : where.Kind;
+        return First(where with { Choice = PlaceChoice.First, Kind = kind });
+    }
+
+    /// <summary>'in same space with 1st 2 dc', 'in same sc as beginning': the place that this row's own first stitch stands in. The hook stays where it is.</summary>
+    private Mishap? InFirstPlace(Placement where, Func<Target, Mishap?> work) =>
+        builder.FirstFoot is { } foot ? work(new Target(foot, -1)) : new Mishap(MishapKind.CannotWork, where.Span);
 
     private (Target?, Mishap?) First(Placement where)
     {

@@ -10,6 +10,8 @@ internal sealed partial class RowWorker
     private Mishap? WorkStitches(StitchStep step, EquatableArray<Step> all, int index)
     {
         if (AtTop && index < opening) return WorkMove(step);
+        if (IsWorkedShaping(step)) return null;
+        if (ShapedAt(step, all, index) is var (shapedStitch, where, shaping)) return WorkShaped(step, shapedStitch, where, shaping);
         if (IsClosingSlipStitch(step, all, index)) return Join(new JoinStep(step.Stitch, step.Where, false, step.Span));
         if (IsOpeningMove(step, all, index))
         {
@@ -177,6 +179,7 @@ internal sealed partial class RowWorker
         }
         if (ambient is { } place && where.Choice is PlaceChoice.Next && where.Count is null && ambientGroup is not null) return InPlace(place);
         if (where.Choice == PlaceChoice.RowEnds) return new Mishap(MishapKind.CannotWork, where.Span);
+        name ??= context.NameOf(inner);
         return AtEach(where, Reserve(all, index), InPlace);
     }
 

@@ -138,6 +138,8 @@ internal sealed partial class RowWorker
             EitherStep either => WorkEither(either, all, index),
             MeshStep mesh => WorkMeshes(mesh),
             LeaveUnworkedStep => LeaveUnworked(),
+            UncountedStep when IsWorkedShaping(step) => null,
+            UncountedStep { Reason: UncountedReason.MakeMore } when AtTop && index > 0 => null,
             AsRowStep or UncountedStep or MotionsStep => new Mishap(MishapKind.CannotWork, step.Span),
             _ => null,
         };

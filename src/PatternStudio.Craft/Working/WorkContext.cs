@@ -18,10 +18,20 @@ internal sealed class WorkContext
         (Pattern, Size, Conventions, Unroll) = (pattern, size, conventions, unroll);
         foreach (StitchDefinition definition in pattern.Definitions)
             if (!MentionsItself(definition)) definitions.TryAdd(definition.Id, definition);
+        foreach (GroupStep named in pattern.Pieces.SelectMany(piece => piece.Items).OfType<RowInstruction>().SelectMany(row => GroupsIn(row.Steps)))
+            if (namedGroups.TryAdd(named.Named!.Value, named.Steps)) definitions.TryAdd(named.Named.Value, new StitchDefinition(named.Named.Value, [named.Named.Value.Value], named.Span) { Steps = named.Steps });
         foreach (Statement statement in pattern.Statements)
             if (statement.TurningChain is { Chains: > 0 } told) toldTurningChains[told.Chains] = told.Counts;
             else if (statement.TurningChain is { } any) toldOfAll = any.Counts;
     }
+
+    /// <summary>'2 dc, ch 2, 2 dc (shell) in next loop': groups named on the way are stitches that later rows name.</summary>
+    private static IEnumerable<GroupStep> GroupsIn(IEnumerable<Step> steps) => steps.SelectMany(step => step switch
+    {
+        GroupStep { Named: not null } group when group.Steps.All(inner => inner is StitchStep or ChainStep or RemarkStep) => [group],
+        RepeatStep repeat => GroupsIn(repeat.Steps.Concat(repeat.Ending)),
+        _ => Enumerable.Empty<GroupStep>(),
+    });
 
     public Pattern Pattern { get; }
 
@@ -53,6 +63,23 @@ internal sealed class WorkContext
 
     /// <summary>Counts what a row took.</summary>
     public void Spend(long inThisRow) => spent += inThisRow;
+
+    /// <summary>The name of a group that is worked without naming it: the same stitches as one that the pattern has named.</summary>
+    public StitchId? NameOf(EquatableArray<Step> group)
+    {
+        foreach ((StitchId name, EquatableArray<Step> steps) in namedGroups)
+            if (steps.Count == group.Count && steps.Zip(group).All(pair => IsSame(pair.First, pair.Second))) return name;
+        return null;
+    }
+
+    private readonly Dictionary<StitchId, EquatableArray<Step>> namedGroups = [];
+
+    private static bool IsSame(Step one, Step other) => (one, other) switch
+    {
+        (StitchStep a, StitchStep b) => a.Stitch == b.Stitch && (a.Count ?? a.PerPlace)?.Values == (b.Count ?? b.PerPlace)?.Values && a.Where is null && b.Where is null,
+        (ChainStep a, ChainStep b) => a.Count.Values == b.Count.Values,
+        _ => false,
+    };
 
     public string SizeName => Pattern.Sizes[Size];
 

@@ -34,11 +34,24 @@ internal static class StitchDefinitions
     /// <summary>Outside a heading, only words that tell motions or steps define: 'Border: Join A …' does not.</summary>
     private static bool SaysHow(Cursor cursor)
     {
+        if (BeginsPiece(cursor)) return false;
         if (MotionWords.AreIn(cursor)) return true;
         int from = cursor.At;
         StepList steps = StepReader.ReadAll(cursor);
         cursor.At = from;
         return steps.Steps.All(step => step is StitchStep or GroupStep or ChainStep or RemarkStep or SkipStep or EitherStep or RepeatStep or JoinStep) && steps.Steps.Any(step => step is StitchStep or GroupStep);
+    }
+
+    /// <summary>'Motif: With Yellow ch 9, join to form a ring, …' heads a piece, whatever motions its rounds tell.</summary>
+    private static bool BeginsPiece(Cursor cursor)
+    {
+        bool joined = false;
+        for (int i = 0; i < 16 && cursor.Ahead(i).Kind != TokenKind.Dot; i++)
+        {
+            joined |= cursor.Ahead(i).IsWord("join");
+            if (joined && cursor.Ahead(i).IsWord("ring")) return true;
+        }
+        return false;
     }
 
     private static StitchDefinition Define(Cursor cursor, DefinitionNames names, int from)

@@ -37,6 +37,7 @@ internal static class RowReader
         cursor.SkipSeparators();
         newSentence |= AfterSentence(cursor);
         if (newSentence && RowReferences.ReadRepeat(cursor, steps) is { } repeat) repeats.Add(repeat);
+        else if (!newSentence && RowReferences.ReadRepeatOfRows(cursor, steps) is { } ofRows) repeats.Add(ofRows);
         else if (!RowReferences.ReadAsRow(cursor, steps)) StepReader.ReadNext(cursor, steps);
     }
 

@@ -148,6 +148,15 @@ internal static class RowReferences
         return true;
     }
 
+    /// <summary>'…, turn, repeat 6th, 7th, 8th and 9th rows 20 times': behind the words of a row, rows named with a number of times are rows of their own.</summary>
+    public static RepeatRows? ReadRepeatOfRows(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (steps.Steps.Any(step => step is StitchStep or GroupStep or RepeatStep) && RowRepeats.Take(cursor) is { Rows.Count: > 1, Until: RowsUntil.MoreTimes } repeat) return repeat;
+        cursor.At = from;
+        return null;
+    }
+
     /// <summary>'Rep Rows 2 and 3 for 12 more rows', 'Repeat 2nd row until piece measures 40 cm': an entry of its own.</summary>
     public static RepeatRows? ReadRepeat(Cursor cursor, StepList steps)
     {

@@ -71,6 +71,8 @@ internal static class Determined
         if (TakeEveryNth(cursor) is { } nth) return nth;
         PlaceChoice choice = cursor.Take(Next) ? PlaceChoice.Each : cursor.Take(Last) ? PlaceChoice.Last : TakeFirst(cursor) ? PlaceChoice.First : PlaceChoice.Each;
         SizedNumber? count = TakeCount(cursor);
+        // 'each of 4 remaining sc': their number says which, whatever they are called.
+        if (count is not null && cursor.TakeWord("remaining")) return PlaceNouns.Take(cursor) is null ? Of(choice, null, count) : Of(choice, PlaceKind.AnyStitch, count);
         return Of(choice, PlaceNouns.Take(cursor), count);
     }
 

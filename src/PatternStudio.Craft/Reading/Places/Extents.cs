@@ -109,12 +109,12 @@ internal static class Extents
         return kind is null && count.Span.Length == 0 ? null : new Extent(ExtentKind.ToLast, cursor.SpanFrom(from)) { Count = count, Place = kind };
     }
 
-    /// <summary>'until 2nd s c from end'.</summary>
+    /// <summary>'until 2nd s c from end': that one is the last to be worked, so one stays.</summary>
     private static Extent? TakeToNth(Cursor cursor, int from)
     {
         cursor.At = from;
         if (!cursor.Take(ToPlace) || Numbers.TakeOrdinal(cursor) is not { } nth || PlaceNouns.Take(cursor) is not { } kind || !cursor.Take(FromEnd)) return null;
-        return new Extent(ExtentKind.ToLast, cursor.SpanFrom(from)) { Count = SizedNumber.Of(nth), Place = kind };
+        return new Extent(ExtentKind.ToLast, cursor.SpanFrom(from)) { Count = SizedNumber.Of(Math.Max(0, nth - 1)), Place = kind };
     }
 
     private static Extent? TakeUntilRemain(Cursor cursor, int from)

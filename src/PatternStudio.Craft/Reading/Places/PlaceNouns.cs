@@ -14,7 +14,7 @@ internal static class PlaceNouns
     private static readonly Phrase Ring = new("the? magic|center|adjustable? ring|mr");
     private static readonly Phrase SpaceWord = new("sp|loop|mesh|arch|lp");
     private static readonly Phrase ChainWord = new("foundation|base? ch st?");
-    private static readonly Phrase StitchOfChain = new("st of foundation|base|beg? ch");
+    private static readonly Phrase StitchOfChain = new("st of foundation|base|beg|end? ch");
     private static readonly Phrase StitchWord = new("st");
     private static readonly Phrase OrSpace = new("and|or|& in? each? ch? sp|loop");
     private static readonly Phrase OrChain = new("and|or|& in? each? ch");

@@ -58,6 +58,7 @@ internal static class BracketSteps
         cursor.At = from;
         EquatableArray<Step> members = StepReader.ReadAll(cursor.Inside(partner)).ToArray();
         cursor.At = end;
+        if (members is [StitchStep { Where: null } name] && SharedPlaces.GroupNamed(cursor.Context, steps, name.Stitch, where)) return true;
         steps.Add(new GroupStep(members, where, cursor.SpanFrom(from)));
         return true;
     }

@@ -22,7 +22,9 @@ internal static class ColourNames
             cursor.At = start;
             return null;
         }
-        return cursor.Slice(from, cursor.At);
+        string name = cursor.Slice(from, cursor.At);
+        cursor.TakeWord("color");
+        return name;
     }
 
     private static bool IsName(Cursor cursor, int from, bool anyWord)

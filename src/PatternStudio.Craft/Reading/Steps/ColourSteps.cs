@@ -71,7 +71,7 @@ internal static class ColourSteps
 
     private static bool ReadWith(Cursor cursor, StepList steps, int from)
     {
-        if (!cursor.Take(With) || ColourNames.Take(cursor, anyWord: cursor.Ahead(1) is { Kind: TokenKind.Comma } or { Word: "ch" }) is not { } colour) return false;
+        if (!cursor.Take(With) || ColourNames.Take(cursor, anyWord: cursor.Ahead(1) is { Kind: TokenKind.Comma or TokenKind.Dash } or { Word: "ch" }) is not { } colour) return false;
         steps.Add(new ColourStep(colour, cursor.SpanFrom(from)));
         return true;
     }

@@ -56,7 +56,7 @@ internal static class JoinSteps
     {
         int from = cursor.At;
         if (cursor.TakeStitch() is not { } stitch || (stitch != StitchId.SlipStitch && stitch != StitchId.Single)) return false;
-        bool ring = cursor.Take(FormRing);
+        bool ring = stitch == StitchId.SlipStitch ? TakeRing(cursor) : cursor.Take(FormRing);
         Placement? where = ring ? null : Placements.Take(cursor);
         ring |= cursor.Take(FormRing);
         if (!ring && !cursor.Take(ToJoin) && !cursor.Take(ToClose)) return false;

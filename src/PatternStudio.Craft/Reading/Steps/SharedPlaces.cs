@@ -21,6 +21,17 @@ internal static class SharedPlaces
         steps.Wrap(first, new GroupStep(members.ToEquatableArray(), where, TextSpan.FromTo(members[0].Span.Start, last.Span.End)));
     }
 
+    /// <summary>'3 dc, ch 1, 3 dc (shell) in next loop': the list before the bracket is what the name stands for. False where no such list stands before it.</summary>
+    public static bool GroupNamed(ReadingContext context, StepList steps, StitchId name, Placement where)
+    {
+        if (steps.Last is not StitchStep { Where: null, Count: { } count } last || last.Stitch == name) return false;
+        steps.ReplaceLast(last with { Where = where, PerPlace = count, Count = null, Span = TextSpan.FromTo(last.Span.Start, where.Span.End) });
+        Group(context, steps);
+        GroupStep group = steps.Last as GroupStep ?? new GroupStep([last], where, steps.Last!.Span);
+        steps.ReplaceLast(group with { Named = name });
+        return true;
+    }
+
     private static bool IsOnePlace(Placement where) =>
         where.And is null && where.Choice is PlaceChoice.Next or PlaceChoice.Same or PlaceChoice.First or PlaceChoice.Last or PlaceChoice.Nth or PlaceChoice.FromHook
             or PlaceChoice.InRing or PlaceChoice.Centre or PlaceChoice.Between or PlaceChoice.Each or PlaceChoice.TurningChainTop or PlaceChoice.TurningChainSpace

@@ -14,6 +14,7 @@ internal static class SkipSteps
     private static readonly Phrase Behind = new("behind|under|in front? of? the?");
     private static readonly Phrase JustMade = new("just? make|work");
     private static readonly Phrase OfRow = new("of row|rnd #");
+    private static readonly Phrase OfChain = new("of the? foundation? ch");
     private static readonly Phrase Unworked = new("unworked|free|remaining");
     private static readonly Phrase Tail = new("of|in|on|under|at the? ch|foundation|base|prev|last row|rnd|ch?");
 
@@ -63,6 +64,7 @@ internal static class SkipSteps
             if (PlaceNouns.Take(cursor) is { Noun: PlaceNoun.ChainSpace } space) (count, kind) = (null, space);
             else cursor.At = after;
         }
+        if (count is null && kind is null && cursor.At > from + 1 && cursor.Ahead(-1) is { Word: "first" } or { Kind: TokenKind.Ordinal } && cursor.Take(OfChain)) kind = PlaceKind.Chain;
         if (count is null && kind is null) return null;
         if (!TakeMade(cursor) && !cursor.Take(Tail)) FurtherWords.Take(cursor);
         return new SkipStep(count ?? SizedNumber.Of(1, new TextSpan(cursor.SpanFrom(from).End, 0)), kind ?? PlaceKind.AnyStitch, cursor.SpanFrom(from));
