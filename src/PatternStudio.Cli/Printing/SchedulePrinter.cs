@@ -24,7 +24,11 @@ internal static class SchedulePrinter
         string[][] lines = [["Row", "Stitches", "Width", "Yarn", "In all"], .. piece.Rows.Select(Line)];
         int[] widths = [.. Enumerable.Range(0, 5).Select(column => lines.Max(line => line[column].Length))];
         foreach (string[] line in lines)
-            output.WriteLine("  " + line[0].PadRight(widths[0]) + string.Concat(Enumerable.Range(1, 4).Select(column => "  " + line[column].PadLeft(widths[column]))));
+        {
+            IEnumerable<string> numbers = Enumerable.Range(1, 4).Select(column => line[column].PadLeft(widths[column]));
+            output.WriteLine($"  {line[0].PadRight(widths[0])}  {string.Join("  ", numbers)}");
+        }
+
         if (piece.NotKnownFrom is { } gap) output.WriteLine("  " + gap);
     }
 

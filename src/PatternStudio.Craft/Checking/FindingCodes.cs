@@ -1,7 +1,8 @@
 namespace PatternStudio.Craft.Checking;
 
 /// <summary>
-/// Every finding's code and how much it matters. A code keeps its meaning for ever; one that is given up stays listed here as a comment.
+/// Every finding's code and how much it matters; <c>docs/findings</c> has a page on each. A code keeps its meaning for ever; one that is given
+/// up stays listed here as a comment.
 /// </summary>
 public static class FindingCodes
 {
@@ -26,13 +27,15 @@ public static class FindingCodes
     public const string StarWithoutRepeat = "star-without-repeat";
     public const string BracketOpen = "bracket-open";
     public const string OtherTerms = "other-terms";
+    public const string CmInchesDiffer = "cm-inches-differ";
+    public const string MultipleDiffers = "multiple-differs";
     public const string NotRead = "not-read";
     public const string NotWorked = "not-worked";
     public const string NothingToCheck = "nothing-to-check";
     public const string TooLarge = "too-large";
     public const string NotText = "not-text";
 
-    private static readonly Dictionary<string, Severity> Severities = new()
+    private static readonly IReadOnlyDictionary<string, Severity> Severities = new Dictionary<string, Severity>
     {
         [CountDiffers] = Severity.Error,
         [PastTheEnd] = Severity.Error,
@@ -55,6 +58,8 @@ public static class FindingCodes
         [StarWithoutRepeat] = Severity.Warning,
         [BracketOpen] = Severity.Warning,
         [OtherTerms] = Severity.Warning,
+        [CmInchesDiffer] = Severity.Warning,
+        [MultipleDiffers] = Severity.Warning,
         [NotRead] = Severity.Warning,
         [NotWorked] = Severity.Note,
         [NothingToCheck] = Severity.Error,
@@ -63,8 +68,9 @@ public static class FindingCodes
     };
 
     /// <summary>Every code.</summary>
-    public static IReadOnlyCollection<string> All => Severities.Keys;
+    public static IEnumerable<string> All => Severities.Keys;
 
     /// <summary>How much a finding of a code matters.</summary>
+    /// <exception cref="KeyNotFoundException">The code is none of <see cref="All"/>.</exception>
     public static Severity SeverityOf(string code) => Severities[code];
 }

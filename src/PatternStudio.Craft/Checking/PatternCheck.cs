@@ -1,3 +1,5 @@
+using PatternStudio.Craft.Checking.Fixes;
+using PatternStudio.Craft.Checking.Sentences;
 using PatternStudio.Craft.Reading;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
@@ -14,28 +16,35 @@ public static class PatternCheck
     /// <param name="told">The terminology, where known; null to find it from the text.</param>
     public static CheckedPattern Check(string text, Terminology? told = null)
     {
+        CheckedPattern found = CheckWithoutProof(text, told);
+        return found with { Findings = FixProof.Keep(found, edited => CheckWithoutProof(edited, told).Findings) };
+    }
+
+    /// <summary>Checks a text; the fixes of its findings are as yet no more than proposed.</summary>
+    private static CheckedPattern CheckWithoutProof(string text, Terminology? told)
+    {
         Pattern pattern = PatternReader.Read(text, told);
         PatternWork[] works = [.. Enumerable.Range(0, pattern.Sizes.Count).Select(size => PatternWorker.Work(pattern, size))];
-        IEnumerable<Finding> findings = ReadingFindings.Of(pattern)
-            .Concat(WorkFindings.Of(pattern.Source, works))
-            .Concat(NothingToCheck(pattern, works));
-        return new CheckedPattern(
-            pattern,
-            works.Select(work => Size(work, pattern.Source)).ToEquatableArray(),
-            findings.Distinct().OrderBy(finding => finding.Span.Start).ThenBy(finding => finding.Severity).ToEquatableArray());
+        return new CheckedPattern(pattern, works.Select(work => Size(work, pattern.Source)).ToEquatableArray(), Findings(pattern, works));
     }
+
+    private static EquatableArray<Finding> Findings(Pattern pattern, PatternWork[] works) =>
+        Causes.Of(
+                pattern,
+                [.. ReadingFindings.Of(pattern), .. TermsFindings.Of(pattern), .. DefinitionFindings.Of(pattern), .. StitchUseFindings.Of(pattern), .. UnitFindings.Of(pattern), .. MultipleFindings.Of(pattern, works), .. FoundationFindings.Of(pattern, works), .. NothingToCheck(pattern, works)],
+                [.. WorkFindings.Of(pattern.Source, works)])
+            .OrderBy(finding => finding.Span.Start).ThenBy(finding => finding.Severity).ThenBy(finding => finding.Code, StringComparer.Ordinal)
+            .ToEquatableArray();
 
     private static CheckedSize Size(PatternWork work, SourceText source)
     {
         EquatableArray<RowReport> rows = RowReports.Of(work.Fabric, source);
-        return new CheckedSize(work.Fabric, rows, RowReports.Summary(rows));
+        return new CheckedSize(work.Fabric, rows, RowReports.Summary(rows)) { Laws = GrowthLaws.Of(work.Fabric) };
     }
 
     private static IEnumerable<Finding> NothingToCheck(Pattern pattern, PatternWork[] works)
     {
         if (pattern.Troubles.Count > 0 || works.Any(work => work.Fabric.Pieces.Any(piece => piece.Rows.Count > 0))) yield break;
-        yield return new Finding(
-            FindingCodes.NothingToCheck, FindingCodes.SeverityOf(FindingCodes.NothingToCheck), new TextSpan(0, Math.Min(1, pattern.Source.Content.Length)),
-            "There are no rows here yet. Begin with a chain or a ring, such as 'Ch 21.', and write a row under it, such as 'Row 1: Sc in 2nd ch from hook and in each ch across. (20 sc)'.");
+        yield return Finding.Of(FindingCodes.NothingToCheck, new TextSpan(0, Math.Min(1, pattern.Source.Content.Length)), ReadingSentences.NothingToCheck);
     }
 }

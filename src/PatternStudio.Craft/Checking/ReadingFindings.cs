@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Checking.Sentences;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
 
@@ -6,47 +7,43 @@ namespace PatternStudio.Craft.Checking;
 /// <summary>Findings of the reading: words that could not be read, and what is wrong with the text before any stitch is worked.</summary>
 internal static class ReadingFindings
 {
-    public static IEnumerable<Finding> Of(Pattern pattern) =>
-        pattern.Troubles.Select(Trouble)
-            .Concat(Steps(pattern).OfType<UnreadStep>().Select(Unread))
-            .Concat(pattern.Pieces.SelectMany(piece => piece.Items).OfType<Passage>().Where(passage => !passage.IsRemark).Select(Unread))
-            .Concat(OtherTerms(pattern.Terms, pattern.Source));
-
-    private static Finding Unread(UnreadStep step) => Say(
-        FindingCodes.NotRead, step.Span,
-        $"These words could not be read: '{Shortened(step.Text)}'. The row is not checked." + (step.Nearest is null ? "" : $" The nearest wording that can be read is: {step.Nearest}."));
-
-    private static Finding Unread(Passage passage) => Say(
-        FindingCodes.NotRead, passage.Span, $"This line could not be read as a row: '{Shortened(passage.Text)}'. It is not checked.");
-
-    private static Finding Trouble(ReadingTrouble trouble) => trouble.Kind switch
+    public static IEnumerable<Finding> Of(Pattern pattern)
     {
-        ReadingTroubleKind.SizeListLength => Say(FindingCodes.SizeListLength, trouble.Span, trouble.Detail.Length > 0 ? trouble.Detail : "This list has not as many numbers as the pattern has sizes."),
-        ReadingTroubleKind.RepeatWithoutStar => Say(FindingCodes.RepeatWithoutStar, trouble.Span, "This repeats from a mark that does not stand before it in the row. Put the * where the repeat begins."),
-        ReadingTroubleKind.StarWithoutRepeat => Say(FindingCodes.StarWithoutRepeat, trouble.Span, "Nothing in the row repeats from this *. Say how far it is repeated, or take the mark out."),
-        ReadingTroubleKind.BracketOpen => Say(FindingCodes.BracketOpen, trouble.Span, "This bracket has no partner in the row."),
-        ReadingTroubleKind.OtherTerminology => Say(FindingCodes.OtherTerms, trouble.Span, trouble.Detail),
-        ReadingTroubleKind.NotText => Say(FindingCodes.NotText, trouble.Span, "This is not a text: it holds bytes that are no writing. Open the pattern as plain text and try again."),
-        _ => Say(FindingCodes.TooLarge, trouble.Span, trouble.Detail.Length > 0 ? trouble.Detail : "This is larger than any pattern needs. Check the number."),
-    };
+        var rows = new RowsOfText(pattern);
+        IReadOnlyList<TextSpan> foreign = ForeignTerms.In(pattern);
+        return pattern.Troubles.Select(trouble => Trouble(trouble, pattern, rows))
+            .Concat(Stretches(pattern).Where(step => !foreign.Any(step.Span.Contains)).Select(step => Unread(step, pattern, rows)))
+            .Concat(pattern.Pieces.SelectMany(piece => piece.Items).OfType<Passage>().Where(passage => !passage.IsRemark)
+                .Select(passage => Finding.Of(FindingCodes.NotRead, passage.Span, ReadingSentences.UnreadLine(passage.Text))));
+    }
 
-    private static IEnumerable<Finding> OtherTerms(TermsDecision terms, SourceText source) =>
-        terms.Against.Take(1).Select(span => Say(
-            FindingCodes.OtherTerms, span,
-            $"'{source.Slice(span)}' is a {(terms.Terminology == Craft.Terms.Terminology.Us ? "UK" : "US")} term, but the pattern is read in {(terms.Terminology == Craft.Terms.Terminology.Us ? "US" : "UK")} terms. Use one terminology throughout."));
-
-    /// <summary>Every step of every row, and the steps inside groups and repeats.</summary>
-    public static IEnumerable<Step> Steps(Pattern pattern) =>
-        pattern.Pieces.SelectMany(piece => piece.Items).OfType<RowInstruction>().SelectMany(row => row.Steps).SelectMany(WithInner);
-
-    private static IEnumerable<Step> WithInner(Step step) => step switch
+    /// <summary>The unread words of rows; neighbours with nothing but marks between them are one stretch.</summary>
+    private static IEnumerable<UnreadStep> Stretches(Pattern pattern)
     {
-        GroupStep group => group.Steps.SelectMany(WithInner).Prepend(step),
-        RepeatStep repeat => repeat.Steps.Concat(repeat.Ending).SelectMany(WithInner).Prepend(step),
-        _ => [step],
-    };
+        UnreadStep? stretch = null;
+        foreach (UnreadStep step in TreeSteps.OfRows(pattern).OfType<UnreadStep>().OrderBy(step => step.Span.Start))
+        {
+            if (stretch is not null && OnlyMarksBetween(pattern.Source, stretch.Span, step.Span)) stretch = stretch with { Span = stretch.Span.Through(step.Span), Nearest = stretch.Nearest ?? step.Nearest };
+            else
+            {
+                if (stretch is not null) yield return stretch;
+                stretch = step;
+            }
+        }
+        if (stretch is not null) yield return stretch;
+    }
 
-    private static Finding Say(string code, TextSpan span, string sentence) => new(code, FindingCodes.SeverityOf(code), span, sentence);
+    private static bool OnlyMarksBetween(SourceText source, TextSpan first, TextSpan second)
+    {
+        if (second.Start < first.End) return true;
+        foreach (char between in source.Content.AsSpan(first.End, second.Start - first.End))
+            if (between is not (' ' or '\t' or ',' or ';' or '.')) return false;
+        return true;
+    }
 
-    private static string Shortened(string text) => text.Length <= 60 ? text.Trim() : text[..57].Trim() + "…";
+    private static Finding Unread(UnreadStep step, Pattern pattern, RowsOfText rows) =>
+        Finding.Of(FindingCodes.NotRead, step.Span, ReadingSentences.Unread(pattern.Source.Slice(step.Span), rows.NameAt(step.Span.Start), step.Nearest));
+
+    private static Finding Trouble(ReadingTrouble trouble, Pattern pattern, RowsOfText rows) =>
+        Finding.Of(ReadingSentences.CodeOf(trouble.Kind), trouble.Span, ReadingSentences.Of(trouble, pattern.Source.Slice(trouble.Span), rows.NameAt(trouble.Span.Start), pattern.Sizes.Count));
 }

@@ -18,6 +18,8 @@ internal static class Bending
     private const double Share = 0.25;
     private const double Stray = 3;
 
+    private const string Why = "Stitches or chains are added or taken away in the middle of the rows, so the rows bend or arch and their count does not give the piece's width. Measure a worked piece.";
+
     /// <summary>Why the rows bend; null where they are straight.</summary>
     public static string? Reason(List<WorkedRow> rows, List<RowTally> tallies)
     {
@@ -27,12 +29,12 @@ internal static class Bending
         {
             long change = tallies[i].Places - tallies[i - 1].Places;
             if (change == 0 || tallies[i - 1].Places < Fewest || rows[i].Length > Limit || rows[i - 1].Length > Limit || rows[i].Into != rows[i - 1].Index) continue;
-            inside += MiddleGrowth(rows[i], rows[i - 1]);
+            double middle = MiddleGrowth(rows[i], rows[i - 1]);
+            if (Math.Abs(middle) > Math.Max(Stray, Share * Math.Abs(change))) return Why;
+            inside += Math.Abs(middle);
             all += Math.Abs(change);
         }
-        return Math.Abs(inside) > Stray && Math.Abs(inside) > Share * all
-            ? "Stitches are added or taken away in the middle of the rows, so the rows bend and their length is not the piece's width. Measure a worked piece."
-            : null;
+        return inside > Stray && inside > Share * all ? Why : null;
     }
 
     /// <summary>By how many stitches the middle three fifths of a row are more than what they stand on.</summary>

@@ -16,20 +16,25 @@ public static class ConstructionFinder
         if (rows.Count == 0) return NotKnown("No row of this piece could be checked, so there is nothing to measure.");
         if (rows.Exists(row => row.Kind != rows[0].Kind)) return NotKnown("The piece has rows and rounds together; their size together is not worked out yet.");
         List<RowTally> tallies = [.. rows.Select(row => RowTally.Of(row, forms))];
-        return rows[0].Kind == RowKind.Round ? Rounds(rows, tallies) : Rows(rows, tallies);
+        if (rows[0].Kind != RowKind.Round) return Rows(rows, tallies);
+        return IsOval(piece, rows[0]) ? new Construction(ConstructionKind.Oval, "The rounds begin along both sides of a chain; the size of such an oval is not worked out yet.") : Rounds(rows, tallies);
     }
 
     private static Construction Rounds(List<WorkedRow> rows, List<RowTally> tallies)
     {
-        if (HasFoot(rows[0], FootKind.OtherSide)) return NotKnown("The rounds begin along both sides of a chain; the size of such an oval is not worked out yet.");
         List<int> corners = [.. rows.Select(row => Corners.Of(row).Count)];
-        if (corners[^1] is >= 3 and <= 8 && corners.Skip(1).All(count => count == corners[^1]) && (corners[0] == corners[^1] || (corners[0] == 0 && corners.Count > 1)))
+        if (corners[^1] is >= 3 and <= 8 && corners.Skip(1).All(count => count == corners[^1]))
             return new Construction(ConstructionKind.Polygon, $"Every round has {corners[^1]} corners.") { Corners = corners[^1] };
         List<long> places = [.. tallies.Select(tally => tally.Places)];
         if (rows.Count > 2 && (places.TrueForAll(count => count == places[0]) || (HasFoot(rows[0], FootKind.Chain) && places.Max() * 4 <= places.Min() * 5 && places.Min() >= Fewest)))
             return new Construction(ConstructionKind.Tube, $"Every round has {Spread(places)} stitches, so the piece is a tube.");
         return new Construction(ConstructionKind.Circle, "The rounds grow round a centre without corner spaces.");
     }
+
+    /// <summary>Rounds into a chain that is not joined to a ring go round it; two or three chains are only the start of a centre.</summary>
+    private static bool IsOval(WorkedPiece piece, WorkedRow first) =>
+        HasFoot(first, FootKind.OtherSide)
+        || (first.Into >= 0 && piece.Rows[first.Into] is { Kind: RowKind.Foundation, Joined: false } foundation && foundation.Chains() > 3 && HasFoot(first, FootKind.Chain));
 
     private static bool HasFoot(WorkedRow row, FootKind kind) =>
         row.Runs.Any(run => run.Unit.Any(cell => cell.Feet.Any(foot => foot.Kind == kind)));
@@ -42,9 +47,9 @@ public static class ConstructionFinder
         long widest = places.Max();
         if (widest - places.Min() <= Math.Max(1, widest / 20))
             return new Construction(ConstructionKind.StraightRows, $"Rows of {Spread(places)} stitches, chains of spaces counted one each.");
-        if (Tiles(rows)) return NotKnown("The piece is worked in tiles; their size can't be told from a swatch in rows. Measure one tile and multiply.");
-        if (Diagonal.Fits(places, tallies.Average(tally => tally.Height)))
-            return new Construction(ConstructionKind.CornerToCorner, "The rows grow evenly from a corner and then fall evenly to the opposite one.");
+        if (IsTiled(rows)) return new Construction(ConstructionKind.Tiles, "The piece is worked in tiles; their size can't be told from a swatch in rows. Measure one tile and multiply.");
+        if (Diagonal.Fits(places, tallies.Average(tally => tally.Height), (from, to) => Slant.Leans(rows, from, to)))
+            return new Construction(ConstructionKind.CornerToCorner, "The rows grow evenly from a corner and fall evenly to the opposite one.");
         return (Uneven(places) ?? Bending.Reason(rows, tallies)) is { } reason ? NotKnown(reason) : new Construction(ConstructionKind.ShapedRows, $"The rows widen and narrow: {places.Min()} to {widest} stitches.");
     }
 
@@ -52,7 +57,7 @@ public static class ConstructionFinder
         places.Min() == places.Max() ? $"{places.Max()}" : $"{places.Min()} to {places.Max()}";
 
     /// <summary>Tiles: rows that move by slip stitches again and again on their way and stand in spaces of the row below.</summary>
-    private static bool Tiles(List<WorkedRow> rows) =>
+    private static bool IsTiled(List<WorkedRow> rows) =>
         rows.Count > 2 && rows.Skip(1).Count(row => row.Runs.Sum(run => run.Unit.Count(cell => cell.Kind == CellKind.Join) * run.Times) > 1) * 2 > rows.Count;
 
     /// <summary>

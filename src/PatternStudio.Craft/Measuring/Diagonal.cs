@@ -9,18 +9,36 @@ internal static class Diagonal
     /// <summary>How far the growth may be from a square corner's before the piece is taken for something else.</summary>
     private const double NominalTolerance = 0.35;
 
-    /// <summary>True where counts grow evenly from a few stitches to the middle and fall evenly to a few again, at about a square's pace.</summary>
+    /// <summary>So many more rows of the full length are a rectangle's middle, not a square's rounded corner.</summary>
+    private const int Middle = 3;
+
+    /// <summary>
+    /// True where counts grow evenly from a few stitches and fall evenly to a few again, at about a square corner's pace; between, they may hold as
+    /// long as the rows lean.
+    /// </summary>
     /// <param name="places">Stitches of each row.</param>
     /// <param name="height">Mean row height in stitch widths.</param>
-    public static bool Fits(IReadOnlyList<long> places, double height)
+    /// <param name="leans">Tells whether the rows from one index to another wander sideways.</param>
+    public static bool Fits(IReadOnlyList<long> places, double height, Func<int, int, bool> leans)
     {
         int longest = Longest(places);
-        if (places.Count < 5 || Math.Abs((2 * longest) + 1 - places.Count) > Math.Max(2, places.Count / 10)) return false;
         double growth = Growth(places);
         double few = Math.Max(6, 1.5 * growth);
-        return places[0] <= few && places[^1] <= few
-            && IsEven(places, 0, longest, growth) && IsEven(places, places.Count - 1, longest, growth)
-            && Math.Abs((growth / (2 * height)) - 1) <= NominalTolerance;
+        if (places.Count < 5 || places[0] > few || places[^1] > few || Math.Abs((growth / (2 * height)) - 1) > NominalTolerance) return false;
+        int last = LastLong(places);
+        return IsEven(places, 0, longest, growth) && IsEven(places, places.Count - 1, last, growth)
+            && (last - longest < Middle ? Math.Abs(longest - (places.Count - 1 - last)) <= Math.Max(2, places.Count / 10) : leans(longest + 1, last));
+    }
+
+    /// <summary>True where the rows fall as soon as they are longest: a square, not a rectangle.</summary>
+    public static bool IsSquare(IReadOnlyList<long> places) => LastLong(places) - Longest(places) < Middle;
+
+    private static int LastLong(IReadOnlyList<long> places)
+    {
+        int longest = Longest(places);
+        int last = longest;
+        while (last + 1 < places.Count && places[longest] - places[last + 1] < Growth(places) / 2) last++;
+        return last;
     }
 
     /// <summary>0-based index of the (first) longest row.</summary>

@@ -63,15 +63,23 @@ internal sealed class PieceRuler(Construction construction, Gauge gauge, IReadOn
 
     private Measured<Length> Heights() => Measured.Known(Tall, $"heights of {rows.Count} rows by the stitches of each; {gauge.Trace}");
 
-    /// <summary>The longest row is the square's diagonal; so is the sum of all row heights, from corner to corner.</summary>
+    /// <summary>
+    /// Rows lie at 45° to the sides. The longest row joins two sides at the short side's length: short side = longest row ÷ √2. Across the rows, from corner to corner, both
+    /// sides together measure (short + long) ÷ √2, which is the sum of all row heights. For a square both diagonals are equal: the cross-check.
+    /// </summary>
     private PieceSize CornerToCorner()
     {
         Length byStitches = Along(Widest);
-        Length byRows = Tall;
-        string both = $"the longest row of {Widest.Places} stitches is {Text(byStitches)} long, {rows.Count} row heights from corner to corner make {Text(byRows)}";
-        if (Math.Abs((byStitches / byRows) - 1) > CrossCheckTolerance)
-            return PieceSize.NotKnown($"Not known: both diagonals of a square are equal, but {both}. The corners are not square at this gauge ({gauge.Trace}).");
-        return PieceSize.Square(byStitches / Math.Sqrt(2), $"side = longest row ÷ √2, corner to corner; cross-check: {both}; {gauge.Trace}");
+        string both = $"the longest row of {Widest.Places} stitches is {Text(byStitches)} long, {rows.Count} row heights from corner to corner make {Text(Tall)}";
+        Length opens = gauge.StitchWidth * (Diagonal.Growth(Places) / 2);
+        Length high = Tall / rows.Count;
+        if (Math.Abs((opens / high) - 1) > CrossCheckTolerance)
+            return PieceSize.NotKnown($"Not known: a square corner opens by a row height on either side each row, but at this gauge the rows open by {opens.Millimetres:0.0} mm and are {high.Millimetres:0.0} mm high; {both}. The corners are not square ({gauge.Trace}).");
+        Length side = byStitches / Math.Sqrt(2);
+        Length other = (Tall * Math.Sqrt(2)) - side;
+        return Diagonal.IsSquare(Places)
+            ? PieceSize.Square(side, $"side = longest row ÷ √2, corner to corner; cross-check: {both}; {gauge.Trace}")
+            : new PieceSize(Measured.Known(side, $"short side = longest row ÷ √2; {both}; {gauge.Trace}"), Measured.Known(other, $"long side = √2 × all row heights − short side; {both}; {gauge.Trace}"));
     }
 
     /// <param name="turn">Radians that the piece goes round its centre.</param>
@@ -107,6 +115,8 @@ internal sealed class PieceRuler(Construction construction, Gauge gauge, IReadOn
     private PieceSize Tube() => new(
         Measured.Known(Along(Widest) / 2, $"laid flat: half of {Widest.Places} stitches × {Text(gauge.StitchWidth)}; {gauge.Trace}"),
         Heights());
+
+    private long[] Places => [.. rows.Select(row => row.Places)];
 
     private RowTally Widest => rows.MaxBy(row => row.Places)!;
 

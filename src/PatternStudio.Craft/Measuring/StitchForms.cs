@@ -7,12 +7,16 @@ namespace PatternStudio.Craft.Measuring;
 /// <summary>Finds the build of every stitch of one pattern: its own definitions first, then the vocabulary's. Made for one computation; not shared between threads.</summary>
 public sealed class StitchForms
 {
+    private readonly Pattern pattern;
     private readonly Dictionary<StitchId, StitchDefinition> defined;
     private readonly Dictionary<StitchId, StitchForm> found = [];
 
     /// <summary>The stitches of a pattern with its definitions.</summary>
-    public StitchForms(Pattern pattern) =>
+    public StitchForms(Pattern pattern)
+    {
+        this.pattern = pattern;
         defined = pattern.Definitions.GroupBy(definition => definition.Id).ToDictionary(same => same.Key, same => same.First());
+    }
 
     /// <summary>How a stitch is built; <see cref="FormKind.Unknown"/> where neither the pattern nor the trade tells.</summary>
     public StitchForm Of(StitchId id)
@@ -25,9 +29,12 @@ public sealed class StitchForms
 
     /// <summary>A post stitch stays one when a pattern defines it in its own words.</summary>
     private StitchForm? FromDefinition(StitchId id) =>
-        defined.TryGetValue(id, out StitchDefinition? definition) && definition.Motions is { IsWhole: true, Motions.IsEmpty: false } motions
+        defined.TryGetValue(id, out StitchDefinition? definition) && MotionsOf(definition) is { IsWhole: true, Motions.IsEmpty: false } motions
             ? OnPost(id.Value, AnatomyForm.Of(id, [.. motions.Motions.Select(located => located.Motion)]))
             : null;
+
+    private ReadMotions? MotionsOf(StitchDefinition definition) =>
+        definition.Motions ?? (definition.Body.Length > 0 ? MotionReader.Read(pattern.Source, definition.Body, pattern.Terms.Terminology) : null);
 
     /// <summary>'dc', 'fpdc', 'dc3tog', 'puff'.</summary>
     internal static StitchForm? FromName(string name) =>

@@ -24,9 +24,15 @@ public sealed record Swatch(double Stitches, double Rows, Length Width, Length H
 
     /// <summary>
     /// Reads '16 sts, 18 rows = 10 x 10 cm, 12 g', '13 sts and 7.5 rows = 4 in', '16 dc and 9 rows over 10 cm square'.
-    /// The weight may be left out.
+    /// The weight may be left out. Words after the numbers are a note ('in pattern', 'after blocking'), unless they name the stitch ('over treble').
     /// </summary>
-    public static Parsed<Swatch> Parse(string text) => new SwatchReader(text).Read();
+    /// <param name="text">What was typed.</param>
+    /// <param name="terms">Whose words stitches are named in: 'dc' is another stitch in the United Kingdom.</param>
+    public static Parsed<Swatch> Parse(string text, Terminology terms = Terminology.Us)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return new SwatchReader(text, terms).Read();
+    }
 
     /// <summary>'16 sts and 18 rows = 10 × 10 cm, 12 g', as traces name it.</summary>
     public override string ToString()

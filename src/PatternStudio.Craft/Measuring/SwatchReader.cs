@@ -7,11 +7,13 @@ namespace PatternStudio.Craft.Measuring;
 /// Reads a swatch into raw facts — counts, lengths, a weight — and judges them together at the end, so that '4 in square = 13 sts, 7 rows'
 /// reads as well as the usual order.
 /// </summary>
-internal sealed class SwatchReader(string text)
+/// <param name="text">What was typed.</param>
+/// <param name="terms">Whose words stitches are named in.</param>
+internal sealed class SwatchReader(string text, Terminology terms)
 {
     private const string Example = "'16 sts, 18 rows = 10 x 10 cm, 12 g'";
     private static readonly HashSet<string> Joiners =
-        ["=", ",", ";", ":", "x", "×", "*", "&", "+", "and", "by", "over", "to", "per", "measure", "measures", "make", "makes", "is", "equals", "weighs", "weight", "square", "sq", "(", ")", "in"];
+        ["=", ",", ";", ":", "x", "×", "*", "&", "+", "and", "by", "over", "to", "per", "measure", "measures", "make", "makes", "is", "equals", "weighs", "weight", "square", "sq", ")", "blocked", "weighing", "in"];
 
     private readonly List<MeasureToken> tokens = MeasureScanner.Scan(text);
     private readonly List<Length> lengths = [];
@@ -23,9 +25,46 @@ internal sealed class SwatchReader(string text)
 
     public Parsed<Swatch> Read()
     {
+        if (tokens.Count > 0 && tokens[0].Word is "rnd" or "rnds" or "round" or "rounds") return InRounds();
         for (int at = 0; at < tokens.Count && trouble is null;)
-            at = tokens[at].Number is { } number ? ReadQuantity(at, number) : ReadJoiner(at);
+            at = IsRemark(at) ? ReadRemark(at)
+                : tokens[at].Word == "(" ? SkipBrackets(at)
+                : tokens[at].Word == "/" && lengths.Count > 0 ? at + 3
+                : tokens[at].Number is { } number ? ReadQuantity(at, number)
+                : ReadJoiner(at);
         return trouble is { } told ? Parsed.Trouble<Swatch>(told.Message, told.Span) : Judge();
+    }
+
+    private Parsed<Swatch> InRounds() => Parsed.Trouble<Swatch>(
+        $"A gauge of whole rounds can't be used yet. Work a swatch in rows of the same stitch and write it like {Example}.", new TextSpan(0, text.Length));
+
+    /// <summary>'10 cm (4 in)': what stands in brackets after a length says the same in the other unit.</summary>
+    private int SkipBrackets(int at)
+    {
+        if (lengths.Count == 0) return at + 1;
+        int close = tokens.FindIndex(at, token => token.Word == ")");
+        return close < 0 ? at + 1 : close + 1;
+    }
+
+    /// <summary>Words after all counts and lengths: 'in pattern (Row 3)', 'over treble', 'after blocking'. No measure may hide in them.</summary>
+    private bool IsRemark(int at) =>
+        lengths.Count > 0 && stitches is not null && rows is not null && tokens[at].Word.Length > 0 && char.IsLetter(tokens[at].Word[0]) && !MeasureFollows(at);
+
+    private bool MeasureFollows(int at)
+    {
+        for (int i = at; i + 1 < tokens.Count; i++)
+            if (tokens[i].Number is { } number && (Units.ToMass(number, tokens[i + 1].Word) is not null || Units.ToLength(number, tokens[i + 1].Word) is not null))
+                return true;
+        return false;
+    }
+
+    /// <summary>A stitch named there is the swatch's; everything else is the maker's note.</summary>
+    private int ReadRemark(int at)
+    {
+        bool names = tokens[at].Word is "in" or "over" or "of" && at + 1 < tokens.Count;
+        string words = names ? text[tokens[at + 1].Span.Start..].Trim().TrimEnd('.', ')') : "";
+        if (names) stitch ??= Vocabulary.Standard.Meaning(words, terms);
+        return tokens.Count;
     }
 
     private int ReadJoiner(int at)
@@ -63,7 +102,7 @@ internal sealed class SwatchReader(string text)
         else if (Units.ToMass(number, unit.Word) is { } mass) weight = mass;
         else if (unit.Word is "row" or "rows" or "r" or "rnd" or "rnds" or "round" or "rounds") rows = number;
         else if (unit.Word is "st" or "sts" or "stitch" or "stitches") stitches = number;
-        else if (char.IsLetter(unit.Word[0])) (stitches, stitch) = (number, new StitchId(unit.Word));
+        else if (char.IsLetter(unit.Word[0])) (stitches, stitch) = (number, Vocabulary.Standard.Meaning(unit.Word, terms) ?? new StitchId(unit.Word));
         else trouble = ($"'{unit.Word}' was not understood in the swatch. Write it like {Example}.", unit.Span);
     }
 

@@ -68,6 +68,9 @@ public sealed record Mishap(MishapKind Kind, TextSpan Span)
     /// <summary>The row it happened in: 'Row 3'.</summary>
     public string Row { get; init; } = "";
 
+    /// <summary>For a row that repeats another: that other row, as in 'Row 2'; the words at fault are then those that call for the repeat.</summary>
+    public string Repeats { get; init; } = "";
+
     /// <summary>The size; empty for all.</summary>
     public string Size { get; init; } = "";
 

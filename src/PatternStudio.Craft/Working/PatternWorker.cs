@@ -58,6 +58,6 @@ public static class PatternWorker
         }
         var fabric = new Fabric(pattern.Sizes[size], pieces.ToEquatableArray());
         bool chains = pieces.Any(piece => piece.Rows.Any(row => !row.Spaces.IsEmpty));
-        return new Try(new PatternWork(fabric, mishaps.ToEquatableArray(), conventions), mishaps.Count + inDoubt, context.OpenTurningChains, chains);
+        return new Try(new PatternWork(fabric, mishaps.ToEquatableArray(), conventions), mishaps.Count(mishap => mishap.Kind != MishapKind.CannotWork) + inDoubt, context.OpenTurningChains, chains);
     }
 }

@@ -39,13 +39,30 @@ internal sealed partial class PieceWorker
         return wanted < number ? byNumber.GetValueOrDefault(wanted) : null;
     }
 
+    /// <summary>The row whose words are worked: the one at the end of 'Rep Row 2'. Where it failed itself, its repeats fail with it.</summary>
+    private RowInstruction Origin(RowInstruction row, int number)
+    {
+        for (int depth = 0; depth < 16 && row.Steps.FirstOrDefault(step => step is AsRowStep) is AsRowStep same && Referred(same, number) is { } referred; depth++)
+            row = referred;
+        return byInstruction.GetValueOrDefault(row, row);
+    }
+
     /// <summary>The first of the rows that share this very reference.</summary>
     private int FirstRepeating(AsRowStep same, int number)
     {
+        // Known from the row before: to walk back from each of a thousand rows would take long.
+        if (ReferenceEquals(repeating.Reference, same) && repeating.Last >= number - 1 && repeating.First <= number)
+        {
+            repeating.Last = number;
+            return repeating.First;
+        }
         int first = number;
         while (byNumber.TryGetValue(first - 1, out RowInstruction? before) && before.Steps.Any(step => ReferenceEquals(step, same))) first--;
+        repeating = (same, first, number);
         return first;
     }
+
+    private (AsRowStep? Reference, int First, int Last) repeating;
 
     private void Repeat(RepeatRows repeat)
     {
@@ -67,13 +84,15 @@ internal sealed partial class PieceWorker
         for (int i = 0; rows.Count <= MostRows && !IsDone(repeat, numbers, i, start); i++)
         {
             RowInstruction row = instructions[i % instructions.Length]!;
-            WorkRow(lastNumber + 1, Unheaded(row, repeat), repeat.Span);
+            RowInstruction again = Unheaded(row);
+            byInstruction[again] = byInstruction.GetValueOrDefault(row, row);
+            WorkRow(lastNumber + 1, again, repeat.Span);
         }
         if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
     }
 
     /// <summary>A repeated row states no count of its own: the count of the row it repeats may hold for that row only.</summary>
-    private static RowInstruction Unheaded(RowInstruction row, RepeatRows repeat) => row with { Stated = null, Heading = row.Heading with { Side = null } };
+    private static RowInstruction Unheaded(RowInstruction row) => row with { Stated = null, Heading = row.Heading with { Side = null } };
 
     private void CompareLast(StatedCount stated)
     {

@@ -104,7 +104,19 @@ internal sealed partial class PieceWorker
         }
         // Without a stated count nobody vouches for places left behind.
         if (mishap is null && instruction.Stated is null && made.Passed is { Kind: MishapKind.LeftOver or MishapKind.RepeatUneven } left) mishap = left with { StopsNothing = true };
-        return new Attempt(row, mishap is null ? null : mishap with { Row = row.Label }, made.Colour, made.FastenedOff);
+        return new Attempt(row, mishap is null ? null : AtCaller(mishap, instruction, calledBy) with { Row = row.Label }, made.Colour, made.FastenedOff);
+    }
+
+    /// <summary>
+    /// A row that went well where it stands and fails where it is repeated: the repeat is at fault, not the row.
+    /// </summary>
+    private static Mishap AtCaller(Mishap mishap, RowInstruction instruction, TextSpan calledBy)
+    {
+        if (instruction.Stated is { } stated && stated.Span.Contains(mishap.Span)) return mishap;
+        if (calledBy != instruction.Span && !calledBy.Contains(mishap.Span)) return mishap with { Span = calledBy, Repeats = instruction.Heading.Text };
+        return instruction.Steps.FirstOrDefault(step => step is AsRowStep) is AsRowStep same && !instruction.Span.Contains(mishap.Span)
+            ? mishap with { Span = same.Span, Repeats = same.Rows.IsEmpty ? "" : $"Row {same.Rows[0]}" }
+            : mishap;
     }
 
     private WorkMemo.Made Make(EquatableArray<Step> own, bool around, bool turned, WorkedRow? below)
@@ -112,7 +124,7 @@ internal sealed partial class PieceWorker
         var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, turned, around, colour, startAt);
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
-        Course? course = below is null ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
+        Course? course = below is null or { Length: 0 } ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
         var worker = new RowWorker(context, rows, course, colour) { GoesAround = around };
         worker.StartAt(startAt);
         Mishap? mishap = worker.Work(own);
@@ -165,8 +177,14 @@ internal sealed partial class PieceWorker
     {
         WorkedRow row = attempt.Row;
         Mishap? mishap = attempt.Mishap;
-        bool follows = mishap is not null && ground is { } below && (below.Doubtful || below.AsStated is not null);
-        if (mishap is { Kind: MishapKind.CannotWork }) row = Unworked(row, RowStatus.NotChecked);
+        RowInstruction origin = Origin(row.Instruction, row.Number);
+        bool follows = mishap is not null && (ground is { } below && (below.Doubtful || below.AsStated is not null) || !ReferenceEquals(origin, row.Instruction) && failed.Contains(origin));
+        if (mishap is not null) failed.Add(origin);
+        if (mishap is { Kind: MishapKind.CannotWork })
+        {
+            Report(mishap);
+            row = Unworked(row, RowStatus.NotChecked);
+        }
         else if (follows)
         {
             InDoubt++;

@@ -16,6 +16,8 @@ internal sealed partial class PieceWorker
     private readonly Dictionary<int, RowInstruction> byNumber = [];
     private readonly HashSet<(MishapKind, TextSpan)> reported = [];
     private readonly WorkMemo memo = new();
+    private readonly HashSet<RowInstruction> failed = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<RowInstruction, RowInstruction> byInstruction = new(ReferenceEqualityComparer.Instance);
     private RowInstruction? everyOther;
     private Ground? ground;
     private EquatableArray<Step> carried;

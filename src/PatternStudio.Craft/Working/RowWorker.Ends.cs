@@ -105,7 +105,7 @@ internal sealed partial class RowWorker
         }
         if (told) context.Tell(chains, step.Role == ChainRole.Counts);
         bool counts = told ? step.Role == ChainRole.Counts
-            : low && (chains == 1 || context.Told(chains) is null) ? context.Told(chains) ?? false
+            : chains == 1 || low && context.Told(chains) is null ? context.Told(chains) ?? false
             : context.TurningChainCounts(chains, usual: chains >= 3);
         if (!counts && low && chains >= 3)
         {

@@ -180,9 +180,9 @@ internal sealed partial class RowWorker
         long passed = kind.Noun switch
         {
             PlaceNoun.Stitch or PlaceNoun.Chain when !at.InSpace || kind.Noun == PlaceNoun.Stitch
-                => course!.Find(at.Position, (cell, i) => i < index && places!.Stitches(cell) > 0),
+                => course!.Find(at.Position, (cell, _) => places!.Stitches(cell) > 0, to: index),
             PlaceNoun.ChainSpace when kind.Chains is not null
-                => course!.Find(at.Position, (cell, i) => i < index && cell.Kind == CellKind.Chains),
+                => course!.Find(at.Position, (cell, _) => cell.Kind == CellKind.Chains, to: index),
             _ => -1,
         };
         if (passed < 0 || passed >= index) return null;
@@ -200,9 +200,6 @@ internal sealed partial class RowWorker
     }
 
     private bool EndsGroup(Cell cell) => cell.GroupSize > 1 && cell.GroupIndex == (course!.Turned ? 0 : cell.GroupSize - 1);
-
-    /// <summary>Gaps ahead behind groups of stitches, in a row without chains.</summary>
-    private long GapsAhead => course!.Sum(at.Position, course.Length - 1, (cell, _) => EndsGroup(cell) ? 1 : 0);
 
     private Target Gap(long index)
     {

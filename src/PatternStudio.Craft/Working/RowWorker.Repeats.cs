@@ -41,7 +41,7 @@ internal sealed partial class RowWorker
         for (int kept = step.Steps.Count - 1; kept > 0; kept--)
         {
             EquatableArray<Step> start = step.Steps.Take(kept).ToEquatableArray();
-            List<Run> undone = builder.TakeBack(mark);
+            List<RowBuilder.Entry> undone = builder.TakeBack(mark);
             at = before;
             Mishap? instead = Repeated(step, step.Steps, NeedOf(start, 0) + NeedOf(step.Ending, 0) + reserve, quietly: true) ?? WorkAll(start) ?? WorkAll(step.Ending);
             if (instead is null && Left().Stitches <= reserve.Stitches)
@@ -50,7 +50,7 @@ internal sealed partial class RowWorker
                 return null;
             }
             builder.RollBack(mark);
-            foreach (Run run in undone) builder.Add(run);
+            builder.PutBack(undone);
         }
         (at, stopped) = (after, stop);
         _ = reached;
@@ -170,8 +170,8 @@ internal sealed partial class RowWorker
             }
             if (failed is null && before == at) failed = new Mishap(MishapKind.CannotWork, span);
             if (failed is null && Leaves(leave) && !(at.Position > upTo)) return worked = true;
-            failed ??= new Mishap(MishapKind.RepeatUneven, span);
             at = before;
+            failed ??= new Mishap(MishapKind.RepeatUneven, span) { Found = Left().Stitches, Wanted = leave.Stitches, Named = "st", Met = course!.Row.Label };
             builder.RollBack(mark);
             return false;
         }
@@ -203,53 +203,103 @@ internal sealed partial class RowWorker
     private bool Leaves(Need need) => need.IsNothing || Left() is var left && left.Stitches >= need.Stitches && left.Spaces >= need.Spaces;
 
     /// <summary>The places still to be met.</summary>
-    private Need Left() => course is null ? default
-        : countedLeft is { } kind ? new Need(course.Sum(at.Position, course.Length, (cell, i) => places!.Offers(cell, i, kind)), 0)
-        : new Need(
-            course.Sum(at.Position, course.Length, (cell, _) => places!.Stitches(cell)) - (at.Chain > 0 && context.Conventions.ChainsAreStitches ? at.Chain : 0),
-            places!.HasSpaces ? course.Sum(at.Position, course.Length, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0) : GapsAhead);
+    private Need Left()
+    {
+        if (course is null) return default;
+        // Counted on from where it was counted last: a long row would else be walked again for each of its stitches.
+        Need ahead = counted.Course == course && counted.Kind == countedLeft
+            ? at.Position >= counted.Position ? counted.Ahead - Between(counted.Position, at.Position) : counted.Ahead + Between(at.Position, counted.Position)
+            : Between(at.Position, course.Length);
+        counted = (course, countedLeft, at.Position, ahead);
+        return at.Chain > 0 && countedLeft is null && context.Conventions.ChainsAreStitches ? ahead with { Stitches = ahead.Stitches - at.Chain } : ahead;
+    }
+
+    private (Course? Course, PlaceKind? Kind, long Position, Need Ahead) counted;
+
+    /// <summary>The places from one index up to, not including, another.</summary>
+    private Need Between(long from, long to)
+    {
+        if (countedLeft is { } kind) return new Need(course!.Sum(from, to, (cell, i) => places!.Offers(cell, i, kind)), 0);
+        long spaces = places!.HasSpaces
+            ? course!.Sum(from, to, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0)
+            : course!.Sum(from, Math.Min(to, course.Length - 1), (cell, _) => EndsGroup(cell) ? 1 : 0);
+        return new Need(course.Sum(from, to, (cell, _) => places.Stitches(cell)), spaces);
+    }
 
     /// <summary>
-    /// Goes round while <paramref name="turn"/> says so. Where the hook comes back to the same phase of the same run of the row below, every
-    /// turn from there on does the same until the run ends: the turns between are taken in one leap.
+    /// Goes round while <paramref name="turn"/> says so. Where the hook comes back to the same phase of the same run of the row below, and a turn
+    /// has done what the one before it did, every turn from there on does the same until the run ends: the turns between are taken in one leap.
     /// </summary>
     private void Loop(long times, Func<bool> turn, Need leave = default)
     {
-        var seen = new Dictionary<(int, long, int), (long Position, long Done, int Mark, Need Left)>();
+        Rounds? rounds = null;
         for (long done = 0; done < times; done++)
         {
-            if (!context.Unroll && course is not null && builder.Entries > 0)
-                done += Leap(seen, done, times, leave);
+            if (times > 3 && !context.Unroll && course is not null && builder.Entries > 0)
+                done += Leap(rounds ??= new Rounds(), done, times, leave);
             if (done >= times || !turn()) return;
             if (++steps > MostSteps) return;
         }
     }
 
-    private long Leap(Dictionary<(int, long, int), (long Position, long Done, int Mark, Need Left)> seen, long done, long times, Need leave)
+    /// <summary>What a loop remembers of its turns.</summary>
+    private sealed class Rounds
     {
-        (int run, long phase) = course!.PhaseAt(at.Position);
-        var key = (run, phase, at.Chain);
-        if (seen.TryGetValue(key, out var then) && at.Position > then.Position && at.OwnChains == 0)
+        public Dictionary<(int Run, long Phase), Met> Met { get; } = [];
+
+        /// <summary>A run in which coming round takes too many cells to be folded; no use in trying again.</summary>
+        public int Hopeless { get; set; } = -1;
+    }
+
+    /// <summary>When the hook was at a phase last, and the time before that.</summary>
+    /// <param name="At">Where the hook was.</param>
+    /// <param name="Done">Turns done by then.</param>
+    /// <param name="Mark">What was worked by then.</param>
+    /// <param name="Before">What was worked by the time before that; -1 where there was none.</param>
+    /// <param name="Left">Places left, where some must be left.</param>
+    private sealed record Met(State At, long Done, int Mark, int Before, Need Left);
+
+    private long Leap(Rounds rounds, long done, long times, Need leave)
+    {
+        (int Run, long Phase) key = course!.PhaseAt(at.Position);
+        if (key.Run == rounds.Hopeless) return 0;
+        Met? then = rounds.Met.GetValueOrDefault(key);
+        if (then is not null && !builder.CanRepeat(then.Mark))
         {
-            long consumed = at.Position - then.Position, turns = done - then.Done;
-            long room = (course.RunEnd(at.Position) - at.Position) / consumed - 1;
-            room = Math.Min(room, (times - done) / turns - 1);
-            room = Math.Min(room, RoomFor(leave, then.Left));
-            int stride = (int)(course.Turned ? -consumed : consumed);
-            if (room > 0 && builder.TryRepeat(then.Mark, room, stride, Down))
-            {
-                at = at with
-                {
-                    Position = at.Position + room * consumed,
-                    Last = at.Last >= 0 ? at.Last + room * consumed : at.Last,
-                    Skipped = at.Skipped >= 0 ? at.Skipped + room * consumed : at.Skipped,
-                };
-                seen.Clear();
-                return room * turns;
-            }
+            rounds.Hopeless = key.Run;
+            return 0;
         }
-        seen[key] = (at.Position, done, builder.Mark, leave.IsNothing ? default : Left());
-        return 0;
+        long turns = then is not null && then.Before >= 0 && CameRound(then) ? Leap(then, done, times, leave) : 0;
+        if (turns > 0) rounds.Met.Clear();
+        else rounds.Met[key] = new Met(at, done, builder.Mark, then?.Mark ?? -1, leave.IsNothing ? default : Left());
+        return turns;
+    }
+
+    private long Leap(Met then, long done, long times, Need leave)
+    {
+        long consumed = at.Position - then.At.Position, turns = done - then.Done;
+        long room = Math.Min((course!.RunEnd(at.Position) - at.Position) / consumed - 1, (times - done) / turns - 1);
+        room = Math.Min(room, RoomFor(leave, then.Left));
+        int stride = (int)(course.Turned ? -consumed : consumed);
+        if (room <= 0 || !builder.DidTheSame(then.Before, then.Mark, stride, Down)) return 0;
+        builder.Repeat(then.Mark, room, stride);
+        at = at with
+        {
+            Position = at.Position + room * consumed,
+            Last = at.Last + room * (at.Last - then.At.Last),
+            Skipped = at.Skipped + room * (at.Skipped - then.At.Skipped),
+        };
+        return room * turns;
+    }
+
+    /// <summary>True where the hook stands to its place as it did then, some way on; what it skipped has moved on as far, or not at all.</summary>
+    private bool CameRound(Met then)
+    {
+        long consumed = at.Position - then.At.Position;
+        return consumed > 0 && at.OwnChains == 0
+            && at with { Position = 0, Last = 0, Skipped = 0 } == then.At with { Position = 0, Last = 0, Skipped = 0 }
+            && (at.Last - then.At.Last == consumed || at.Last == then.At.Last && at.Last < 0)
+            && (at.Skipped - then.At.Skipped == consumed || at.Skipped == then.At.Skipped);
     }
 
     /// <summary>How many leaps leave the places that must be left, with one to spare.</summary>

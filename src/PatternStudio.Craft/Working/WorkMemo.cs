@@ -31,9 +31,10 @@ internal sealed class WorkMemo
         return deeper.TryGetValue(key, out bool known) ? known : deeper[key] = steps.Any(Reaches);
     }
 
-    /// <summary>Keeps a row; where the same steps have made an equal row before, that one is kept in its stead, so that the next row finds it.</summary>
+    /// <summary>Keeps a row that came out; what goes wrong in one names rows, so it is worked anew. Where the same steps have made an equal row before, that one is kept in its stead, so that the next row finds it.</summary>
     public Made Keep(Key key, Made row)
     {
+        if (row.Mishap is not null) return row;
         if (!likely.TryGetValue(key.Steps, out List<EquatableArray<Run>>? before)) likely[key.Steps] = before = [];
         int equal = before.FindIndex(runs => runs == row.Runs);
         if (equal >= 0) row = row with { Runs = before[equal] };

@@ -6,7 +6,10 @@ namespace PatternStudio.Craft.Writing;
 /// <param name="Written">As it stands in the text.</param>
 internal sealed record NameStyle(string Written)
 {
-    private static readonly string[] LongWords = ["crochet", "treble", "double", "single", "half", "stitch", "triple", "plain", "long", "together", "quadruple", "front", "back", "post", "foundation", "extended"];
+    private static readonly string[] LongWords =
+    [
+        "crochet", "treble", "double", "single", "half", "stitch", "triple", "plain", "long", "together", "quadruple", "front", "back", "post", "foundation", "extended",
+    ];
 
     private readonly string[] words = Written.Split([' ', '-', '\n', '\t'], StringSplitOptions.RemoveEmptyEntries);
 
@@ -21,7 +24,8 @@ internal sealed record NameStyle(string Written)
         NameStyle singular = plural ? Of(Singular(Written)) : this;
         int sameOrder = former.ToList().FindIndex(name => name.Equals(singular.Written, StringComparison.OrdinalIgnoreCase));
         string chosen = names.Select((name, index) => (name, index))
-            .OrderByDescending(candidate => singular.Likeness(Of(candidate.name)) * 2 + (candidate.index == sameOrder && singular.Ending == Of(candidate.name).Ending ? 1 : 0))
+            .OrderByDescending(candidate => singular.Likeness(Of(candidate.name)))
+            .ThenByDescending(candidate => candidate.index == sameOrder && singular.Ending == Of(candidate.name).Ending)
             .First().name;
         return Capitals(chosen) + (!plural ? "" : chosen.EndsWith("ch", StringComparison.OrdinalIgnoreCase) ? "es" : "s");
     }
@@ -41,7 +45,10 @@ internal sealed record NameStyle(string Written)
     private string Ending => words[^1].ToLowerInvariant() is "crochet" or "stitch" or "st" or "c" or "together" ? words[^1].ToLowerInvariant() : "";
 
     private int Likeness(NameStyle other) =>
-        (IsFull == other.IsFull ? 8 : 0) + ((words.Length > 1) == (other.words.Length > 1) ? 4 : 0) + (Ending == other.Ending ? 2 : 0) + (words.Length == other.words.Length ? 1 : 0);
+        (IsFull == other.IsFull ? 8 : 0)
+        + ((words.Length > 1) == (other.words.Length > 1) ? 4 : 0)
+        + (Ending == other.Ending ? 2 : 0)
+        + (words.Length == other.words.Length ? 1 : 0);
 
     /// <summary>'Dc' becomes 'Tr', 'DC' becomes 'TR'; 'FPdc' keeps the list's own capitals.</summary>
     private string Capitals(string name)

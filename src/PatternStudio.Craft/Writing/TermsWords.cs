@@ -43,7 +43,7 @@ internal sealed class TermsWords(SourceText source, Token[] tokens, InstructionS
 
     /// <summary>'US terms', 'UK crochet terminology', 'Terms: US'.</summary>
     private bool NamesTerms(int at) =>
-        IsTerms(at + 1) || (Word(at + 1) is "crochet" && IsTerms(at + 2)) || (at > 0 && IsTerms(at - 1)) || (at > 1 && IsTerms(at - 2) && tokens[at - 1].Kind == TokenKind.Colon);
+        IsTerms(at + 1) || (Word(at + 1) is "crochet" && IsTerms(at + 2)) || IsTerms(at - 1) || (IsTerms(at - 2) && tokens[at - 1].Kind == TokenKind.Colon);
 
     private bool IsTerms(int at) => Word(at) is "terms" or "term" or "terminology" or "terminologies" or "abbreviations";
 

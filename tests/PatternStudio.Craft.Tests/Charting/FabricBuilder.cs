@@ -129,7 +129,9 @@ internal sealed class ShorthandRow
         FootKind kind = ring ? FootKind.Ring
             : form is { FrontPost: true } ? FootKind.FrontPost
             : form is { BackPost: true } ? FootKind.BackPost
-            : below[place].Kind == CellKind.Chains ? FootKind.Space : FootKind.BothLoops;
+            : below[place].Kind == CellKind.Chains ? FootKind.Space
+            : below[place].Kind == CellKind.FoundationChain ? FootKind.Chain
+            : FootKind.BothLoops;
         return new Foot(1, place, -1, kind);
     }
 }

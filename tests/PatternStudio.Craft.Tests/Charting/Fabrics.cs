@@ -58,6 +58,16 @@ internal static class Fabrics
         return fabric;
     }
 
+    /// <summary>A solid rectangle on the bias: rows grow, lean, fall.</summary>
+    public static FabricBuilder DiagonalRectangle(int half, int leaning)
+    {
+        FabricBuilder fabric = Chain(2).Row("t1 2sc");
+        for (int n = 2; n <= half; n++) fabric.Row($"t1 2sc {Times((2 * n) - 4, "sc")} 2sc");
+        for (int i = 0; i < leaning; i++) fabric.Row(i % 2 == 0 ? $"t1 2sc {Times((2 * half) - 3, "sc")} sc2tog" : $"t1 sc2tog {Times((2 * half) - 3, "sc")} 2sc");
+        for (int n = half - 1; n >= 1; n--) fabric.Row($"t1 sc2tog {Times((2 * n) - 2, "sc")} sc2tog");
+        return fabric;
+    }
+
     /// <summary>Shells of five dc in a stitch, a sc between, shifted by half a repeat every row.</summary>
     public static FabricBuilder Shells(int repeats, int rows)
     {

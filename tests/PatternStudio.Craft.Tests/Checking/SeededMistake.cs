@@ -10,7 +10,10 @@ namespace PatternStudio.Craft.Tests.Checking;
 public enum MistakeKind { Number, StitchName, Place, RepeatEnd }
 
 /// <summary>A single change of a right pattern, in a row's instruction (headings and stated counts stay as they are).</summary>
-internal sealed partial record SeededMistake(MistakeKind Kind, int Line, TextEdit Edit)
+/// <param name="Kind">What it touches.</param>
+/// <param name="Line">The row's line.</param>
+/// <param name="InFoundation">True in a foundation chain: what it is too long or too short for shows in the row worked into it.</param>
+internal sealed partial record SeededMistake(MistakeKind Kind, int Line, TextEdit Edit, bool InFoundation)
 {
     private static readonly string[] Us = ["sc", "hdc", "dc", "tr"];
     private static readonly string[] Uk = ["dc", "htr", "tr", "dtr"];
@@ -26,7 +29,7 @@ internal sealed partial record SeededMistake(MistakeKind Kind, int Line, TextEdi
             if (end <= start) continue;
             string words = text[start..end];
             int line = pattern.Source.Locate(row.Span.Start).Line;
-            foreach (SeededMistake mistake in InRow(words, start, line, names)) yield return mistake;
+            foreach (SeededMistake mistake in InRow(words, start, line, names)) yield return mistake with { InFoundation = row.Heading.Kind == RowKind.Foundation };
         }
     }
 
@@ -48,7 +51,7 @@ internal sealed partial record SeededMistake(MistakeKind Kind, int Line, TextEdi
             if (match.Value == "next" && !words[..match.Index].EndsWith("of ", StringComparison.Ordinal)) yield return Change(MistakeKind.Place, match, "same");
         }
         SeededMistake Change(MistakeKind kind, Match match, string replacement) =>
-            new(kind, line, new TextEdit(new TextSpan(start + match.Index, match.Length), replacement));
+            new(kind, line, new TextEdit(new TextSpan(start + match.Index, match.Length), replacement), false);
     }
 
     [GeneratedRegex(@"(?<![\w-])\d+(?![\w./-]*\w)")]

@@ -106,7 +106,41 @@ public sealed class RowScheduleTests
     {
         PieceSchedule square = Piece(Fabrics.Diagonal(25), Swatch.Parse("17 sts and 22 rows = 10 cm").Value);
         Assert.False(square.Width.IsKnown);
-        Assert.Contains("both diagonals of a square are equal", square.Width.Trace, StringComparison.Ordinal);
+        Assert.Contains("The corners are not square", square.Width.Trace, StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// Rows at 45°: short side = longest row ÷ √2, and both sides ÷ √2 are all row heights. The longest row has 16 stitches; 8 growing, 8 leaning and 7 falling rows.
+    /// </summary>
+    [Fact]
+    public void A_rectangle_on_the_diagonal_has_a_short_and_a_long_side()
+    {
+        PieceSchedule mat = Piece(Fabrics.DiagonalRectangle(8, 8), Swatch.Parse("17 sts and 17 rows = 10 cm").Value);
+        Assert.Equal(ConstructionKind.CornerToCorner, mat.Construction.Kind);
+        double unit = 100.0 / 17;
+        Assert.Equal(16 * unit / Math.Sqrt(2), mat.Width.Value.Millimetres, 6);
+        Assert.Equal((23 * unit * Math.Sqrt(2)) - (16 * unit / Math.Sqrt(2)), mat.Height.Value.Millimetres, 6);
+    }
+
+    [Fact]
+    public void An_oval_round_a_chain_has_no_size_yet()
+    {
+        FabricBuilder oval = FabricBuilder.Chain(9).Round(FabricBuilder.Times(8, "sc") + " 3sc").Round(FabricBuilder.Times(10, "sc"));
+        Assert.Contains("both sides of a chain", Piece(oval, SixteenByEighteen).Width.Trace, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_square_increased_by_three_in_a_corner_stitch_is_a_square()
+    {
+        FabricBuilder square = FabricBuilder.Ring(0).Round("sc sc sc sc j").Round("3sc 3sc 3sc 3sc j").Round(FabricBuilder.Times(4, "sc 3sc sc") + " j").Round(FabricBuilder.Times(4, "sc sc 3sc sc sc") + " j");
+        Assert.Equal((ConstructionKind.Polygon, 4), (Piece(square, null).Construction.Kind, Piece(square, null).Construction.Corners));
+    }
+
+    [Fact]
+    public void Rows_of_arches_have_no_width_by_counting()
+    {
+        FabricBuilder edging = FabricBuilder.Chain(25).Row("t1 " + FabricBuilder.Times(25, "sc")).Row("t1 sc " + FabricBuilder.Times(8, "c5 -2 sc"));
+        Assert.False(Piece(edging, SixteenByEighteen).Width.IsKnown);
     }
 
     /// <summary>Half-yarn rule of the reference: through the longest row of N × N tiles (N + 1)/(2N) of the yarn is used: N = 20 gives 52.5 %.</summary>

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Terms;
 
 namespace PatternStudio.Craft.Tests.Measuring;
 
@@ -12,6 +13,7 @@ public sealed class SwatchTests
     [InlineData("17 sts and 17 rows to 10 cm", 17, 17, 100, 100, null)]
     [InlineData("16 sts x 18 rows = 4 x 4 in, 0.5 oz", 16, 18, 101.6, 101.6, 14.1747615625)]
     [InlineData("20 stitches & 10 rounds = 12,5 cm by 9 cm; weighs 8 g", 20, 10, 125, 90, 8.0)]
+    [InlineData("16 sts, 18 rows = 10 cm, blocked, 12 g", 16, 18, 100, 100, 12.0)]
     [InlineData("4 in square = 14 sts, 16 rows", 14, 16, 101.6, 101.6, null)]
     [InlineData("16 sts in 4 in and 18 rows in 5 in", 16, 18, 101.6, 127, null)]
     public void A_swatch_is_read_in_the_trade_s_wordings(string text, double stitches, double rows, double width, double height, double? grams)
@@ -33,10 +35,29 @@ public sealed class SwatchTests
         Assert.Equal("13 dc and 7.5 rows = 10.16 × 10.16 cm", Swatch.Parse("13 dc and 7.5 rows = 4 in").Value.ToString());
     }
 
+    /// <summary>The same words name different stitches: US double crochet is UK treble.</summary>
+    [Theory]
+    [InlineData("13 dc and 7 rows = 10 cm", Terminology.Us, "dc")]
+    [InlineData("13 dc and 13 rows = 10 cm", Terminology.Uk, "sc")]
+    [InlineData("14 sts and 7 rows to 10 cm over treble", Terminology.Uk, "dc")]
+    [InlineData("14 sts and 7 rows to 10 cm over half double crochet.", Terminology.Us, "hdc")]
+    [InlineData("17 sts and 17 rows = 10 cm (4 in) in pattern.", Terminology.Us, null)]
+    [InlineData("16 sts, 18 rows = 10 cm, after blocking", Terminology.Us, null)]
+    [InlineData("14 sts and 14 rows = 10 cm (4 in) in pattern (Row 3).", Terminology.Us, null)]
+    [InlineData("16 sc and 18 rnds = 10 cm / 4 in", Terminology.Us, "sc")]
+    public void The_stitch_of_a_swatch_is_named_in_the_pattern_s_terms(string text, Terminology terms, string? stitch)
+    {
+        Parsed<Swatch> read = Swatch.Parse(text, terms);
+        Assert.True(read.IsRead, read.Message);
+        Assert.Equal(stitch, read.Value.Stitch?.Value);
+        Assert.Equal(100, read.Value.Height.Millimetres);
+    }
+
     [Theory]
     [InlineData("18 rows = 10 cm", "The swatch does not say how many stitches there are. Add it, such as '16 sts'; the whole swatch reads like '16 sts, 18 rows = 10 x 10 cm, 12 g'.")]
     [InlineData("16 sts = 10 cm", "The swatch does not say how many rows there are. Add it, such as '18 rows'; the whole swatch reads like '16 sts, 18 rows = 10 x 10 cm, 12 g'.")]
     [InlineData("16 sts, 18 rows", "The swatch does not say the width and height that they measure. Add it, such as '= 10 x 10 cm'; the whole swatch reads like '16 sts, 18 rows = 10 x 10 cm, 12 g'.")]
+    [InlineData("Rnds 1 and 2 = 7 cm (2¾ in) across.", "A gauge of whole rounds can't be used yet. Work a swatch in rows of the same stitch and write it like '16 sts, 18 rows = 10 x 10 cm, 12 g'.")]
     [InlineData("16, 18 rows = 10 cm", "'16' has no unit: is it stitches, rows, cm, in or g? Write it like '16 sts, 18 rows = 10 x 10 cm, 12 g'.")]
     [InlineData("16 sts, 18 rows = 10 cm 12", "'12' has no unit: is it stitches, rows, cm, in or g? Write it like '16 sts, 18 rows = 10 x 10 cm, 12 g'.")]
     [InlineData("16 sts, 18 rows = 0 cm", "The swatch does not say a width and height above 0. Add it, such as '= 10 x 10 cm'; the whole swatch reads like '16 sts, 18 rows = 10 x 10 cm, 12 g'.")]

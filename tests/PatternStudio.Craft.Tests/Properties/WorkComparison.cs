@@ -7,12 +7,18 @@ namespace PatternStudio.Craft.Tests.Properties;
 /// <summary>Two ways of working one pattern, by runs and turn by turn, held against each other: what is not the same.</summary>
 internal static class WorkComparison
 {
+    /// <summary>Rows longer than this are not worked turn by turn: a few rows of fives in every stitch come to millions.</summary>
+    private const long LongestRow = 20_000;
+
     /// <summary>A readable list of differences over all sizes; empty where both ways come to the same.</summary>
     public static string Differences(Pattern pattern)
     {
         var wrong = new StringBuilder();
         for (int size = 0; size < pattern.Sizes.Count; size++)
-            Compare(PatternWorker.Work(pattern, size), PatternWorker.Work(pattern, size, unroll: true), wrong);
+        {
+            PatternWork runs = PatternWorker.Work(pattern, size);
+            if (runs.Fabric.Pieces.All(piece => piece.Rows.All(row => row.Length <= LongestRow))) Compare(runs, PatternWorker.Work(pattern, size, unroll: true), wrong);
+        }
         return wrong.ToString();
     }
 

@@ -1,4 +1,5 @@
 using Bunit;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Working;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Web.Features.Desk;
@@ -52,6 +53,11 @@ public sealed class RowTableTests : PageTest
         Assert.Contains("Row 1 40 sc RS 40 none stated", table.FindAll("tbody tr")[^1].Reads());
     }
 
+    /// <summary>US single crochet is UK double crochet (Craft Yarn Council, stitch terms).</summary>
+    [Fact]
+    public void Stitches_are_called_as_the_pattern_calls_them() =>
+        Assert.Contains("20 dc", Show(Rows.Size([Rows.Row(1, 20)]), Terminology.Uk).Find("tbody tr").Reads(), StringComparison.Ordinal);
+
     [Fact]
     public void A_blanket_shows_its_first_rows_and_all_when_asked()
     {
@@ -67,7 +73,7 @@ public sealed class RowTableTests : PageTest
     {
         int gone = 0;
         IRenderedComponent<RowTable> table = Render<RowTable>(with => with
-            .Add(rows => rows.Lines, RowLine.Of(Rows.Size([Rows.Row(7, 20, line: 12)])))
+            .Add(rows => rows.Lines, RowLine.Of(Rows.Size([Rows.Row(7, 20, line: 12)]), Terminology.Us))
             .Add(rows => rows.Go, line => gone = line));
 
         table.Button("Row 7").Click();
@@ -75,6 +81,6 @@ public sealed class RowTableTests : PageTest
         Assert.Equal(12, gone);
     }
 
-    private IRenderedComponent<RowTable> Show(SizeResults size) =>
-        Render<RowTable>(with => with.Add(rows => rows.Lines, RowLine.Of(size)));
+    private IRenderedComponent<RowTable> Show(SizeResults size, Terminology terms = Terminology.Us) =>
+        Render<RowTable>(with => with.Add(rows => rows.Lines, RowLine.Of(size, terms)));
 }

@@ -43,6 +43,27 @@ public sealed class SwatchFormTests : PageTest
     }
 
     [Fact]
+    public void A_swatch_in_a_plain_stitch_says_so()
+    {
+        IRenderedComponent<SwatchForm> form = Show();
+        form.Field("Stitches").Input("16");
+        form.Field("Rows or rounds").Input("20");
+        form.Field("Worked in").Change("hdc");
+        form.Button("Keep the swatch").Click();
+
+        Assert.Equal("hdc", Assert.Single(kept).Stitch);
+        Assert.Contains("half double crochet (UK: half treble", form.Field("Worked in").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_kept_swatch_stays_as_it_is_where_nothing_is_corrected()
+    {
+        var before = new SwatchDetails(16.5, 20, 10, 9.5, 7.4, 4.5, null, "blocked", new DateOnly(2026, 5, 3)) { Stitch = "dtr" };
+
+        Assert.Equal(before, SwatchInput.Of(before).Read("", "").Value);
+    }
+
+    [Fact]
     public void What_the_studio_refuses_is_told_at_its_field_too()
     {
         refusal = [new FieldMessage("HookMm", "A hook has 0.4 to 50 mm.")];

@@ -5,6 +5,11 @@ namespace PatternStudio.Craft.Anatomy.Words;
 /// <summary>What follows 'draw through': '2 loops', 'all 7 loops on hook', 'both loops', 'st and loop', 'st'.</summary>
 internal static class DrawThroughPhrase
 {
+    private static readonly string[] PlaceWords =
+    [
+        "st", "stitch", "sp", "space", "ch", "chain", "ring", "place", "post", "loop", "lp", "work", "fabric", "same", "first", "top", "of", "next",
+    ];
+
     public static bool Read(WordCursor words, MotionComposer motions, int start)
     {
         if (ReadLoops(words) is { } loops)
@@ -116,7 +121,7 @@ internal static class DrawThroughPhrase
         words.Try(() =>
         {
             words.TakeAny("both", "the");
-            if (!words.TakeAny("st", "stitch", "sp", "space", "ch", "chain", "ring", "place", "post", "loop", "lp", "work", "fabric", "same", "first", "top", "of", "next")) return false;
+            if (!words.TakeAny(PlaceWords)) return false;
             if (!words.Take("and", "&")) return false;
             words.TakeAny("then", "through", "the");
             if (words.Now.Text is "draw" or "pull") return false;

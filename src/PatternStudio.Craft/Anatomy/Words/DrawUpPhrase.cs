@@ -37,6 +37,13 @@ internal static class DrawUpPhrase
 /// <summary>Reads how high a loop is drawn: 'to ½"', 'even with ch-3', 'to height of row', 'about 2 cm long'.</summary>
 internal sealed class DrawnHeight(WordCursor words)
 {
+    private static readonly HashSet<string> HeightWords = new(StringComparer.Ordinal)
+    {
+        "to", "with", "the", "a", "an", "of", "height", "high", "long", "tall", "ch", "chain", "tch", "turning", "row", "level", "same",
+        "as", "dc", "hdc", "sc", "tr", "st", "stitch", "sts", "stitches", "previous", "prev", "beginning", "beg", "current", "desired",
+        "rnd", "round", "fourth", "half", "quarter", "third", "edge", "top", "working", "last", "first",
+    };
+
     /// <summary>The height in chains where the words give it so.</summary>
     public int? Chains { get; private set; }
 
@@ -54,16 +61,17 @@ internal sealed class DrawnHeight(WordCursor words)
 
     private bool Opens() =>
         words.Now.Text is "even" or "level" or "measuring" or "about" or "approximately" or "approx" or "loosely" or "high" or "long"
-        || (words.Now.Is("to") && words.Peek(1).Text is "height" or "the" or "about" or "approximately" or "approx" or "a" or "same" or "measure" or "desired" or "current" or "row" or "match")
+        || (words.Now.Is("to") && BeginsHeight(words.Peek(1)))
         || (words.Now.Is("to") && (words.Peek(1).Sort == WordSort.Fraction || (words.Peek(1).IsCount && IsUnit(words.Peek(2)))))
         || words.Now.Sort == WordSort.Fraction
         || (words.Now.IsCount && (IsUnit(words.Peek(1)) || words.Peek(1).Sort == WordSort.Fraction))
         || (words.Now.Is("one") && words.Peek(1).Text is "fourth" or "half" or "quarter");
 
+    private static bool BeginsHeight(MotionWord word) =>
+        word.Text is "height" or "the" or "about" or "approximately" or "approx" or "a" or "same" or "measure" or "desired" or "current" or "row" or "match";
+
     private bool Goes() =>
-        words.Now.Text is "to" or "with" or "the" or "a" or "an" or "of" or "height" or "high" or "long" or "tall" or "ch" or "chain" or "tch" or "turning" or "row"
-            or "level" or "same" or "as" or "dc" or "hdc" or "sc" or "tr" or "st" or "stitch" or "sts" or "stitches" or "previous" or "prev" or "beginning" or "beg" or "current" or "desired" or "rnd" or "round"
-            or "fourth" or "half" or "quarter" or "third" or "edge" or "top" or "working" or "last" or "first"
+        HeightWords.Contains(words.Now.Text)
         || IsUnit(words.Now)
         || words.Now.Sort == WordSort.Fraction
         || words.Now.Text is "match" or "approx" or "approximately" or "about"

@@ -3,18 +3,29 @@ namespace PatternStudio.Craft.Anatomy.Words;
 /// <summary>Words that move no hook: commas, 'and then', 'to close', 'puff made'.</summary>
 internal static class FillerPhrase
 {
+    private static readonly string[] Empty =
+    [
+        ",", ".", ";", ":", "–", "—", "'", "’", "and", "then", "now", "again", "also", "next", "all", "on", "hook", "as", "follows",
+        "carefully", "tightly", "firmly", "!", "&"
+    ];
+
+    private static readonly string[] Purposes =
+    [
+        "close", "secure", "lock", "complete", "finish", "form", "make", "fasten", "end", "tighten", "seal", "anchor",
+    ];
+
     /// <summary>Within so many words a remark must come to its point.</summary>
     private const int Reach = 7;
 
     public static bool TryRead(WordCursor words) =>
-        words.Take(",", ".", ";", ":", "–", "—", "\"", "”", "“", "'", "’", "and", "then", "now", "again", "also", "next", "all", "on", "hook", "as", "follows", "carefully", "tightly", "firmly", "!", "&")
+        words.Take(Empty)
         || words.TakeAll("as", "usual") || words.TakeAll("at", "the", "same", "time") || words.TakeAll("at", "same", "time")
         || words.Try(() => Purpose(words))
         || words.Try(() => NoChain(words))
         || words.Try(() => Skip(words))
         || words.Try(() => Remark(words))
         || (PlacePhrase.Begins(words) && !words.Now.Is("through") && Place(words))
-        || (words.Now.Text is "working" or "work" && words.Peek(1).Text is "in" or "into" or "over" or "around" or "as" or "the" && words.Take("working", "work"));
+        || (words.Peek(1).Text is "in" or "into" or "over" or "around" or "as" or "the" && words.Take("working", "work"));
 
     private static bool Place(WordCursor words)
     {
@@ -27,7 +38,7 @@ internal static class FillerPhrase
     private static bool Purpose(WordCursor words)
     {
         if (!words.Take("to", "forming", "completing")) return false;
-        if (!words.Peek(-1).Text.EndsWith("ing", StringComparison.Ordinal) && !words.Take("close", "secure", "lock", "complete", "finish", "form", "make", "fasten", "end", "tighten", "seal", "anchor")) return false;
+        if (words.Peek(-1).Is("to") && !words.Take(Purposes)) return false;
         for (int i = 0; i < Reach && words.Now.Sort != WordSort.Mark && !words.AtEnd && !words.Now.Is("and"); i++) words.At++;
         return true;
     }

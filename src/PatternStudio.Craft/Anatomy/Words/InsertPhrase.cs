@@ -6,11 +6,12 @@ internal static class InsertPhrase
     public static bool TryRead(WordCursor words, MotionComposer motions)
     {
         int start = words.At;
-        bool verb = words.Take("insert", "inserting", "put", "push", "re");
-        if (verb && words.Take("the", "your", "insert")) verb = true;
+        bool inserts = words.Take("insert", "inserting");
+        bool verb = inserts || words.Take("put", "push");
+        if (verb) words.Take("the", "your");
         bool hook = words.Take("hook", "needle");
-        bool entered = hook ? verb || PlacePhrase.Begins(words) : verb && words.Peek(-1).Text.StartsWith("insert", StringComparison.Ordinal) && PlacePhrase.Begins(words);
-        if (!entered)
+        bool placed = PlacePhrase.Begins(words);
+        if (!(hook ? verb || placed : inserts && placed))
         {
             words.At = start;
             return false;

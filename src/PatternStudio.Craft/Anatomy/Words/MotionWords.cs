@@ -27,13 +27,15 @@ internal static class MotionWords
             if (end == at) at++;
             else
             {
-                if (!IsQuote(text[at]) || (words.Count > 0 && words[^1] is { Sort: WordSort.Fraction } or { IsCount: true })) words.Add(Word(text, TextSpan.FromTo(at, end)));
+                if (!IsQuote(text[at]) || FollowsNumber(words)) words.Add(Word(text, TextSpan.FromTo(at, end)));
                 at = end;
             }
         }
 
         return words;
     }
+
+    private static bool FollowsNumber(List<MotionWord> words) => words.Count > 0 && words[^1] is { Sort: WordSort.Fraction } or { IsCount: true };
 
     /// <summary>Quotation marks say nothing; after a number they are inches.</summary>
     private static bool IsQuote(char c) => c is '"' or '“' or '”' or '„' or '‘';

@@ -20,14 +20,17 @@ internal static class PlacePhrase
 
     private static readonly HashSet<string> Words = new(StringComparer.Ordinal)
     {
-        "in", "into", "through", "under", "around", "round", "across", "from", "behind", "between", "to", "of", "the", "a", "an", "each", "any", "all", "both",
-        "next", "same", "following", "foll", "previous", "prev", "last", "beginning", "beg", "st", "sts", "stitch", "stitches", "sp", "sps", "space", "spaces",
-        "ch", "chain", "chains", "tch", "loop", "loops", "lp", "lps", "ring", "post", "posts", "top", "tops", "bottom", "foot", "base", "leg", "legs", "strand", "strands", "bar", "bars",
-        "horizontal", "vertical", "diagonal", "front", "back", "only", "side", "right", "left", "wrong", "corner", "center", "centre", "middle", "row", "rows", "round", "rounds", "rnd",
-        "below", "above", "again", "indicated", "designated", "specified", "desired", "required", "given", "skipped", "unworked", "free", "made", "worked", "just", "or", "st's",
-        "place", "it", "that", "this", "these", "where", "you", "just", "down", "thread", "threads", "flo", "blo", "third", "hump", "bump", "motif", "petal", "group", "cluster", "shell", "puff",
-        "bobble", "popcorn", "sc", "dc", "hdc", "tr", "dtr", "trtr", "htr", "ttr", "s", "d", "c", "single", "double", "half", "treble", "triple", "crochet", "doubles", "slip", "knot", "edge",
-        "outside", "inside", "loose", "part", "turning", "foundation", "upper", "lower", "outer", "inner", "picot", "mesh", "2nd", "pattern", "opposite", "way", "long", "as",
+        "in", "into", "through", "under", "around", "round", "across", "from", "behind", "between", "to", "of", "the", "a", "an", "each",
+        "any", "all", "both", "next", "same", "following", "foll", "previous", "prev", "last", "beginning", "beg", "st", "sts", "stitch",
+        "stitches", "sp", "sps", "space", "spaces", "ch", "chain", "chains", "tch", "loop", "loops", "lp", "lps", "ring", "post", "posts",
+        "top", "tops", "bottom", "foot", "base", "leg", "legs", "strand", "strands", "bar", "bars", "horizontal", "vertical", "diagonal",
+        "front", "back", "only", "side", "right", "left", "wrong", "corner", "center", "centre", "middle", "row", "rows", "rounds", "rnd",
+        "below", "above", "again", "indicated", "designated", "specified", "desired", "required", "given", "skipped", "unworked", "free",
+        "made", "worked", "just", "or", "st's", "place", "it", "that", "this", "these", "where", "you", "down", "thread", "threads", "flo",
+        "blo", "third", "hump", "bump", "motif", "petal", "group", "cluster", "shell", "puff", "bobble", "popcorn", "sc", "dc", "hdc", "tr",
+        "dtr", "trtr", "htr", "ttr", "s", "d", "c", "single", "double", "half", "treble", "triple", "crochet", "doubles", "slip", "knot",
+        "edge", "outside", "inside", "loose", "part", "turning", "foundation", "upper", "lower", "outer", "inner", "picot", "mesh", "2nd",
+        "pattern", "opposite", "way", "long", "as",
     };
 
     public static bool Begins(WordCursor words) => Openers.Contains(words.Now.Text) && (!words.Now.Is("over") || IsPlaceWord(words.Peek(1)));
@@ -59,12 +62,17 @@ internal static class PlacePhrase
         MotionWord word = words.Now;
         if (word.Is("hook")) return words.Peek(-1).Is("from");
         if (word.Is("over")) return opens || words.Peek(1).Text is "next" or "same" or "the" or "first" or "each" or "post";
-        if (word.Is("on")) return words.Peek(1).Text is "previous" or "prev" or "row" or "last" or "right" or "wrong" or "top" || (words.Peek(1).Is("the") && !(words.Peek(2).Text is "hook" or "needle"));
+        if (word.Is("on")) return IsOnThePlace(words);
         if (word.Is("and")) return Openers.Contains(words.Peek(1).Text) || words.Peek(1).Text is "to" or "out" or "up" or "back";
         if (word.Text is "out" or "up") return words.Peek(-1).Is("and");
         if (word.IsCount) return !StatedLoopsPhrase.Follows(words, 0);
         return IsPlaceWord(word);
     }
+
+    /// <summary>'on previous row', 'on the right side': but not 'on hook'.</summary>
+    private static bool IsOnThePlace(WordCursor words) =>
+        words.Peek(1).Text is "previous" or "prev" or "row" or "last" or "right" or "wrong" or "top"
+        || (words.Peek(1).Is("the") && !(words.Peek(2).Text is "hook" or "needle"));
 
     /// <summary>'next 2 sts', 'each of 4 sts': but not 'ch-1 sp', nor '2 rows below'.</summary>
     private static bool IsCountOfPlaces(WordCursor words) =>

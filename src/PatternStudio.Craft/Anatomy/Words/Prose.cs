@@ -5,6 +5,13 @@ internal static class Prose
 {
     private const int TitleWords = 8;
 
+    private static readonly HashSet<string> MotionWords = new(StringComparer.Ordinal)
+    {
+        "yo", "yoh", "yrh", "yarn", "wool", "thread", "insert", "inserting", "hook", "needle", "draw", "drawing", "pull", "pulling", "loop",
+        "loops", "lp", "lps", "rep", "repeat", "repeating", "over", "wrap", "drop", "complete", "finish", "twice", "times", "*", "keeping",
+        "holding", "leaving",
+    };
+
     /// <summary>'front post double crochet: yo, …': the name, told once more.</summary>
     public static void SkipTitle(WordCursor words)
     {
@@ -35,7 +42,5 @@ internal static class Prose
         return false;
     }
 
-    private static bool TellsMotion(MotionWord word) =>
-        word.Text is "yo" or "yoh" or "yrh" or "yarn" or "wool" or "thread" or "insert" or "inserting" or "hook" or "needle" or "draw" or "drawing" or "pull" or "pulling" or "loop" or "loops"
-            or "lp" or "lps" or "rep" or "repeat" or "repeating" or "over" or "wrap" or "drop" or "complete" or "finish" or "twice" or "times" or "*" or "keeping" or "holding" or "leaving";
+    private static bool TellsMotion(MotionWord word) => MotionWords.Contains(word.Text);
 }

@@ -5,6 +5,7 @@ namespace PatternStudio.Craft.Anatomy.Words;
 /// <summary>Walks the words of a definition; can look ahead and go back.</summary>
 internal sealed class WordCursor(IReadOnlyList<MotionWord> words)
 {
+    private const int MostOfAKind = 12;
     private static readonly MotionWord End = new("", null, WordSort.Mark, default);
 
     public int At { get; set; }
@@ -36,11 +37,14 @@ internal sealed class WordCursor(IReadOnlyList<MotionWord> words)
         return true;
     }
 
-    /// <summary>Passes over as many of these words as follow; true where there was one.</summary>
+    /// <summary>
+    /// Passes over as many of these words as follow, up to a number that no sentence has: so a reading that fails in the end has not looked
+    /// far, and the whole text takes time in proportion to its length. True where there was one.
+    /// </summary>
     public bool TakeAny(params ReadOnlySpan<string> any)
     {
         int start = At;
-        while (Take(any)) { }
+        while (At - start < MostOfAKind && Take(any)) { }
         return At > start;
     }
 

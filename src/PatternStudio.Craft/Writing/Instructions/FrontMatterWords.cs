@@ -52,7 +52,14 @@ internal static class FrontMatterWords
     private static string Line(Pattern pattern, StitchDefinition definition)
     {
         string body = pattern.Source.Slice(definition.Body).Trim().ReplaceLineEndings(" ");
-        string name = definition.Names.Count > 1 ? $"{definition.Names[1]} ({definition.Names[0]})" : definition.Names.IsEmpty ? definition.Id.Value : definition.Names[0];
-        return $"{name}: {body}";
+        return $"{Name(definition)}: {body}";
     }
+
+    /// <summary>'Puff stitch (puff)'.</summary>
+    private static string Name(StitchDefinition definition) => definition.Names.Count switch
+    {
+        0 => definition.Id.Value,
+        1 => definition.Names[0],
+        _ => $"{definition.Names[1]} ({definition.Names[0]})",
+    };
 }

@@ -64,7 +64,8 @@ internal sealed class PlaceWords(StitchWords stitches)
     {
         ExtentKind.Times => NumberWords.Times(extent.Count!),
         ExtentKind.ToEnd => extent.Around ? "around" : "across",
-        ExtentKind.ToLast => (extent.Around ? "around " : "") + "to last " + (extent.Place is { } kind ? Counted(extent.Count, kind) : NumberWords.Of(extent.Count!)),
+        ExtentKind.ToLast when extent.Around => "around " + Of(extent with { Around = false }),
+        ExtentKind.ToLast => "to last " + (extent.Place is { } kind ? Counted(extent.Count, kind) : NumberWords.Of(extent.Count!)),
         ExtentKind.ToPlace => "to next " + Single(extent.Place!),
         _ => "",
     };

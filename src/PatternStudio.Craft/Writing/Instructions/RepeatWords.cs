@@ -6,9 +6,11 @@ namespace PatternStudio.Craft.Writing.Instructions;
 /// Writes repeats with the marks they were written with; a star inside a star becomes brackets, as today's house styles have it, for
 /// nobody can tell which star 'rep from *' means.
 /// </summary>
-internal sealed class RepeatWords(StepWords steps, PlaceWords places)
+/// <param name="steps">Writes the steps beside and inside brackets.</param>
+/// <param name="inside">Writes the steps inside stars.</param>
+internal sealed class RepeatWords(StepWords steps, StepWords inside, PlaceWords places)
 {
-    private int stars;
+    private bool InAStar => ReferenceEquals(steps, inside);
 
     public string Of(RepeatStep repeat) => Inner(repeat) switch
     {
@@ -21,7 +23,7 @@ internal sealed class RepeatWords(StepWords steps, PlaceWords places)
     };
 
     private RepeatMark Inner(RepeatStep repeat) =>
-        stars > 0 && repeat is { LastStopsAfter: null, Ending.IsEmpty: true, Extent.Kind: ExtentKind.Times or ExtentKind.ToEnd } && !IsBracketed(repeat.Mark)
+        InAStar && repeat is { LastStopsAfter: null, Ending.IsEmpty: true, Extent.Kind: ExtentKind.Times or ExtentKind.ToEnd } && !IsBracketed(repeat.Mark)
             ? RepeatMark.Brackets
             : repeat.Mark;
 
@@ -29,12 +31,10 @@ internal sealed class RepeatWords(StepWords steps, PlaceWords places)
 
     private string Starred(RepeatStep repeat, string mark)
     {
-        stars++;
-        string inside = repeat.LastStopsAfter is { } stops && stops < repeat.Steps.Count
-            ? $"{steps.List([.. repeat.Steps.Take(stops)])}, **{steps.List([.. repeat.Steps.Skip(stops)])}"
-            : steps.List(repeat.Steps);
-        stars--;
-        return $"{mark}{inside}; rep from {mark} {HowFar(repeat.Extent)}".TrimEnd() + Ending(repeat, mark);
+        string passage = repeat.LastStopsAfter is { } stops && stops < repeat.Steps.Count
+            ? $"{inside.List([.. repeat.Steps.Take(stops)])}, **{inside.List([.. repeat.Steps.Skip(stops)])}"
+            : inside.List(repeat.Steps);
+        return $"{mark}{passage}; rep from {mark} {HowFar(repeat.Extent)}".TrimEnd() + Ending(repeat, mark);
     }
 
     private string HowFar(Extent extent) =>

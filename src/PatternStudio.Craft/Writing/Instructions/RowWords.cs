@@ -20,7 +20,8 @@ internal sealed class RowWords(StitchWords stitches)
     {
         string heading = Heading(row.Heading);
         string body = steps.List(row.Steps);
-        string sentence = (heading.Length > 0 ? heading + ": " : "") + Capital(body);
+        bool verbatim = !row.Steps.IsEmpty && row.Steps[0] is RemarkStep or UnreadStep or UncountedStep;
+        string sentence = (heading.Length > 0 ? heading + ": " : "") + (verbatim ? body : Capital(body));
         if (!sentence.EndsWith('.') && body.Length > 0) sentence += ".";
         return row.Stated is { } stated ? $"{sentence} {counts.Of(stated)}" : sentence;
     }
@@ -52,9 +53,16 @@ internal sealed class RowWords(StitchWords stitches)
             1 => $"Row {repeat.Rows[0]}",
             _ => $"Rows {NumberWords.List(repeat.Rows)}",
         };
-        string ending = repeat.EndingWith is { } row ? $", ending with a Row {row}" : repeat.EndingSide is { } side ? $", ending with a {(side == FabricSide.Right ? "RS" : "WS")} row" : "";
-        return $"Rep {rows} {HowLong(repeat)}{ending}.{(repeat.Stated is { } stated ? " " + counts.Of(stated) : "")}";
+        return $"Rep {rows} {HowLong(repeat)}{Ending(repeat)}.{(repeat.Stated is { } stated ? " " + counts.Of(stated) : "")}";
     }
+
+    private static string Ending(RepeatRows repeat) => repeat switch
+    {
+        { EndingWith: { } row } => $", ending with a Row {row}",
+        { EndingSide: FabricSide.Right } => ", ending with a RS row",
+        { EndingSide: FabricSide.Wrong } => ", ending with a WS row",
+        _ => "",
+    };
 
     private static string HowLong(RepeatRows repeat) => repeat.Until switch
     {

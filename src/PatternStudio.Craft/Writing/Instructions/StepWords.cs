@@ -11,11 +11,13 @@ internal sealed class StepWords
     private readonly PlaceWords places;
     private readonly RepeatWords repeats;
 
-    public StepWords(StitchWords stitches)
+    /// <param name="stitches">The names.</param>
+    /// <param name="inAStar">True for the steps inside a starred repeat, where a second star would be one too many.</param>
+    public StepWords(StitchWords stitches, bool inAStar = false)
     {
         this.stitches = stitches;
         places = new PlaceWords(stitches);
-        repeats = new RepeatWords(this, places);
+        repeats = new RepeatWords(this, inAStar ? this : new StepWords(stitches, inAStar: true), places);
     }
 
     /// <summary>Steps one after the other, parted by commas where those mean nothing else.</summary>

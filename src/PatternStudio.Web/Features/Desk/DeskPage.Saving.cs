@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using MudBlazor;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
 
@@ -93,6 +94,25 @@ public sealed partial class DeskPage
         await editor!.MarkSavedAsync(words, theirs.TheirVersion);
         await editor.ReplaceAllAsync(words);
         Snackbar.Add(Words["MineKept"], MudBlazor.Severity.Normal);
+    }
+
+    private async Task ReadInAsync(Terminology terms)
+    {
+        await editor!.FlushAsync();
+        IDialogReference dialog = await Dialogs.ShowAsync<OtherTermsDialog>(
+            Words[terms == Terminology.Uk ? "InUkTerms" : "InUsTerms"],
+            new DialogParameters<OtherTermsDialog> { { shown => shown.Text, text }, { shown => shown.To, terms } },
+            new DialogOptions { MaxWidth = MaxWidth.Medium, FullWidth = true });
+        if (await dialog.GetReturnValueAsync<OtherTerms?>() is not { } chosen) return;
+        if (!chosen.Apart) await editor!.ReplaceAllAsync(chosen.Text);
+        else await KeepInOtherTermsAsync(chosen.Text, terms);
+    }
+
+    private async Task KeepInOtherTermsAsync(string words, Terminology terms)
+    {
+        Outcome<Guid> kept = await Desk.CreateAsync(caller, Words[terms == Terminology.Uk ? "UkTitle" : "UsTitle", design!.Title], words);
+        trouble = kept.Succeeded ? null : kept.ToString();
+        if (kept.Succeeded) Snackbar.Add(Words["OtherTermsKept"], MudBlazor.Severity.Normal);
     }
 
     private async Task BackToSavedAsync()

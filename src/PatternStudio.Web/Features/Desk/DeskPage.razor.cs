@@ -80,7 +80,7 @@ public sealed partial class DeskPage : IAsyncDisposable
         TakeSaved(opened.Text.ReplaceLineEndings("\n"), opened.Version, opened.Updated);
         text = savedText;
         design = opened;
-        lines = RowLine.Of(Size);
+        lines = LinesOfSize();
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -145,7 +145,7 @@ public sealed partial class DeskPage : IAsyncDisposable
     private async Task TakeAsync(DeskAnswer latest)
     {
         (answer, trouble) = (latest, null);
-        lines = RowLine.Of(Size);
+        lines = LinesOfSize();
         await ShowMarksAsync();
         StateHasChanged();
     }
@@ -162,7 +162,7 @@ public sealed partial class DeskPage : IAsyncDisposable
     private async Task ChooseSizeAsync(int place)
     {
         size = place;
-        lines = RowLine.Of(Size);
+        lines = LinesOfSize();
         await ShowMarksAsync();
     }
 
@@ -190,6 +190,8 @@ public sealed partial class DeskPage : IAsyncDisposable
 
     private async Task StateTermsAsync(Terminology terms) =>
         await editor!.ReplaceAsync(TermsStatement.Write(text, answer!.Terms, terms));
+
+    private IReadOnlyList<RowLine> LinesOfSize() => RowLine.Of(Size, Results.Terms == "UK" ? Terminology.Uk : Terminology.Us);
 
     private string TitleOf(DeskView tab) => Words[$"View{tab}"];
 

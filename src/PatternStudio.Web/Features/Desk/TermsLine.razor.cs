@@ -14,6 +14,12 @@ public sealed partial class TermsLine
     [Parameter]
     public EventCallback<Terminology> Chosen { get; set; }
 
+    /// <summary>The designer wants to read the pattern in other terms.</summary>
+    [Parameter]
+    public EventCallback<Terminology> ReadIn { get; set; }
+
+    private Terminology Other => Terms.Terminology == Terminology.Us ? Terminology.Uk : Terminology.Us;
+
     private string HowKnown => Terms.Origin switch
     {
         TermsOrigin.Found => Words["TermsFound", Shell.Numbers.Percent(Terms.Sureness)],

@@ -108,10 +108,11 @@ public sealed partial class WordsEditor : IAsyncDisposable
     {
         try
         {
-            if (editor is not null)
+            if (editor is { } open)
             {
-                await editor.InvokeVoidAsync("dispose");
-                await editor.DisposeAsync();
+                editor = null; // an answer that comes later finds nobody to show it to
+                await open.InvokeVoidAsync("dispose");
+                await open.DisposeAsync();
             }
 
             if (module is not null) await module.DisposeAsync();

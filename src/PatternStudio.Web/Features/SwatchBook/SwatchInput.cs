@@ -26,6 +26,9 @@ public sealed class SwatchInput
 
     public Guid? YarnId { get; set; }
 
+    /// <summary>The vocabulary's key of the plain stitch it is worked in; empty for the design's own stitches.</summary>
+    public string Stitch { get; set; } = "";
+
     /// <summary>An empty form for a swatch measured on a day.</summary>
     public static SwatchInput New(DateOnly today) => new() { MeasuredOn = Write(today) };
 
@@ -41,6 +44,7 @@ public sealed class SwatchInput
         Note = kept.Note,
         MeasuredOn = Write(kept.MeasuredOn),
         YarnId = kept.YarnId,
+        Stitch = kept.Stitch,
     };
 
     /// <summary>Reads the form.</summary>
@@ -56,7 +60,7 @@ public sealed class SwatchInput
         if (!DateOnly.TryParseExact(MeasuredOn, "yyyy-MM-dd", out DateOnly day)) wrong.Add(new(nameof(MeasuredOn), noDay));
         return wrong.Count > 0
             ? Outcome.Refused(wrong)
-            : new SwatchDetails(stitches, rows, width, height, weight, hook, YarnId, Note.Trim(), day);
+            : new SwatchDetails(stitches, rows, width, height, weight, hook, YarnId, Note.Trim(), day) { Stitch = Stitch };
 
         double Needed(string field, string written)
         {

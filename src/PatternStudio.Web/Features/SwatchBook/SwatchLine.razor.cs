@@ -17,6 +17,7 @@ public sealed partial class SwatchLine
 
     private IEnumerable<string> Facts =>
     [
+        .. Swatch.Stitch.Length > 0 ? [Words["WorkedInStitch", Swatch.Stitch]] : Array.Empty<string>(),
         Swatch.WeightGrams is { } grams ? $"{Numbers.Write(grams)} g" : Words["NotWeighed"],
         Swatch.HookMm is { } hook ? Words["HookOf", Numbers.Write(hook)] : Words["HookNotNoted"],
         Yarn ?? Words["YarnNotNoted"],

@@ -1,0 +1,54 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+using MudBlazor;
+using PatternStudio.Craft.Reading;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Writing;
+
+namespace PatternStudio.Web.Features.Desk;
+
+/// <summary>The pattern in the other terms: to read, to copy, to put on the desk or to keep beside this one.</summary>
+public sealed partial class OtherTermsDialog
+{
+    private IReadOnlyList<ConvertedWords> stretches = [];
+    private int changed;
+    private bool copied;
+
+    /// <summary>The words as they are on the desk.</summary>
+    [Parameter, EditorRequired]
+    public string Text { get; set; } = "";
+
+    /// <summary>The terms wanted.</summary>
+    [Parameter, EditorRequired]
+    public Terminology To { get; set; }
+
+    [CascadingParameter]
+    private IMudDialogInstance Dialog { get; set; } = null!;
+
+    [Inject]
+    private IJSRuntime Browser { get; set; } = null!;
+
+    private string Converted => string.Concat(stretches.Select(stretch => stretch.Words));
+
+    protected override async Task OnInitializedAsync() => await Task.Run(Convert);
+
+    private void Convert()
+    {
+        Pattern pattern = PatternReader.Read(Text);
+        stretches = ConvertedWords.Of(Text, TermsConverter.Edits(pattern, To));
+        changed = stretches.Count(stretch => stretch.Changed);
+    }
+
+    private async Task CopyAsync()
+    {
+        await Browser.InvokeVoidAsync("navigator.clipboard.writeText", Converted);
+        copied = true;
+    }
+
+    private void Choose(bool apart) => Dialog.Close(DialogResult.Ok<OtherTerms?>(new OtherTerms(Converted, apart)));
+}
+
+/// <summary>What shall become of a pattern in other terms.</summary>
+/// <param name="Apart">True to keep it as a design of its own; false to put it on the desk.</param>
+public sealed record OtherTerms(string Text, bool Apart);
