@@ -46,6 +46,19 @@ public sealed class TotalityTests
         Assert.Contains(PatternReader.Read(text).Troubles, trouble => trouble.Kind == ReadingTroubleKind.TooLarge);
     }
 
+    [Theory]
+    [InlineData("in next ")]
+    [InlineData("and in next sp work ch 1, ")]
+    [InlineData("* sc in next st, ")]
+    [InlineData("; rep from * ending with sc in next st")]
+    [InlineData("sc in next st, repeat, ")]
+    [InlineData("or sc ")]
+    [InlineData("in next sp work ch 1, (")]
+    [InlineData("a,")]
+    [InlineData("1st, ")]
+    public void The_same_words_fifty_thousand_times_are_read(string words) =>
+        Assert.True(SpansLieInText(PatternReader.Read("Row 1: *sc in next st, " + string.Concat(Enumerable.Repeat(words, 50_000)))));
+
     [Fact]
     public void A_text_beyond_the_limit_is_read_up_to_it()
     {
