@@ -43,7 +43,7 @@ internal static class Causes
     /// </summary>
     private static bool IsDoubtfulNumber(Finding finding, RowInstruction row, RowsOfText rows) => finding.Code switch
     {
-        FindingCodes.RowNumberMissing => rows.Before(row) is { } above && MayTellRows(above),
+        FindingCodes.RowNumberMissing => rows.HasOpenRowsBefore(row) || rows.Before(row) is { } above && MayTellRows(above),
         FindingCodes.NoSuchRow => rows.AllBefore(row).Any(MayTellRows),
         FindingCodes.RowNumberRepeated => row.Heading.Numbers.Count > 1 || rows.Before(row) is { Heading.Numbering: RowNumbering.None },
         _ => false,

@@ -6,9 +6,21 @@ namespace PatternStudio.Craft.Checking;
 internal sealed class RowsOfText
 {
     private readonly RowInstruction[] rows;
+    private readonly PieceItem[] loose;
 
-    public RowsOfText(Pattern pattern) =>
-        rows = [.. pattern.Pieces.SelectMany(piece => piece.Items).OfType<RowInstruction>().OrderBy(row => row.Span.Start)];
+    public RowsOfText(Pattern pattern)
+    {
+        PieceItem[] items = [.. pattern.Pieces.SelectMany(piece => piece.Items).OrderBy(item => item.Span.Start)];
+        rows = [.. items.OfType<RowInstruction>()];
+        loose = [.. items.Where(item => item is Passage or RepeatRows { Until: RowsUntil.Measures or RowsUntil.StitchesRemain or RowsUntil.AsWished })];
+    }
+
+    /// <summary>True where between a row and the one before it words stand that may tell rows, but not how many: 'Continue in this way …'.</summary>
+    public bool HasOpenRowsBefore(RowInstruction row)
+    {
+        int from = Before(row)?.Span.Start ?? 0;
+        return loose.Any(item => item.Span.Start >= from && item.Span.Start < row.Span.Start);
+    }
 
     /// <summary>The row whose words hold an offset; null outside rows.</summary>
     public RowInstruction? At(int offset)

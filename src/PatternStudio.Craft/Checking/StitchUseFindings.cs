@@ -44,20 +44,16 @@ internal static partial class StitchUseFindings
 
     private static bool IsOutside(TextSpan span, TextSpan place) => place.End <= span.Start || place.Start >= span.End;
 
-    /// <summary>One finding for each stitch, where it is first used.</summary>
+    /// <summary>One finding for each stitch, where it is first used. A stitch that is not in the vocabulary is read only where the text itself tells it.</summary>
     private static IEnumerable<Finding> Undefined(Pattern pattern, List<StitchStep> used, NameFinder names)
     {
         HashSet<StitchId> defined = [.. pattern.Definitions.Select(definition => definition.Id), .. TreeSteps.OfRows(pattern).OfType<GroupStep>().Select(group => group.Named).OfType<StitchId>(), .. used.Select(step => step.Completes).OfType<StitchId>()];
-        foreach (StitchStep first in used.Where(step => NeedsDefinition(step.Stitch) && !defined.Contains(step.Stitch)).DistinctBy(step => step.Stitch))
+        foreach (StitchStep first in used.Where(step => NotStandard.Contains(step.Stitch.Value) && !defined.Contains(step.Stitch)).DistinctBy(step => step.Stitch))
         {
             if (MayBeToldElsewhere(pattern, first, names)) continue;
-            string name = Vocabulary.Standard.Find(first.Stitch)?.Names(pattern.Terms.Terminology)[0] ?? first.Stitch.Value;
-            yield return Finding.Of(FindingCodes.StitchUndefined, NameIn(pattern, first, names), Vocabulary.Standard.Find(first.Stitch) is null ? DefinitionSentences.Unknown(name) : DefinitionSentences.Undefined(name, pattern.Terms.Terminology));
+            yield return Finding.Of(FindingCodes.StitchUndefined, NameIn(pattern, first, names), DefinitionSentences.Undefined(NamesOf(pattern, first.Stitch)[0], pattern.Terms.Terminology));
         }
     }
-
-    private static bool NeedsDefinition(StitchId stitch) =>
-        NotStandard.Contains(stitch.Value) || (Vocabulary.Standard.Find(stitch) is null && Synonyms.Group(stitch.Value) is null);
 
     private static TextSpan NameIn(Pattern pattern, StitchStep step, NameFinder names) =>
         NamesOf(pattern, step.Stitch).SelectMany(names.Find).Where(step.Span.Contains).OrderBy(span => span.Start).ThenByDescending(span => span.Length).FirstOrDefault(step.Span);

@@ -1,5 +1,6 @@
 using PatternStudio.Craft.Checking.Fixes;
 using PatternStudio.Craft.Checking.Sentences;
+using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
 
@@ -9,7 +10,7 @@ namespace PatternStudio.Craft.Checking;
 internal static class WorkFindings
 {
     public static IEnumerable<Finding> Of(SourceText source, IReadOnlyList<PatternWork> works) =>
-        works.SelectMany(work => work.Mishaps.Select(mishap => (Mishap: mishap, Work: work)))
+        works.SelectMany(work => work.Mishaps.Where(mishap => !IsBehindUnknownRows(work, mishap)).Select(mishap => (Mishap: mishap, Work: work)))
             .GroupBy(found => (found.Mishap.Kind, found.Mishap.Span))
             .Select(same => One(source, [.. same.Select(found => found.Mishap)], RowBelow(same.First().Work, same.First().Mishap), works.Count));
 
@@ -24,11 +25,19 @@ internal static class WorkFindings
     }
 
     /// <summary>The row that the mishap's row is worked into; null where it is not known.</summary>
-    private static WorkedRow? RowBelow(PatternWork work, Mishap mishap)
+    private static WorkedRow? RowBelow(PatternWork work, Mishap mishap) =>
+        Find(work, mishap) is { } found ? found.Piece.Rows[found.Row.Into] : null;
+
+    /// <summary>True where the row is said to be worked into a foundation, but rows before it are not known: what it meets is not known either.</summary>
+    private static bool IsBehindUnknownRows(PatternWork work, Mishap mishap) =>
+        mishap.StopsRow && Find(work, mishap) is { } found && found.Piece.Rows[found.Row.Into].Kind == RowKind.Foundation
+        && found.Piece.Rows.Take(found.Row.Index).Any(row => row.Status != RowStatus.Checked);
+
+    private static (WorkedPiece Piece, WorkedRow Row)? Find(PatternWork work, Mishap mishap)
     {
         foreach (WorkedPiece piece in work.Fabric.Pieces)
             foreach (WorkedRow row in piece.Rows)
-                if (row.Label == mishap.Row && row.Into >= 0 && row.Into < piece.Rows.Count && row.Instruction.Span.Contains(mishap.Span)) return piece.Rows[row.Into];
+                if (row.Label == mishap.Row && row.Into >= 0 && row.Into < piece.Rows.Count && (row.Instruction.Span.Contains(mishap.Span) || row.CalledBy.Contains(mishap.Span))) return (piece, row);
         return null;
     }
 

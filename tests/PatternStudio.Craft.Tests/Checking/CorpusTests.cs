@@ -17,6 +17,8 @@ public sealed class CorpusTests
         { "046-home-sweet-home-rug", "", 1, "69 69", "stated: 69 d c" },
         { "052-happy-clown-rug", "", 1, "60 60 60 60", "chain 61, worked from the 2nd" },
         { "120-tam-o-shanter", "", 1, "7 14 21 28 35", "seven sections, one double more in each, each round" },
+        { "094-daffodil", "", 1, "8 16 24 32 40", "eight more in each, by 'in every nth'" },
+        { "056-round-and-round-rug", "", 10, "144 144 144", "stated: 144 s c" },
         { "010-lantern-potholder", "", 1, "20 30", "ch 3 and 19; then a popcorn and 2 d c ten times" },
         { "038-corner-and-edging-8122", "MOTIF", 1, "8 8", "8 in the ring, a d c over each" },
         { "038-corner-and-edging-8122", "MOTIF", 4, "68", "4 + 4 + 4 + 1 + 4 on each of four sides" },

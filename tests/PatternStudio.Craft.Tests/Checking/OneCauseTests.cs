@@ -40,4 +40,8 @@ public sealed class OneCauseTests
     [Fact]
     public void Rows_told_in_turn_have_their_numbers() =>
         Assert.DoesNotContain(FindingCodes.RowNumberRepeated, Texts.Codes(Texts.TenSc + "Rows 2 and 4: Ch 1, turn, sc in each sc across.\nRows 3 and 5: Ch 1, turn, sc in each sc across."));
+
+    [Fact]
+    public void A_gap_behind_a_passage_that_may_tell_rows_is_not_claimed() =>
+        Assert.DoesNotContain(FindingCodes.RowNumberMissing, Texts.Codes(Texts.TenSc + "Row 2: Ch 1, turn, sc in each sc across.\nContinue in this way until the piece is long enough for you.\nRow 9: Ch 1, turn, sc in each sc across."));
 }

@@ -19,8 +19,6 @@ internal static class DefinitionSentences
     public static string Undefined(string stitch, Terminology terms) =>
         $"'{stitch}' is not defined in this pattern, and designers make different stitches under that name. Say once how it is worked, such as: {Example(stitch, terms)}";
 
-    public static string Unknown(string stitch) => $"'{stitch}' is neither a usual stitch nor defined in this pattern. Say once, before the rows, how it is worked.";
-
     private static string Are(int number) => number == 1 ? "is" : "are";
 
     private static string Example(string stitch, Terminology terms) => terms == Terminology.Us
