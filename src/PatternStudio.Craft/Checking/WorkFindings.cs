@@ -10,7 +10,7 @@ namespace PatternStudio.Craft.Checking;
 internal static class WorkFindings
 {
     public static IEnumerable<Finding> Of(SourceText source, IReadOnlyList<PatternWork> works) =>
-        works.SelectMany(work => work.Mishaps.Where(mishap => !IsBehindUnknownRows(work, mishap)).Select(mishap => (Mishap: mishap, Work: work)))
+        works.SelectMany(work => work.Mishaps.Where(mishap => !IsBehindUnknownRows(work, mishap) && !IsThereAfterAll(work, mishap)).Select(mishap => (Mishap: mishap, Work: work)))
             .GroupBy(found => (found.Mishap.Kind, found.Mishap.Span))
             .Select(same => One(source, [.. same.Select(found => found.Mishap)], RowBelow(same.First().Work, same.First().Mishap), works.Count));
 
@@ -32,6 +32,10 @@ internal static class WorkFindings
     private static bool IsBehindUnknownRows(PatternWork work, Mishap mishap) =>
         mishap.StopsRow && Find(work, mishap) is { } found && found.Piece.Rows[found.Row.Into].Kind == RowKind.Foundation
         && found.Piece.Rows.Take(found.Row.Index).Any(row => row.Status != RowStatus.Checked);
+
+    /// <summary>A picot or a group that the row below does have, reached in a way that is not worked out.</summary>
+    private static bool IsThereAfterAll(PatternWork work, Mishap mishap) =>
+        mishap.Kind == MishapKind.NoSuchPlace && RowBelow(work, mishap) is { } below && below.Counts.Any(count => count.Key == mishap.Named);
 
     private static (WorkedPiece Piece, WorkedRow Row)? Find(PatternWork work, Mishap mishap)
     {
