@@ -41,7 +41,7 @@ internal static class LongRun
             int seed = seeds.Next();
             var random = new Random(seed);
             string text = write(new Choices([.. Enumerable.Range(0, random.Next(5, 200)).Select(_ => random.Next(1_000_000))]));
-            File.WriteAllText(inWork, text);
+            File.WriteAllText(inWork, text, System.Text.Encoding.UTF8);
             if (Fault(text, differences) is not { Length: > 0 } fault) continue;
             faults++;
             Console.WriteLine($"==== {fault}\n---- {seed}\n{text}\n");

@@ -8,6 +8,16 @@ namespace PatternStudio.Benchmarks;
 /// <summary>Times one text, and shows in how many runs its rows are kept: where a text is slow, this is where to look.</summary>
 internal static class OneText
 {
+    /// <summary>Reads a text again and again for ten seconds: something for a profiler to look at.</summary>
+    public static int Read(string path)
+    {
+        string text = File.ReadAllText(path);
+        int times = 0;
+        for (var clock = Stopwatch.StartNew(); clock.Elapsed.TotalSeconds < 10; times++) PatternReader.Read(text);
+        Console.WriteLine($"read {times} times");
+        return 0;
+    }
+
     public static int Work(string path)
     {
         var clock = Stopwatch.StartNew();

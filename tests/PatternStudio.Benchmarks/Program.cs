@@ -6,6 +6,7 @@ return args.FirstOrDefault() switch
 {
     "fuzz" => LongRun.Fuzz(TimeSpan.FromMinutes(minutes)),
     "compare" => LongRun.Compare(TimeSpan.FromMinutes(minutes)),
+    "read" => OneText.Read(args[1]),
     "work" => OneText.Work(args[1]),
     _ => Table.Print(),
 };

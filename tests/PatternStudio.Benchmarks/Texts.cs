@@ -20,7 +20,7 @@ internal static class Texts
     public static string Lace(int repeats, int rows) => $"""
         V-stitch (V-st): (dc, ch 1, dc) in same st or sp.
 
-        Ch {repeats * 3 + 5}.
+        Ch {repeats * 3 + 8}.
         Row 1: Dc in 4th ch from hook, *sk next 2 chs, V-st in next ch; rep from * to last 4 chs, sk next 2 chs, dc in last 2 chs. ({repeats} V-sts, 4 dc)
         Row 2: Ch 3 (counts as dc), turn, dc in next dc, V-st in ch-1 sp of each V-st across, dc in last dc, dc in top of tch. ({repeats} V-sts, 4 dc)
         Rows 3–{rows}: Rep Row 2.

@@ -25,7 +25,7 @@ internal sealed partial class PieceWorker
         steps = memo.Inline(steps, context);
         RowSteps split = memo.Split(steps);
         EquatableArray<Step> own = memo.Join(carried, split.Own);
-        if (ground is null && BeginsWithFoundation(own) && (carried.IsEmpty && IsFoundationRow(instruction) || !rows.Any(row => row.Status != RowStatus.Checked)))
+        if (ground is null && BeginsWithFoundation(own) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = steps }) || !rows.Any(row => row.Status != RowStatus.Checked)))
         {
             own = LayFoundation(instruction, own);
             if (!own.Any(step => step is StitchStep or GroupStep or RepeatStep))
@@ -77,7 +77,7 @@ internal sealed partial class PieceWorker
     {
         WorkMemo.Made made = Make(own, around, turned, below);
         (Mishap? mishap, Tally tally) = (made.Mishap, made.Tally);
-        if (GroupsNamed(instruction.Stated, tally) is { Length: > 0 } whole) tally = new Tally(made.Runs, context.Conventions, whole);
+        if (GroupsNamed(instruction.Stated, tally) is { Length: > 0 } whole) tally = tally.Counting(whole);
         var row = new WorkedRow(number, instruction, kind, side, RowStatus.Checked, made.Runs)
         {
             Index = rows.Count,

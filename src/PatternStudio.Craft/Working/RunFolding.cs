@@ -14,6 +14,12 @@ internal sealed class RunFolding(List<RowBuilder.Entry> entries)
 
     public EquatableArray<Run> Fold()
     {
+        // The chain that begins a row is met otherwise than its like further on: patterns call it by either length.
+        if (entries.Count > 0 && entries[0].Cell is { Kind: CellKind.Chains or CellKind.TurningChain } opening)
+        {
+            runs.Add(new Run([opening], 1, 0));
+            next = 1;
+        }
         while (next < entries.Count)
         {
             (Cell? cell, Run? run) = entries[next++];

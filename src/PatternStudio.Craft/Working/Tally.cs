@@ -5,22 +5,29 @@ namespace PatternStudio.Craft.Working;
 /// <summary>What a row's runs come to: stitches in all, by kind, and spaces by length.</summary>
 internal sealed class Tally
 {
-    private readonly SortedDictionary<string, long> counts = new(StringComparer.Ordinal);
-    private readonly SortedDictionary<string, long> groups = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, long> counts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, long> groups = new(StringComparer.Ordinal);
     private readonly SortedDictionary<int, long> spaces = [];
-
+    private readonly EquatableArray<Run> runs;
+    private readonly Conventions conventions;
     private readonly HashSet<string> whole;
+    private EquatableArray<KeyValuePair<string, long>>? listed, listedSpaces;
+    private Tally? counting;
 
     /// <param name="runs">The row.</param>
     /// <param name="conventions">What counts.</param>
     /// <param name="whole">Groups that the row counts as one each ('10 V-sts, 4 dc'): their stitches are not counted beside them.</param>
     public Tally(EquatableArray<Run> runs, Conventions conventions, IEnumerable<string>? whole = null)
     {
-        this.whole = [.. whole ?? []];
+        (this.runs, this.conventions, this.whole) = (runs, conventions, [.. whole ?? []]);
         foreach (Run run in runs)
             foreach (Cell cell in run.Unit)
-                Add(cell, run.Times, conventions);
+                Add(cell, run.Times);
     }
+
+    /// <summary>The same row with these groups counted as one each. Rows that come again ask for the same groups: the last answer is kept.</summary>
+    public Tally Counting(IReadOnlyCollection<string> groups) =>
+        counting?.whole.SetEquals(groups) == true ? counting : counting = new Tally(runs, conventions, groups);
 
     /// <summary>Stitches in all, by the pattern's convention.</summary>
     public long Total { get; private set; }
@@ -30,10 +37,10 @@ internal sealed class Tally
 
     public long SpaceCount => spaces.Values.Sum();
 
-    public EquatableArray<KeyValuePair<string, long>> Counts =>
-        counts.Concat(groups.Where(group => !counts.ContainsKey(group.Key))).ToEquatableArray();
+    public EquatableArray<KeyValuePair<string, long>> Counts => listed ??=
+        ByName(counts).Concat(ByName(groups.Where(group => !counts.ContainsKey(group.Key)))).ToEquatableArray();
 
-    public EquatableArray<KeyValuePair<string, long>> Spaces =>
+    public EquatableArray<KeyValuePair<string, long>> Spaces => listedSpaces ??=
         spaces.Select(space => KeyValuePair.Create($"ch-{space.Key}", space.Value)).ToEquatableArray();
 
     /// <summary>How many of a stitch or of a named group; null where the row has none.</summary>
@@ -56,7 +63,9 @@ internal sealed class Tally
     private static string Plain(string stitch) =>
         stitch.StartsWith("beg", StringComparison.Ordinal) && stitch.Length > 4 ? stitch["beg".Length..] : stitch;
 
-    private void Add(Cell cell, long times, Conventions conventions)
+    private static IEnumerable<KeyValuePair<string, long>> ByName(IEnumerable<KeyValuePair<string, long>> pairs) => pairs.OrderBy(pair => pair.Key, StringComparer.Ordinal);
+
+    private void Add(Cell cell, long times)
     {
         if (cell.Group is { } counted && whole.Contains(counted.Value))
         {

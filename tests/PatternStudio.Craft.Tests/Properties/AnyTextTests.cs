@@ -1,5 +1,6 @@
 using CsCheck;
 using PatternStudio.Craft.Checking;
+using PatternStudio.Craft.Reading.Tree;
 
 namespace PatternStudio.Craft.Tests.Properties;
 
@@ -34,6 +35,13 @@ public sealed class AnyTextTests
         // Four times as many in each round, and no two stretches alike.
         "Rnd 1: 6 sc in magic ring.\nRnd 2: Sl st in next st, ch 1, *sc in same st, dc in same st, (dc, ch 1, dc) in next st; rep from * to end, sc in last st.\nRnds 3–15: Rep Rnd 2.\n",
     ];
+
+    [Fact]
+    public void A_row_that_repeats_one_which_could_not_be_worked_lays_no_foundation()
+    {
+        const string text = "Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Ch 3 (counts as dc), turn, dc in next ch-4 sp, dc in each sc across.\nRows 3–6: Rep Row 2.\n";
+        Assert.Single(PatternCheck.Check(text).Sizes[0].Fabric.Pieces.SelectMany(piece => piece.Rows), row => row.Kind == RowKind.Foundation);
+    }
 
     [Theory]
     [MemberData(nameof(Found))]
