@@ -21,7 +21,7 @@ internal sealed partial class PieceWorker
             }
             if (same.WithChanges || depth > 16 || Referred(same, number) is not { } row)
             {
-                if (!same.WithChanges) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
+                if (!same.WithChanges && !IsBeforeTheText(same.Rows)) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
                 return null;
             }
             if (Resolve(row.Steps, number, depth + 1) is not { } inner) return null;
@@ -29,6 +29,9 @@ internal sealed partial class PieceWorker
         }
         return resolved.ToEquatableArray();
     }
+
+    /// <summary>True where the first of the rows named comes before the first row told here: it is told elsewhere, or in prose.</summary>
+    private bool IsBeforeTheText(EquatableArray<int> numbers) => !numbers.IsEmpty && byNumber.Count > 0 && numbers.Min() < byNumber.Keys.Min();
 
     /// <summary>'Rows 4–20: Rep Rows 2 and 3': the rows are taken in turn, starting with the first of them at the first repeating row.</summary>
     private RowInstruction? Referred(AsRowStep same, int number)
@@ -62,7 +65,7 @@ internal sealed partial class PieceWorker
         int missing = Array.FindIndex(instructions, row => row is null);
         if (missing >= 0)
         {
-            if (lastNumber > 0) Report(new Mishap(MishapKind.NoSuchRow, repeat.Span) { Named = numbers[missing].ToString() });
+            if (lastNumber > 0 && !IsBeforeTheText(repeat.Rows)) Report(new Mishap(MishapKind.NoSuchRow, repeat.Span) { Named = numbers[missing].ToString() });
             return;
         }
         if (repeat.Until == RowsUntil.Measures && (context.MillimetresPerRow is null || repeat.Millimetres is null))

@@ -23,9 +23,11 @@ internal sealed partial class PieceWorker
             return;
         }
         steps = memo.Inline(steps, context);
+        (steps, int even, EquatableArray<Step> behind, TextSpan evenWords) = EvenRows.Split(steps);
+        if (steps.All(step => step is RemarkStep) && even > 0 && EvenRows.Steps(OnlyStitchBelow(), evenWords) is { } alone) (steps, even) = (alone, even - 1);
         RowSteps split = memo.Split(steps);
         EquatableArray<Step> own = memo.Join(carried, split.Own);
-        if (ground is null && BeginsWithFoundation(own) && (carried.IsEmpty && IsFoundationRow(instruction) || !rows.Any(row => row.Status != RowStatus.Checked)))
+        if (ground is null && BeginsWithFoundation(own) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) || !rows.Any(row => row.Status != RowStatus.Checked)))
         {
             own = LayFoundation(instruction, own);
             if (!own.Any(step => step is StitchStep or GroupStep or RepeatStep))
@@ -44,7 +46,21 @@ internal sealed partial class PieceWorker
         else Keep(Try(number, instruction, own, kind, side, around, turned, calledBy));
         startAt = 0;
         (carried, turnsNext, staysNext) = (split.ForNext, split.TurnsAfter, split.StaysAfter);
+        WorkEven(even, instruction, evenWords, behind);
     }
+
+    /// <summary>'…, then work 4 rows even': rows of their own, numbered on.</summary>
+    private void WorkEven(int times, RowInstruction told, TextSpan words, EquatableArray<Step> behind)
+    {
+        for (int i = 0; i < times && rows.Count <= MostRows; i++)
+            if (EvenRows.Steps(OnlyStitchBelow(), words) is { } steps)
+                WorkRow(lastNumber + 1, told with { Steps = steps, Stated = null, Heading = told.Heading with { Numbering = RowNumbering.Next, Numbers = [], First = null, Last = null } }, words);
+            else AddUnworked(++lastNumber, told, told.Heading.Kind, words, RowStatus.NotChecked);
+        if (times > 0 && behind.All(step => step is RemarkStep || step is StitchStep slip && slip.Stitch == StitchId.SlipStitch)) carried = behind.Where(step => step is StitchStep).ToEquatableArray();
+    }
+
+    private StitchId? OnlyStitchBelow() =>
+        ground is { Row.Status: RowStatus.Checked } below && new Tally(below.Row.Runs, context.Conventions).OnlyKind is { } only ? new StitchId(only) : null;
 
     private static bool HoldsUnread(Step step) => step switch
     {
@@ -88,6 +104,7 @@ internal sealed partial class PieceWorker
             Turned = turned,
             StoppedAt = made.StoppedAt,
             Joined = made.Joined || around && kind == RowKind.Round && !turned,
+            Spiral = kind == RowKind.Round && !turned && !made.Joined,
             Total = tally.Total,
             Counts = tally.Counts,
             Spaces = tally.Spaces,
@@ -121,7 +138,7 @@ internal sealed partial class PieceWorker
 
     private WorkMemo.Made Make(EquatableArray<Step> own, bool around, bool turned, WorkedRow? below)
     {
-        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, turned, around, colour, startAt);
+        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, below?.Spiral ?? false, turned, around, colour, startAt);
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
         Course? course = below is null ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);

@@ -16,6 +16,7 @@ internal sealed class Places(Course course, Conventions conventions)
     public long Offers(Cell cell, long index, PlaceKind kind) => kind.Noun switch
     {
         PlaceNoun.AnyStitch => Stitches(cell),
+        PlaceNoun.Stitch or PlaceNoun.Group when cell.Kind == CellKind.Picot => kind.Stitch == cell.Stitch ? 1 : 0,
         PlaceNoun.Stitch => kind.Stitch == StitchId.Chain ? Chains(cell) : IsStitch(cell) && Matches(cell.Stitch, kind.Stitch!.Value) ? 1 : StartsGroup(cell, kind),
         PlaceNoun.Chain => Chains(cell),
         PlaceNoun.ChainSpace => cell.Kind == CellKind.Chains && FitsLength(cell, index, kind.Chains) || IsTurningSpace(cell, index, kind.Chains) ? 1 : 0,

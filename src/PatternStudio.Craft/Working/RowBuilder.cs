@@ -32,6 +32,22 @@ internal sealed class RowBuilder
     /// <summary>What the row's first stitch stands in; null where it has none, or begins with a loop of chains.</summary>
     public Foot? FirstFoot => entries.Count == 0 || entries[0].At(0) is not { Feet.IsEmpty: false } first ? null : first.Feet[0];
 
+    /// <summary>The row's first loop of chains, and its place in the row; null where it has none.</summary>
+    public (Cell Cell, long Place)? FirstChains
+    {
+        get
+        {
+            long place = 0;
+            foreach (Entry entry in entries)
+            {
+                for (long i = 0; i < (entry.Run?.Unit.Count ?? 1); i++)
+                    if (entry.At(i) is { Kind: CellKind.Chains } chains) return (chains, place + i);
+                place += entry.Length;
+            }
+            return null;
+        }
+    }
+
     public void Add(Cell cell) => entries.Add(new Entry(cell, null));
 
     public void Add(Run run) => entries.Add(run.Length == 1 ? new Entry(run.Unit[0], null) : new Entry(null, run));

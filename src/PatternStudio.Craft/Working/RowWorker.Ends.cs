@@ -229,7 +229,7 @@ internal sealed partial class RowWorker
             builder.RemoveLast();
             Emit(chains with { Chains = step.CountsAsSpace ?? chains.Chains + (int)context.Traits(step.Stitch).Height });
         }
-        return step.Where?.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } named } && named != StitchId.Chain && !builder.Has(cell => cell.Counts && Places.Matches(cell.Stitch, named))
+        return step.Where is { Further: null, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } named } } && named != StitchId.Chain && !builder.Has(cell => cell.Counts && Places.Matches(cell.Stitch, named))
             && context.Traits(named).Definition is null
             ? new Mishap(MishapKind.JoinToNothing, step.Span) { Named = context.Name(named) }
             : null;
@@ -299,6 +299,11 @@ internal sealed partial class RowWorker
         return last < 0 ? null : last;
     }
 
+    /// <summary>
+    /// '*sk 1, dc in next, ch 1; rep from * around, join': what the next turn would skip lies between the last stitch and the join, skipped like the others.
+    /// </summary>
+    private long skippedEachTurn;
+
     /// <summary>True where all of the row stands in one place of a chain ring ('ch 4, join, 18 dc in this st'): a ring is never used up.</summary>
     private bool IsRing => course is { Row: { Kind: RowKind.Foundation, Joined: true } } && !builder.IsEmpty
         && !builder.Has(cell => cell.Counts && cell.Feet.Any(foot => foot.Place != (builder.FirstFoot?.Place ?? foot.Place)));
@@ -308,7 +313,7 @@ internal sealed partial class RowWorker
     {
         if (course is null || leavesUnworked || alongEdge || at.InSpace || lastWorked is null || IsRing) return null;
         long left = Left().Stitches;
-        if (left == 0 || onOtherSide && left == 1) return null;
+        if (left == 0 || onOtherSide && left == 1 || Joined && left == skippedEachTurn) return null;
         return stopped ?? new Mishap(MishapKind.LeftOver, lastWorked.Span) { Found = left, Named = "st", Met = course.Row.Label };
     }
 }

@@ -18,7 +18,9 @@ internal sealed partial class RowWorker
             if (context.Says(further, "with last") || context.Says(further, "with the last")) where = where with { Further = null };
             else if (context.Says(further, "first") || context.Says(further, "1st") || context.Says(further, "beg")) return InFirstPlace(where, work);
         }
+        if (where is { Further: { } words } && IsJoiningOfRoundBelow(words)) return AtStartOfRoundBelow(work);
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
+        if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return work(made);
         if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
@@ -104,10 +106,23 @@ internal sealed partial class RowWorker
         if (at.Chain > 0) return TakeNextChain(kind, span, where);
         long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0);
         if (kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return (gap, null);
+        if (index < 0 && OwnLoop(kind) is { } own) return (own, null);
         if (index < 0) return (default, Missing(kind, span));
         if (at.Passed is null && PassedOver(kind, index, span) is { } passed) at = at with { Passed = passed };
         return (Arrive(index, kind, where), null);
     }
+
+    /// <summary>A spiral goes on over its own beginning: behind the last loop of the round below comes the first one of this round.</summary>
+    private Target? OwnLoop(PlaceKind kind)
+    {
+        if (kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !GoesAround || joins || ownLoops > 0 || !course!.Row.Spiral) return null;
+        if (!places!.HasSpaces || builder.FirstChains is not { } first || kind.Chains is { } length && first.Cell.Chains != length) return null;
+        ownLoops++;
+        at = at with { Position = course.Length, Chain = 0, InSpace = true };
+        return new Target(new Foot(0, first.Place, -1, FootKind.Space), -1);
+    }
+
+    private int ownLoops;
 
     /// <summary>The hook is inside a run of chains: the next place is the next single chain, or what follows the run.</summary>
     private (Target Target, Mishap? Mishap) TakeNextChain(PlaceKind kind, TextSpan span, Placement? where)
@@ -246,6 +261,23 @@ internal sealed partial class RowWorker
     private Mishap? InFirstPlace(Placement where, Func<Target, Mishap?> work) =>
         builder.FirstFoot is { } foot ? work(new Target(foot, -1)) : new Mishap(MishapKind.CannotWork, where.Span);
 
+    /// <summary>'tr tr in joining': where the round below was joined, which is where this round began.</summary>
+    private bool IsJoiningOfRoundBelow(TextSpan words) =>
+        GoesAround && course is { Length: > 0, Turned: false } && builder.Mark > 1 && Words(words).Trim().ToLowerInvariant() is "in joining" or "in the joining";
+
+    private Mishap? AtStartOfRoundBelow(Func<Target, Mishap?> work)
+    {
+        at = at with { Position = course!.Length, Chain = 0, InSpace = true };
+        return work(TargetAt(0, -1, course.At(0).Kind == CellKind.Chains, null));
+    }
+
+    /// <summary>'sl st into loop, …, ch 4, tr in sl st': the slip stitch that this round began with.</summary>
+    private Target? OwnSlipStitch()
+    {
+        if (!GoesAround || course is null || course.Find(0, (cell, _) => cell.Kind == CellKind.Stitch && cell.Stitch == StitchId.SlipStitch) >= 0) return null;
+        return builder.FirstFoot is { } foot && builder.Has(cell => cell.Kind == CellKind.Join) ? new Target(foot, -1) : null;
+    }
+
     private (Target?, Mishap?) First(Placement where)
     {
         if (course is null) return (null, null);
@@ -266,6 +298,8 @@ internal sealed partial class RowWorker
         if (index < 0) return (null, Missing(where.Kind, where.Span));
         if (index < at.Position) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = context.Name(where.Kind), Found = 0, Met = course.Row.Label });
         long between = at.InSpace || leavesUnworked ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
+        // 'ch 5, dc in last st': chains pass over as many stitches as they are.
+        if (previous is ChainStep && builder.Last is { Kind: CellKind.Chains } chains && chains.Chains >= between && chains.Chains > 2) between = 0;
         if (between > 0 && where.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch or PlaceNoun.Chain) LeaveBehind(between, where);
         at = at with { Chain = course.At(index).Kind == CellKind.Chains ? course.At(index).Chains - 1 : 0 };
         return (Arrive(index, where.Kind, where), null);
@@ -344,12 +378,23 @@ internal sealed partial class RowWorker
             context.OpenTurningChains.Add(start.Chains);
         if (asStitch && start is { Kind: CellKind.TurningChain, Counts: false, Chains: > 1 })
             return (null, new Mishap(MishapKind.TurningChainDisagrees, where.Span) { Wanted = start.Chains, Met = course.Row.Label });
+        if (BeginsHere(start)) return (EnterBeginningChain(where, start), null);
         long between = at.InSpace || index < at.Position ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
         if (between > 0) LeaveBehind(between, where);
         if (!asStitch && index + (course.Turned ? -1 : 1) is var beside && beside >= 0 && beside < course.Length && start.Kind == CellKind.TurningChain && course.At(beside).Kind == CellKind.Chains)
             index = beside;
         at = at with { Position = course.Length, Chain = 0, Last = index, LastChain = -1, InSpace = !asStitch };
         return (TargetAt(index, -1, !asStitch, where), null);
+    }
+
+    /// <summary>A round that goes on without a turn meets the beginning chain of the round below first: 'sc in 2nd st of ch 5, 2 sc in next loop, …'.</summary>
+    private bool BeginsHere(Cell start) =>
+        GoesAround && !course!.Turned && at.Position == 0 && at.Last < 0 && builder.IsEmpty && start.Kind is CellKind.TurningChain or CellKind.Chains;
+
+    private Target EnterBeginningChain(Placement where, Cell start)
+    {
+        at = at with { Position = start.Kind == CellKind.Chains ? 0 : 1, Last = 0, LastChain = -1, InSpace = false };
+        return TargetAt(0, -1, false, where);
     }
 
     private (Target?, Mishap?) Between(Placement where)

@@ -25,11 +25,12 @@ internal sealed partial class RowWorker
         if (traits.Definition is { Steps.IsEmpty: false } definition) return WorkDefined(step, definition, all, index);
         if (ambient is { } place && step.Where is null or { Choice: PlaceChoice.Same })
             return WorkInto(step, traits, Number(step, 1), place);
+        if (IsAlongChain(step)) return WorkAlongChain(step, traits);
         if (traits.Takes > 1) return WorkTogether(step, traits, all, index);
         if (step.Where is { Choice: PlaceChoice.OtherPiece }) return JoinToOtherPiece(step, traits);
         if (step is { PerPlace: null, Count: not null, Where.Choice: PlaceChoice.OtherSide }) return AlongOtherSide(step, traits);
         if (step.Where is null && alongEdge && Left().Stitches == 0) return WorkEvenly(step with { Where = new Placement(PlaceChoice.RowEnds, PlaceKind.AnyStitch, step.Span) }, traits);
-        if (step.Where is null && InMagicRing) return AtEach(InRing(step.Span), default, target => WorkInto(step, traits, Number(step, 1), target));
+        if (step.Where is null && (InMagicRing || InChainRing)) return AtEach(InRing(step.Span), default, target => WorkInto(step, traits, Number(step, 1), target));
         if (step.Where is null) return Times(Number(step, 1), () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
         if (step.Where.Choice == PlaceChoice.RowEnds || step.Where.Kind.Noun == PlaceNoun.RowEnd) return WorkEvenly(step, traits);
         return AtEach(step.Where, Reserve(all, index), target => WorkInto(step, traits, Number(step, 1), target));
@@ -41,6 +42,21 @@ internal sealed partial class RowWorker
 
     /// <summary>'Magic ring. Rnd 1: 6 sc': with a ring below, where else.</summary>
     private bool InMagicRing => course is { Length: 1 } && course.At(0).Kind == CellKind.Ring;
+
+    /// <summary>'Chain 10, join. 1st round: 16 doubles': what has no place named goes into the ring.</summary>
+    private bool InChainRing => course is { Row: { Kind: RowKind.Foundation, Joined: true } } && (at.Last < 0 || at.InSpace) && at.Position is 0 or >= 1 && (at.Position == 0 || at.Position == course.Length);
+
+    /// <summary>'124 sc on ch' along a chain of 125: one in each, the first chain only turning.</summary>
+    private bool IsAlongChain(StitchStep step) =>
+        course is { Row: { Kind: RowKind.Foundation, Joined: false } } && at.Position == 0 && step.Where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.Chain, Count: null }
+        && context.Number(step.PerPlace) is > 8 and var told && (told == course.Length || told == course.Length - 1);
+
+    private Mishap? WorkAlongChain(StitchStep step, StitchTraits traits)
+    {
+        long told = context.Number(step.PerPlace)!.Value;
+        at = at with { Position = course!.Length - told };
+        return Times(told, () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
+    }
 
     private static Placement InRing(TextSpan span) => new(PlaceChoice.InRing, PlaceKind.Ring, span);
 

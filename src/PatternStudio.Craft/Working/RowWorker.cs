@@ -74,6 +74,8 @@ internal sealed partial class RowWorker
     public Mishap? Work(EquatableArray<Step> all)
     {
         if (all.FirstOrDefault(step => step is UnreadStep) is { } unread) return new Mishap(MishapKind.CannotWork, unread.Span);
+        if (all.Any(TurnsInside)) return new Mishap(MishapKind.CannotWork, all.First(TurnsInside).Span);
+        joins = all.Any(step => step is JoinStep { FormsRing: false });
         FindOpening(all);
         Mishap? mishap = WorkAll(all) ?? CheckEnd();
         return mishap is { Kind: MishapKind.PastTheEnd or MishapKind.LeftOver or MishapKind.RepeatUneven } ? at.Passed ?? mishap : mishap;
@@ -81,6 +83,9 @@ internal sealed partial class RowWorker
 
     /// <summary>Where 'next' passed over places without a word: the likely cause of a count that is off.</summary>
     public Mishap? Passed => at.Passed;
+
+    /// <summary>True where the round will be joined at its end.</summary>
+    private bool joins;
 
     private void Meet(Course? met)
     {
@@ -166,6 +171,9 @@ internal sealed partial class RowWorker
         all.Skip(index + 1).Any(step => step is StitchStep or GroupStep or RepeatStep) && all.Take(index).Any(step => step is StitchStep or GroupStep or RepeatStep)
             ? new Mishap(MishapKind.CannotWork, all[index].Span)
             : null;
+
+    /// <summary>Rows worked back and forth inside a repeat of the row.</summary>
+    private static bool TurnsInside(Step step) => step is RepeatStep repeat && repeat.Steps.Any(inner => inner is TurnStep || TurnsInside(inner));
 
     private Mishap? Heed(RemarkStep remark)
     {
