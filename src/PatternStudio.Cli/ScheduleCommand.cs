@@ -20,9 +20,9 @@ internal static class ScheduleCommand
         var command = new Command("schedule", "Finished size and yarn, row by row, from your swatch.") { file, swatch, yarn, size, terms, json };
         command.SetAction(call =>
         {
-            Swatch? measured = Read(call.GetValue(swatch), Swatch.Parse, "--swatch");
             YarnLabel? label = Read(call.GetValue(yarn), YarnLabel.Parse, "--yarn");
             CheckedPattern pattern = PatternCheck.Check(PatternFile.Read(call.GetValue(file), terminal).Text, call.GetValue(terms));
+            Swatch? measured = Read(call.GetValue(swatch), words => Swatch.Parse(words, pattern.Pattern.Terms.Terminology), "--swatch");
             int index = SizeOption.Find(pattern, call.GetValue(size));
             Measured<RowSchedule> schedule = RowSchedule.Compute(pattern, measured, label, index);
             if (!schedule.IsKnown) throw new Refusal(schedule.Trace);

@@ -47,7 +47,9 @@ public sealed class Browser : IAsyncLifetime
             IsMobile = width < 600,
             HasTouch = width < 600,
         });
-        window.SetDefaultTimeout(15_000);
+        // Generous: a loaded machine is slow, and no test here is about time.
+        window.SetDefaultTimeout(60_000);
+        Assertions.SetDefaultExpectTimeout(60_000);
         return window;
     }
 }

@@ -35,6 +35,14 @@ public sealed class EveryPageTests(OpenStudio studio) : IClassFixture<OpenStudio
         await look.AtAsync("desk-finding");
         await page.Findings().GetByRole(AriaRole.Button, new() { Name = "Mend it" }).ClickAsync();
         await Assertions.Expect(page.Locator(".saved-state")).ToContainTextAsync("saved today");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Read it in UK terms" }).ClickAsync();
+        await Assertions.Expect(page.GetByLabel("The pattern in the other terms")).ToBeVisibleAsync();
+        await look.AtAsync("other-terms");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Close", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Earlier versions" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Version 1" })).ToBeVisibleAsync();
+        await look.AtAsync("versions");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Close", Exact = true }).ClickAsync();
         foreach (string tab in (string[])["Rows", "Chart", "Swatch & yarn"])
         {
             await page.GetByRole(AriaRole.Tab, new() { Name = tab }).ClickAsync();
@@ -76,16 +84,21 @@ public sealed class Look(IPage page, string window)
     private const string PicturesAreThere =
         "Promise.race([Promise.all([...document.images].map(image => image.decode().catch(() => null))), new Promise(done => setTimeout(done, 2000))])";
 
+    private const string MovementIsOver =
+        "Promise.race([Promise.all(document.getAnimations().map(movement => movement.finished.catch(() => null))), new Promise(done => setTimeout(done, 1500))])";
+
     private readonly List<string> faults = [];
 
     public IReadOnlyList<string> Faults => faults;
 
     public async Task AtAsync(string name)
     {
+        await page.EvaluateAsync(MovementIsOver);
         await page.EvaluateAsync("document.fonts.ready");
         await page.EvaluateAsync(PicturesAreThere);
         await page.ScreenshotAsync(new() { Path = Path.Combine(Repository.Root, "artifacts", "screens", $"{name}-{window}.png"), FullPage = true });
         AxeResult result = await page.RunAxe();
+        if (result.Passes.Length == 0) faults.Add($"{name} {window}: the accessibility rules were not run");
         faults.AddRange(
             from violation in result.Violations
             where Grave.Contains(violation.Impact)

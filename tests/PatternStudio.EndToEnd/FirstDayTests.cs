@@ -142,6 +142,6 @@ public sealed class FirstDayTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.GetByLabel("Your e-mail address").FillAsync(OpenStudio.Email);
         await page.GetByLabel("Password").FillAsync("not the password");
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
-        await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("The e-mail address or the password is not right.");
+        await Expect(page.GetByRole(AriaRole.Alert).Filter(new() { HasText = "The e-mail address or the password is not right." })).ToBeVisibleAsync();
     }
 }

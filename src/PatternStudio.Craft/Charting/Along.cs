@@ -28,7 +28,7 @@ internal sealed class Along(Ground ground, Construction construction, double pit
         double total = widths.Sum() + (ground.Wraps ? Seam : 0);
         double unit = ground.Span is { } span ? span / Math.Max(total, 1) : pitch;
         int direction = ground.Wraps ? turn : Direction(centres, feet) ?? turn;
-        double[] u = CornerSpread.Of(ground, row, centres, total, feet, construction.Corners) ?? Even(cells, centres, feet, direction * unit, below);
+        double[] u = CornerSpread.Of(ground, row, centres, total, feet, construction.Corners, direction) ?? Even(cells, centres, feet, direction * unit, below);
         if (ground.Span is null && below is not null) StandAside(cells, u, below, direction * unit);
         double[] shares = [.. widths.Select(width => width * unit)];
         return new Spread(u, shares, direction, LabelAt(cells, u, shares, direction, unit), unit);

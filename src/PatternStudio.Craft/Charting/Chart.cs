@@ -42,13 +42,29 @@ public static class Chart
 
     private static List<DrawnRow> DrawPiece(WorkedPiece piece, int number, ChartStyle style, StitchForms forms, ChartNames names, KeyMaker key, List<string> notes)
     {
-        long cells = piece.Rows.Sum(row => row.Length);
-        if (cells <= style.MostCells) return [.. new PieceChart(piece, number, forms, names, key).Draw()];
-        int fitting = Fitting(piece, style.MostCells / 2);
-        string much = $"{(piece.Name.Length == 0 ? "The piece" : piece.Name)} has {cells} stitches and chains, more than a page can show one by one ({style.MostCells}).";
+        string name = piece.Name.Length == 0 ? "The piece" : piece.Name;
+        ConstructionKind kind = ConstructionFinder.Find(piece, forms).Kind;
+        if (kind is ConstructionKind.Tiles or ConstructionKind.Oval)
+        {
+            notes.Add($"{name} is worked {(kind == ConstructionKind.Tiles ? "in tiles" : "round both sides of a chain")}, which is not drawn stitch by stitch yet. Each row is drawn as a block as long as its count.");
+            return [.. new Overview(piece, number, forms).Draw()];
+        }
+        int drawn = BeforeBorder(piece);
+        if (drawn < piece.Rows.Count) notes.Add($"{name} goes on in rounds from {piece.Rows[drawn].Label} on; a border round the edges is not drawn yet.");
+        long cells = piece.Rows.Take(drawn).Sum(row => row.Length);
+        if (cells <= style.MostCells) return [.. new PieceChart(piece, number, forms, names, key, drawn).Draw()];
+        int fitting = Math.Min(drawn, Fitting(piece, style.MostCells / 2));
+        string much = $"{name} has {cells} stitches and chains, more than a page can show one by one ({style.MostCells}).";
         bool excerpt = fitting > FewestRows;
         notes.Add($"{much} {(excerpt ? "Only its first rows are drawn." : "Each row is drawn as a block as long as its count.")}");
         return excerpt ? [.. new PieceChart(piece, number, forms, names, key, fitting).Draw()] : [.. new Overview(piece, number, forms).Draw()];
+    }
+
+    /// <summary>How many rows come before rounds are worked round them; all where there are rows only or rounds only.</summary>
+    private static int BeforeBorder(WorkedPiece piece)
+    {
+        int before = piece.Rows.TakeWhile(row => row.Kind != RowKind.Round).Count();
+        return Tones.InRounds(piece) ? piece.Rows.Count : before;
     }
 
     /// <summary>How many of the first rows have so many cells together.</summary>
@@ -88,7 +104,7 @@ public static class Chart
     private static Drawing Finish(CheckedPattern pattern, Fabric fabric, ChartStyle style, List<DrawnRow> rows, KeyMaker key, List<string> notes)
     {
         Box bounds = rows.Count == 0 ? new Box(0, 0, 1, 1) : BoundsOf(rows);
-        bool inRounds = fabric.Pieces.Any(piece => piece.Rows.Any(row => row.Kind == RowKind.Round));
+        bool inRounds = fabric.Pieces.Any(Tones.InRounds);
         string title = style.Title ?? pattern.Pattern.Statements.FirstOrDefault(statement => statement.Kind == StatementKind.Title)?.Text ?? "Chart";
         if (fabric.Size.Length > 0) title += ", " + fabric.Size;
         if (rows.Count == 0) notes.Add("There is nothing to draw yet: no rows were found in the text.");

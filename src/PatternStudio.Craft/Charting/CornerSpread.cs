@@ -11,14 +11,20 @@ internal static class CornerSpread
     /// <param name="total">Stitch widths in all.</param>
     /// <param name="feet">Where each cell's feet are; null where not known.</param>
     /// <param name="corners">How many corners the piece has.</param>
-    public static double[]? Of(Ground ground, WorkedRow row, double[] centres, double total, double?[] feet, int corners)
+    /// <param name="direction">+1 anticlockwise, -1 where the round was turned.</param>
+    public static double[]? Of(Ground ground, WorkedRow row, double[] centres, double total, double?[] feet, int corners, int direction)
     {
         if (ground is not PolygonGround polygon) return null;
         IReadOnlyList<int> found = Corners.Of(row);
+        if (found.Count != corners) found = EachStitch(row);
         if (found.Count != corners) return null;
         double first = FirstCorner(polygon, feet[found[0]] ?? FootBeside(feet, found[0]), corners);
-        return [.. centres.Select(centre => first + (Sides(centre, centres, found, total) / corners))];
+        return [.. centres.Select(centre => first + (direction * Sides(centre, centres, found, total) / corners))];
     }
+
+    /// <summary>Four stitches in the ring are the corners that the next round makes of them.</summary>
+    private static int[] EachStitch(WorkedRow row) =>
+        [.. row.Cells().Select((cell, i) => (cell, i)).Where(at => at.cell.Kind == CellKind.Stitch || at.cell.Counts).Select(at => at.i)];
 
     private static double? FootBeside(double?[] feet, int corner) => corner > 0 ? feet[corner - 1] : null;
 

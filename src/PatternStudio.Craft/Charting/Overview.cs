@@ -18,7 +18,7 @@ internal sealed class Overview(WorkedPiece piece, int number, StitchForms forms)
     {
         long[] places = [.. piece.Rows.Select(row => RowTally.Of(row, forms).Places)];
         double scale = Width / Math.Max(1, places.Max());
-        bool inRounds = piece.Rows.Any(row => row.Kind == RowKind.Round);
+        bool inRounds = Tones.InRounds(piece);
         int share = (piece.Rows.Count + MostBlocks - 1) / MostBlocks;
         for (int i = 0, block = 0; i < piece.Rows.Count; i += share, block++)
         {

@@ -40,7 +40,7 @@ internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms form
     private static string NotDrawn(WorkedRow first, WorkedRow last, string why) =>
         first == last ? $"{LabelOf(first)}: {why}" : $"{LabelOf(first)} to {LabelOf(last)}: {why}";
 
-    private bool InRounds => piece.Rows.Any(row => row.Kind == RowKind.Round);
+    private bool InRounds => Tones.InRounds(piece);
 
     /// <summary>A tube has no centre: its rounds lie flat, each begun at the same side.</summary>
     private Ground GroundOf(Construction construction) => construction.Kind switch
@@ -48,7 +48,7 @@ internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms form
         ConstructionKind.Polygon => new PolygonGround(construction.Corners),
         ConstructionKind.HalfCircle => new HalfRoundGround(),
         ConstructionKind.Tube => new FlatGround(),
-        _ => piece.Rows.FirstOrDefault(row => row.Kind != RowKind.Foundation) is { Kind: RowKind.Round } ? new RoundGround() : new FlatGround(),
+        _ => InRounds ? new RoundGround() : new FlatGround(),
     };
 
     /// <summary>A square on its corner is drawn as one: its stitches are spaced so that the longest row is as long as all rows are high.</summary>

@@ -12,6 +12,9 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
     /// <summary>Room for the words that stand in place of rows.</summary>
     private const double GapHeight = 2.6;
 
+    /// <summary>How far a row number moves out for a chain that stands beside its row.</summary>
+    private const double BesideChain = 0.7;
+
     private readonly List<PlacedRow> placed = [];
     private readonly Along along = new(ground, construction, pitch);
 
@@ -20,7 +23,8 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
         for (int i = 0; i < piece.Rows.Count; i++)
         {
             placed.Add(Place(piece.Rows[i], i));
-            if (i > 0 && ground.Span is null && placed[i].Row.Kind == RowKind.Row) SkippedChains.StandUp(placed[i - 1], placed[i]);
+            if (i > 0 && ground.Span is null && placed[i].Row.Kind == RowKind.Row && SkippedChains.StandUp(placed[i - 1], placed[i]))
+                placed[i] = placed[i] with { LabelAt = placed[i].LabelAt - (placed[i].Direction * BesideChain) };
         }
         return placed;
     }
@@ -72,6 +76,7 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
     /// <summary>+1 to the right (or anticlockwise). A foundation runs to the right, so the first row comes back to the left.</summary>
     private int Turn(WorkedRow row, PlacedRow? below)
     {
+        if (ground.Wraps && (below is null || below.Low < 0)) return 1;
         if (ground.Wraps || (row.Kind == RowKind.Round && below is { Row.Kind: not RowKind.Foundation })) return (below?.Direction ?? 1) * (row.Turned ? -1 : 1);
         return row.Kind == RowKind.Foundation ? (row.Joined ? -1 : 1) : below is null ? -1 : -below.Direction;
     }

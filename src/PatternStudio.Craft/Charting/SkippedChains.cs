@@ -17,12 +17,13 @@ internal static class SkippedChains
     /// <summary>Stands the skipped chains up, in place.</summary>
     /// <param name="foundation">The foundation as placed.</param>
     /// <param name="first">The first row, worked into it.</param>
-    public static void StandUp(PlacedRow foundation, PlacedRow first)
+    /// <returns>True where chains now stand where the first row's number would.</returns>
+    public static bool StandUp(PlacedRow foundation, PlacedRow first)
     {
-        if (foundation.Row.Kind != RowKind.Foundation || first.Cells.Length == 0) return;
+        if (foundation.Row.Kind != RowKind.Foundation || first.Cells.Length == 0) return false;
         long last = first.Cells.SelectMany(cell => cell.Cell.Feet).Where(foot => foot.Row == foundation.Index).Select(foot => foot.Place).DefaultIfEmpty(-1).Max();
         long skipped = foundation.Cells.Length - 1 - last;
-        if (last < 0 || skipped is < 1 or > Most) return;
+        if (last < 0 || skipped is < 1 or > Most) return false;
         bool drawnByRow = first.Cells.Any(cell => cell.Cell.Kind == CellKind.TurningChain);
         double u = foundation.Cells[last].U + (foundation.Direction * Beside);
         for (long i = last + 1; i < foundation.Cells.Length; i++)
@@ -32,5 +33,6 @@ internal static class SkippedChains
                 T = foundation.Cells[last].T + (ChainHeight * (i - last - 0.5)),
                 Stance = drawnByRow ? Stance.Hidden : Stance.Upright,
             };
+        return !drawnByRow;
     }
 }

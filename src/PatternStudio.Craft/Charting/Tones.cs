@@ -16,6 +16,9 @@ internal static class Tones
         return first ? RowTone.First : RowTone.Second;
     }
 
+    /// <summary>True for a piece that begins in rounds.</summary>
+    public static bool InRounds(WorkedPiece piece) => piece.Rows.FirstOrDefault(row => row.Kind != RowKind.Foundation) is { Kind: RowKind.Round };
+
     /// <summary>What the tones of a drawing mean.</summary>
     public static EquatableArray<ToneMeaning> Meanings(IReadOnlyCollection<DrawnRow> rows, bool inRounds) =>
         rows.Select(row => row.Tone).Distinct().Order().Select(tone => new ToneMeaning(tone, Meaning(tone, inRounds))).ToEquatableArray();

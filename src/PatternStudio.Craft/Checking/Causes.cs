@@ -17,14 +17,39 @@ internal static class Causes
     public static IEnumerable<Finding> Of(Pattern pattern, IReadOnlyList<Finding> ofWords, IReadOnlyList<Finding> ofWork)
     {
         var rows = new RowsOfText(pattern);
-        var explained = ofWords.Where(finding => ExplainTheRow.Contains(finding.Code)).Select(finding => rows.At(finding.Span.Start)).OfType<RowInstruction>().ToHashSet(ReferenceEqualityComparer.Instance);
-        IEnumerable<Finding> worked = ofWork.Where(finding => rows.At(finding.Span.Start) is not { } row || !explained.Contains(row));
-        return WithoutDoubles(ofWords.Where(finding => !IsUnreadForKnownCause(finding, ofWords)).Concat(WithoutGapBehindDouble(worked)));
+        Finding[] words = [.. ofWords.Where(finding => !HasMarkAfterAll(finding, pattern.Source, rows))];
+        Finding[] numbers = [.. WithoutGapBehindDouble(ofWork.Where(IsOfNumbers))];
+        var explained = words.Where(finding => ExplainTheRow.Contains(finding.Code)).Concat(numbers.Where(finding => finding.Code == FindingCodes.RowNumberMissing))
+            .Select(finding => rows.At(finding.Span.Start)).OfType<RowInstruction>().ToHashSet(ReferenceEqualityComparer.Instance);
+        IEnumerable<Finding> worked = ofWork.Where(finding => !IsOfNumbers(finding) && !(rows.At(finding.Span.Start) is { } row && explained.Contains(row))).Concat(numbers)
+            .Where(finding => rows.At(finding.Span.Start) is not { } row || !IsDoubtfulNumber(finding, row, rows));
+        return WithoutDoubles(words.Where(finding => !IsUnreadForKnownCause(finding, words)).Concat(worked));
     }
+
+    private static bool IsOfNumbers(Finding finding) => finding.Code is FindingCodes.RowNumberMissing or FindingCodes.RowNumberRepeated;
+
+    /// <summary>'*' stands in the row before its repeat, but among words that are not read: the mark is not what is wrong.</summary>
+    private static bool HasMarkAfterAll(Finding finding, SourceText source, RowsOfText rows) =>
+        finding.Code == FindingCodes.RepeatWithoutStar && rows.At(finding.Span.Start) is { } row
+        && source.Content.AsSpan(row.Heading.Span.End, Math.Max(0, finding.Span.Start - row.Heading.Span.End)).IndexOfAny('*', '†') >= 0;
 
     /// <summary>Words that could not be read because a number in them is too large, or a mark is missing.</summary>
     private static bool IsUnreadForKnownCause(Finding finding, IReadOnlyList<Finding> ofWords) =>
         finding.Code == FindingCodes.NotRead && ofWords.Any(cause => ExplainTheRow.Contains(cause.Code) && (finding.Span.Contains(cause.Span) || cause.Span.Contains(finding.Span)));
+
+    /// <summary>
+    /// Numbers are certain only where the rows before are: unread words may tell rows ('then work 1 row even'), a part may begin anew with a first row that has
+    /// no number, and 'Rows 15 and 17' with 'Rows 16 and 18' behind them are told in turn.
+    /// </summary>
+    private static bool IsDoubtfulNumber(Finding finding, RowInstruction row, RowsOfText rows) => finding.Code switch
+    {
+        FindingCodes.RowNumberMissing => rows.Before(row) is { } above && MayTellRows(above),
+        FindingCodes.NoSuchRow => rows.AllBefore(row).Any(MayTellRows),
+        FindingCodes.RowNumberRepeated => row.Heading.Numbers.Count > 1 || rows.Before(row) is { Heading.Numbering: RowNumbering.None },
+        _ => false,
+    };
+
+    private static bool MayTellRows(RowInstruction row) => row.Steps.SelectMany(TreeSteps.WithInner).Any(step => step is UnreadStep or UncountedStep);
 
     private static IEnumerable<Finding> WithoutDoubles(IEnumerable<Finding> findings)
     {
@@ -33,13 +58,13 @@ internal static class Causes
     }
 
     /// <summary>'Row 3, Row 3, Row 5': the second Row 3 is the cause, the missing Row 4 only follows.</summary>
-    private static IEnumerable<Finding> WithoutGapBehindDouble(IEnumerable<Finding> findings)
+    private static IEnumerable<Finding> WithoutGapBehindDouble(IEnumerable<Finding> numbers)
     {
         bool doubled = false;
-        foreach (Finding finding in findings)
+        foreach (Finding finding in numbers.OrderBy(finding => finding.Span.Start))
         {
             if (!(doubled && finding.Code == FindingCodes.RowNumberMissing)) yield return finding;
-            if (finding.Code is FindingCodes.RowNumberRepeated or FindingCodes.RowNumberMissing) doubled = finding.Code == FindingCodes.RowNumberRepeated;
+            doubled = finding.Code == FindingCodes.RowNumberRepeated;
         }
     }
 }

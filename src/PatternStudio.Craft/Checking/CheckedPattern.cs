@@ -23,6 +23,9 @@ public sealed record CheckedPattern(Pattern Pattern, EquatableArray<CheckedSize>
 /// <param name="Read">How much was read and checked.</param>
 public sealed record CheckedSize(Fabric Fabric, EquatableArray<RowReport> Rows, ReadSummary Read)
 {
+    /// <summary>How counts go on over repeated rows, where that follows from the rows.</summary>
+    public EquatableArray<GrowthLaw> Laws { get; init; }
+
     /// <summary>The size's name; empty where there is one only.</summary>
     public string Name => Fabric.Size;
 }

@@ -27,7 +27,7 @@ internal static class MultipleFindings
     {
         long lower = foundation.Chains - Remainder(foundation.Chains - multiple.Plus - multiple.Extra, multiple.Of), upper = lower + multiple.Of;
         string sentence = StatementSentences.Multiple(multiple.ToString(), foundation.Chains, foundation.Stitches, foundation.FirstRow, lower > multiple.Plus + multiple.Extra ? lower : null, upper);
-        return Finding.Of(FindingCodes.MultipleDiffers, stated.Span, size.Length > 0 ? $"Size {size}: {sentence}" : sentence) with { Size = size };
+        return Finding.Of(FindingCodes.MultipleDiffers, stated.Span, size.Length > 0 ? SizeSentences.In([size], [], sentence) : sentence) with { Size = size };
     }
 
     private static long Remainder(long number, long of) => ((number % of) + of) % of;

@@ -23,15 +23,16 @@ internal sealed class NameFinder
     public IEnumerable<TextSpan> Find(string name)
     {
         string[] wanted = [.. Words(name).Select(span => Usual(name.Substring(span.Start, span.Length)))];
-        if (wanted.Length == 0 || !places.TryGetValue(wanted[0], out List<int>? starts)) yield break;
-        foreach (int start in starts)
+        if (wanted.Length == 0 || wanted.Any(word => !places.ContainsKey(word))) yield break;
+        int rarest = Enumerable.Range(0, wanted.Length).MinBy(i => places[wanted[i]].Count);
+        foreach (int start in places[wanted[rarest]].Select(place => place - rarest))
             if (Fits(start, wanted)) yield return words[start].Span.Through(words[start + wanted.Length - 1].Span);
     }
 
     private bool Fits(int start, string[] wanted)
     {
-        if (start + wanted.Length > words.Count) return false;
-        for (int i = 1; i < wanted.Length; i++)
+        if (start < 0 || start + wanted.Length > words.Count) return false;
+        for (int i = 0; i < wanted.Length; i++)
             if (words[start + i].Word != wanted[i]) return false;
         return true;
     }

@@ -67,10 +67,12 @@ internal static partial class PairsOfLengths
     private const string Sides = N + @"\s*" + U + "?" + Side + @"(?:\s*(?:x|×|by|,)\s*" + N + @"\s*" + U + "?" + Side + ")*";
 
     /// <summary>Lengths, then the same again in brackets or behind a slash.</summary>
-    [GeneratedRegex(@"(?<first>" + Sides + @")\s*[\(\[](?<second>" + Sides + @")[\)\]]|(?<first>" + Sizes + @")\s*/\s*(?<second>" + Sizes + @")", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex Twice();
+    private static Regex Twice() => TwicePattern;
 
-    [GeneratedRegex(@"(?<whole>\d{1,4}(?:[.,]\d{1,2})?)(?![/⁄])(?:[ \u00a0]?(?<part>[½¼¾⅛⅜⅝⅞])|[ -](?<part>\d{1,2}[/⁄]\d{1,2}))?|(?<part>[½¼¾⅛⅜⅝⅞]|\d{1,2}[/⁄]\d{1,2})", RegexOptions.CultureInvariant, 1000)]
+    // Without backtracking: linear in the text, so that no text needs a time limit.
+    private static readonly Regex TwicePattern = new(@"(?<first>" + Sizes + @")\s*/\s*(?<second>" + Sizes + @")|(?<first>" + Sides + @")\s*[\(\[](?<second>" + Sides + @")[\)\]]", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking);
+
+    [GeneratedRegex(@"(?<whole>\d{1,4}(?:[.,]\d{1,2})?)(?![/⁄])(?:[ \u00a0]?(?<part>[½¼¾⅛⅜⅝⅞])|[ -](?<part>\d{1,2}[/⁄]\d{1,2}))?|(?<part>[½¼¾⅛⅜⅝⅞]|\d{1,2}[/⁄]\d{1,2})", RegexOptions.CultureInvariant)]
     private static partial Regex Number();
 
     [GeneratedRegex("cm|centim", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
@@ -79,6 +81,7 @@ internal static partial class PairsOfLengths
     [GeneratedRegex(@"\bin(?:s|ch|ches)?\b|(?<=\d|\s|[½¼¾])(?:in|inch|inches|ins)\b|""|″|”", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Inches();
 
-    [GeneratedRegex(@"\b(?:about|approx\w*|roughly|circa|ca)\b[^.;]*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex About();
+    private static Regex About() => AboutPattern;
+
+    private static readonly Regex AboutPattern = new(@"\b(?:about|approx\w*|roughly|circa|ca)\b[^.;]*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking);
 }

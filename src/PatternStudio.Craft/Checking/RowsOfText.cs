@@ -23,6 +23,12 @@ internal sealed class RowsOfText
         return low > 0 && offset < rows[low - 1].Span.End ? rows[low - 1] : null;
     }
 
+    /// <summary>The row before another; null for the first.</summary>
+    public RowInstruction? Before(RowInstruction row) => Array.FindIndex(rows, other => ReferenceEquals(other, row)) is > 0 and int index ? rows[index - 1] : null;
+
+    /// <summary>Every row before another.</summary>
+    public IEnumerable<RowInstruction> AllBefore(RowInstruction row) => rows.TakeWhile(other => !ReferenceEquals(other, row));
+
     /// <summary>How the row at an offset is headed: 'Row 3'; empty outside rows and where it has no heading.</summary>
     public string NameAt(int offset) => At(offset) is { } row ? NameOf(row) : "";
 

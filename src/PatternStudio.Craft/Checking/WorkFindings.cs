@@ -15,11 +15,12 @@ internal static class WorkFindings
 
     private static Finding One(SourceText source, Mishap[] same, WorkedRow? below, int sizes)
     {
-        string[] named = [.. same.Select(mishap => mishap.Size).Distinct()];
-        string onlyIn = sizes > 1 && named.Length < sizes ? string.Join(", ", named) : "";
-        string sentence = WorkSentences.Of(same[0], same[0].Kind == MishapKind.NoSuchPlace && below is not null ? Offered(below) : "");
-        TextEdit? fix = named.Length == sizes && (sizes == 1 || same[0].Kind == MishapKind.RowNumberRepeated) ? WorkFixes.Propose(source, same[0], below) : null;
-        return Finding.Of(WorkSentences.CodeOf(same[0].Kind), same[0].Span, onlyIn.Length > 0 ? $"Size {onlyIn}: {sentence}" : sentence, fix) with { Size = onlyIn };
+        string offered = same[0].Kind == MishapKind.NoSuchPlace && below is not null ? Offered(below) : "", sentence = WorkSentences.Of(same[0], offered);
+        ILookup<bool, string> named = same.DistinctBy(mishap => mishap.Size).ToLookup(mishap => WorkSentences.Of(mishap, offered) == sentence, mishap => mishap.Size);
+        bool everywhere = sizes == 1 || named[true].Count() == sizes;
+        TextEdit? fix = everywhere && (sizes == 1 || same[0].Kind == MishapKind.RowNumberRepeated) ? WorkFixes.Propose(source, same[0], below) : null;
+        string told = everywhere ? sentence : SizeSentences.In([.. named[true]], [.. named[false]], sentence);
+        return Finding.Of(WorkSentences.CodeOf(same[0].Kind), same[0].Span, told, fix) with { Size = everywhere ? "" : string.Join(", ", named[true].Concat(named[false])) };
     }
 
     /// <summary>The row that the mishap's row is worked into; null where it is not known.</summary>

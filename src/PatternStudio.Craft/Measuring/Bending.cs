@@ -31,10 +31,10 @@ internal static class Bending
             if (change == 0 || tallies[i - 1].Places < Fewest || rows[i].Length > Limit || rows[i - 1].Length > Limit || rows[i].Into != rows[i - 1].Index) continue;
             double middle = MiddleGrowth(rows[i], rows[i - 1]);
             if (Math.Abs(middle) > Math.Max(Stray, Share * Math.Abs(change))) return Why;
-            inside += middle;
+            inside += Math.Abs(middle);
             all += Math.Abs(change);
         }
-        return Math.Abs(inside) > Stray && Math.Abs(inside) > Share * all ? Why : null;
+        return inside > Stray && inside > Share * all ? Why : null;
     }
 
     /// <summary>By how many stitches the middle three fifths of a row are more than what they stand on.</summary>

@@ -6,6 +6,12 @@ public enum ConstructionKind
     /// <summary>Nothing is measured by it: see <see cref="Construction.Reason"/>.</summary>
     NotKnown,
 
+    /// <summary>Blocks worked one beside the other from corner to corner; their size is not known from a swatch in rows.</summary>
+    Tiles,
+
+    /// <summary>Rounds along both sides of a chain; their size is not worked out yet.</summary>
+    Oval,
+
     /// <summary>Rows of (nearly) the same width.</summary>
     StraightRows,
 

@@ -17,7 +17,7 @@ public static class ConstructionFinder
         if (rows.Exists(row => row.Kind != rows[0].Kind)) return NotKnown("The piece has rows and rounds together; their size together is not worked out yet.");
         List<RowTally> tallies = [.. rows.Select(row => RowTally.Of(row, forms))];
         if (rows[0].Kind != RowKind.Round) return Rows(rows, tallies);
-        return Oval(piece, rows[0]) ? NotKnown("The rounds begin along both sides of a chain; the size of such an oval is not worked out yet.") : Rounds(rows, tallies);
+        return IsOval(piece, rows[0]) ? new Construction(ConstructionKind.Oval, "The rounds begin along both sides of a chain; the size of such an oval is not worked out yet.") : Rounds(rows, tallies);
     }
 
     private static Construction Rounds(List<WorkedRow> rows, List<RowTally> tallies)
@@ -32,7 +32,7 @@ public static class ConstructionFinder
     }
 
     /// <summary>Rounds into a chain that is not joined to a ring go round it; two or three chains are only the start of a centre.</summary>
-    private static bool Oval(WorkedPiece piece, WorkedRow first) =>
+    private static bool IsOval(WorkedPiece piece, WorkedRow first) =>
         HasFoot(first, FootKind.OtherSide)
         || (first.Into >= 0 && piece.Rows[first.Into] is { Kind: RowKind.Foundation, Joined: false } foundation && foundation.Chains() > 3 && HasFoot(first, FootKind.Chain));
 
@@ -47,7 +47,7 @@ public static class ConstructionFinder
         long widest = places.Max();
         if (widest - places.Min() <= Math.Max(1, widest / 20))
             return new Construction(ConstructionKind.StraightRows, $"Rows of {Spread(places)} stitches, chains of spaces counted one each.");
-        if (Tiles(rows)) return NotKnown("The piece is worked in tiles; their size can't be told from a swatch in rows. Measure one tile and multiply.");
+        if (IsTiled(rows)) return new Construction(ConstructionKind.Tiles, "The piece is worked in tiles; their size can't be told from a swatch in rows. Measure one tile and multiply.");
         if (Diagonal.Fits(places, tallies.Average(tally => tally.Height), (from, to) => Slant.Leans(rows, from, to)))
             return new Construction(ConstructionKind.CornerToCorner, "The rows grow evenly from a corner and fall evenly to the opposite one.");
         return (Uneven(places) ?? Bending.Reason(rows, tallies)) is { } reason ? NotKnown(reason) : new Construction(ConstructionKind.ShapedRows, $"The rows widen and narrow: {places.Min()} to {widest} stitches.");
@@ -57,7 +57,7 @@ public static class ConstructionFinder
         places.Min() == places.Max() ? $"{places.Max()}" : $"{places.Min()} to {places.Max()}";
 
     /// <summary>Tiles: rows that move by slip stitches again and again on their way and stand in spaces of the row below.</summary>
-    private static bool Tiles(List<WorkedRow> rows) =>
+    private static bool IsTiled(List<WorkedRow> rows) =>
         rows.Count > 2 && rows.Skip(1).Count(row => row.Runs.Sum(run => run.Unit.Count(cell => cell.Kind == CellKind.Join) * run.Times) > 1) * 2 > rows.Count;
 
     /// <summary>

@@ -53,7 +53,7 @@ internal sealed class PieceScheduler(WorkedPiece piece, int made, StitchForms fo
 
     private EquatableArray<ScheduledRow> Rows(PieceRuler? ruler, Measured<YarnScale> model)
     {
-        var widths = new Queue<Length>(ruler is not null && construction.Kind != ConstructionKind.NotKnown ? ruler.Widths() : []);
+        var widths = new Queue<Length>(ruler is not null && construction.Kind is not (ConstructionKind.NotKnown or ConstructionKind.Tiles or ConstructionKind.Oval) ? ruler.Widths() : []);
         var rows = new List<ScheduledRow>(tallies.Count);
         double used = 0;
         bool whole = true;

@@ -46,14 +46,14 @@ internal sealed class SwatchReader(string text, Terminology terms)
         return close < 0 ? at + 1 : close + 1;
     }
 
-    /// <summary>Words after all counts and lengths: 'in pattern (Row 3)', 'over treble', 'after blocking'. A weight may not hide in them.</summary>
+    /// <summary>Words after all counts and lengths: 'in pattern (Row 3)', 'over treble', 'after blocking'. No measure may hide in them.</summary>
     private bool IsRemark(int at) =>
-        lengths.Count > 0 && stitches is not null && rows is not null && tokens[at].Word.Length > 0 && char.IsLetter(tokens[at].Word[0]) && !WeightFollows(at);
+        lengths.Count > 0 && stitches is not null && rows is not null && tokens[at].Word.Length > 0 && char.IsLetter(tokens[at].Word[0]) && !MeasureFollows(at);
 
-    private bool WeightFollows(int at)
+    private bool MeasureFollows(int at)
     {
         for (int i = at; i + 1 < tokens.Count; i++)
-            if (tokens[i].Number is { } number && (Units.ToMass(number, tokens[i + 1].Word) ?? default).Grams > 0)
+            if (tokens[i].Number is { } number && (Units.ToMass(number, tokens[i + 1].Word) is not null || Units.ToLength(number, tokens[i + 1].Word) is not null))
                 return true;
         return false;
     }

@@ -8,7 +8,9 @@ namespace PatternStudio.Craft.Reading;
 /// <summary>What all readers of one text share: the text, its tokens, its terminology, its own stitch names, and the troubles met.</summary>
 internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminology terminology)
 {
+    private const int MostTroubles = 1000;
     private readonly List<ReadingTrouble> troubles = [];
+    private readonly HashSet<(ReadingTroubleKind, TextSpan)> reported = [];
     private readonly HashSet<StitchId> groups = [];
 
     public SourceText Source { get; } = source;
@@ -62,9 +64,48 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
         return low;
     }
 
+    /// <summary>Counts how deep readers call one another, brackets or not; false where it is deeper than any pattern needs.</summary>
+    public bool Enter()
+    {
+        if (deep >= ReadingLimits.Nesting + 8) return false;
+        deep++;
+        return true;
+    }
+
+    public void Leave() => deep--;
+
+    /// <summary>True while a list after a place given first is read: such lists do not hold one another.</summary>
+    public bool InPlaceFirst { get; set; }
+
+    private int deep;
+
+    /// <summary>True where words at or after <paramref name="from"/>, before <paramref name="end"/>, repeat 'from' the mark.</summary>
+    public bool RepeatsFrom(string mark, int from, int end)
+    {
+        repeatedMarks ??= FindRepeatedMarks();
+        if (!repeatedMarks.TryGetValue(mark, out List<int>? places)) return false;
+        int index = places.BinarySearch(from);
+        if (index < 0) index = ~index;
+        return index < places.Count && places[index] < end;
+    }
+
+    private Dictionary<string, List<int>>? repeatedMarks;
+
+    private Dictionary<string, List<int>> FindRepeatedMarks()
+    {
+        var marks = new Dictionary<string, List<int>>(StringComparer.Ordinal);
+        for (int i = 2; i < Tokens.Length; i++)
+        {
+            if (Tokens[i].Kind != TokenKind.Star || !(Tokens[i - 1].IsWord("from") || (Tokens[i - 2].IsWord("from") && !Tokens[i - 1].IsWord("to")))) continue;
+            if (!marks.TryGetValue(Tokens[i].Word, out List<int>? places)) marks[Tokens[i].Word] = places = [];
+            places.Add(i);
+        }
+        return marks;
+    }
+
     public void Report(ReadingTroubleKind kind, string detail, TextSpan span)
     {
-        if (troubles.Count < 1000) troubles.Add(new ReadingTrouble(kind, detail, span));
+        if (troubles.Count < MostTroubles && reported.Add((kind, span))) troubles.Add(new ReadingTrouble(kind, detail, span));
     }
 
     /// <summary>Takes a stitch of the text's own into its vocabulary.</summary>

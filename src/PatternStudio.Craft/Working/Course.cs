@@ -63,15 +63,15 @@ internal sealed class Course
         return (met - rotation + Length) % Length;
     }
 
-    /// <summary>The first index from <paramref name="from"/> whose cell fits, or -1.</summary>
-    public long Find(long from, Func<Cell, long, bool> fits)
+    /// <summary>The first index from <paramref name="from"/> and before <paramref name="to"/> whose cell fits, or -1.</summary>
+    public long Find(long from, Func<Cell, long, bool> fits, long to = long.MaxValue)
     {
         if (from >= Length) return -1;
-        for (int s = SegmentAt(from); s < segments.Count; s++)
+        for (int s = SegmentAt(from); s < segments.Count && segments[s].Start < to; s++)
         {
             Segment segment = segments[s];
             long start = Math.Max(from, segment.Start);
-            long end = Math.Min(segment.End, start + segment.Unit.Length);
+            long end = Math.Min(Math.Min(segment.End, to), start + segment.Unit.Length);
             for (long i = start; i < end; i++)
                 if (fits(segment.Unit[(int)((i - segment.Start) % segment.Unit.Length)], i)) return i;
         }

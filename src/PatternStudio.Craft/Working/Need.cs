@@ -7,5 +7,7 @@ internal readonly record struct Need(long Stitches, long Spaces)
 
     public static Need operator +(Need a, Need b) => new(a.Stitches + b.Stitches, a.Spaces + b.Spaces);
 
+    public static Need operator -(Need a, Need b) => new(a.Stitches - b.Stitches, a.Spaces - b.Spaces);
+
     public static Need operator *(Need need, long times) => new(need.Stitches * times, need.Spaces * times);
 }

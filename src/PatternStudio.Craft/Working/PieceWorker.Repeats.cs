@@ -53,10 +53,19 @@ internal sealed partial class PieceWorker
     /// <summary>The first of the rows that share this very reference.</summary>
     private int FirstRepeating(AsRowStep same, int number)
     {
+        // Known from the row before: to walk back from each of a thousand rows would take long.
+        if (ReferenceEquals(repeating.Reference, same) && repeating.Last >= number - 1 && repeating.First <= number)
+        {
+            repeating.Last = number;
+            return repeating.First;
+        }
         int first = number;
         while (byNumber.TryGetValue(first - 1, out RowInstruction? before) && before.Steps.Any(step => ReferenceEquals(step, same))) first--;
+        repeating = (same, first, number);
         return first;
     }
+
+    private (AsRowStep? Reference, int First, int Last) repeating;
 
     private void Repeat(RepeatRows repeat)
     {

@@ -141,7 +141,7 @@ internal sealed partial class PieceWorker
         var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, below?.Spiral ?? false, turned, around, colour, startAt);
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
-        Course? course = below is null ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
+        Course? course = below is null or { Length: 0 } ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
         var worker = new RowWorker(context, rows, course, colour) { GoesAround = around };
         worker.StartAt(startAt);
         Mishap? mishap = worker.Work(own);

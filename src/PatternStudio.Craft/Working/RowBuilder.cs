@@ -25,6 +25,9 @@ internal sealed class RowBuilder
     /// <summary>Number of entries that are kept; bounds the memory of a row.</summary>
     public int Entries => entries.Count;
 
+    /// <summary>Number of cells in all turns.</summary>
+    public long Cells => entries.Sum(entry => entry.Length);
+
     public bool IsEmpty => entries.Count == 0;
 
     public Cell? Last => entries.Count == 0 ? null : entries[^1].At(entries[^1].Length - 1);
@@ -87,19 +90,25 @@ internal sealed class RowBuilder
         return true;
     }
 
+    /// <summary>True where the entries since <paramref name="mark"/> are some, and few enough to be folded.</summary>
+    public bool CanRepeat(int mark) => LengthSince(mark) is > 0 and <= LongestUnit;
+
     /// <summary>
     /// Turns the entries since <paramref name="mark"/> into one run of <paramref name="times"/> turns more, the feet moving on by
-    /// <paramref name="stride"/> each turn. False where they are too many to be folded.
+    /// <paramref name="stride"/> each turn.
     /// </summary>
-    public bool TryRepeat(int mark, long times, int stride)
+    public void Repeat(int mark, long times, int stride)
     {
-        long length = 0;
-        for (int i = mark; i < entries.Count; i++) length += entries[i].Length;
-        if (length is 0 or > LongestUnit) return false;
-        List<Cell> unit = CellsSince(mark, (int)length);
+        List<Cell> unit = CellsSince(mark, (int)LengthSince(mark));
         RollBack(mark);
         entries.Add(new Entry(null, new Run(unit.ToEquatableArray(), times + 1, stride)));
-        return true;
+    }
+
+    private long LengthSince(int mark)
+    {
+        long length = 0;
+        for (int i = mark; i < entries.Count && length <= LongestUnit; i++) length += entries[i].Length;
+        return length;
     }
 
     /// <summary>True where some cell fits.</summary>
@@ -108,8 +117,7 @@ internal sealed class RowBuilder
     /// <summary>Marks the cells since <paramref name="mark"/> as one group of a name.</summary>
     public void MarkGroup(int mark, StitchId? name)
     {
-        long size = 0;
-        for (int i = mark; i < entries.Count; i++) size += entries[i].Length;
+        long size = LengthSince(mark);
         if (size is < 1 or > LongestUnit || size == 1 && name is null) return;
         List<Cell> cells = CellsSince(mark, (int)size);
         RollBack(mark);

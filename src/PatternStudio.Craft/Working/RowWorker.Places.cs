@@ -202,9 +202,9 @@ internal sealed partial class RowWorker
         long passed = kind.Noun switch
         {
             PlaceNoun.Stitch or PlaceNoun.Chain when !at.InSpace || kind.Noun == PlaceNoun.Stitch
-                => course!.Find(at.Position, (cell, i) => i < index && places!.Stitches(cell) > 0),
+                => course!.Find(at.Position, (cell, _) => places!.Stitches(cell) > 0, to: index),
             PlaceNoun.ChainSpace when kind.Chains is not null
-                => course!.Find(at.Position, (cell, i) => i < index && cell.Kind == CellKind.Chains),
+                => course!.Find(at.Position, (cell, _) => cell.Kind == CellKind.Chains, to: index),
             _ => -1,
         };
         if (passed < 0 || passed >= index) return null;
@@ -222,9 +222,6 @@ internal sealed partial class RowWorker
     }
 
     private bool EndsGroup(Cell cell) => cell.GroupSize > 1 && cell.GroupIndex == (course!.Turned ? 0 : cell.GroupSize - 1);
-
-    /// <summary>Gaps ahead behind groups of stitches, in a row without chains.</summary>
-    private long GapsAhead => course!.Sum(at.Position, course.Length - 1, (cell, _) => EndsGroup(cell) ? 1 : 0);
 
     private Target Gap(long index)
     {
@@ -309,94 +306,6 @@ internal sealed partial class RowWorker
     private void LeaveBehind(long stitches, Placement where) =>
         at = at with { Passed = at.Passed ?? stopped ?? new Mishap(MishapKind.LeftOver, where.Span) { Found = stitches, Named = context.Name(where.Kind), Met = course!.Row.Label } };
 
-    private (Target?, Mishap?) FromHook(Placement where)
-    {
-        int n = where.Ordinal ?? 1;
-        if (builder.Last is { Kind: CellKind.Chains } own && own.Chains >= n)
-        {
-            // The chains up to the hook stay a loop, as in a tile; the others are worked along.
-            builder.RemoveLast();
-            builder.Add(own with { Kind = n > 2 ? CellKind.Chains : CellKind.TurningChain, Chains = n - 1 });
-            at = at with { OwnChains = own.Chains - n };
-            return (new Target(new Foot(0, -1, own.Chains - n, FootKind.Chain), -1), null);
-        }
-        if (course is null) return (null, null);
-        long chains = course.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, PlaceKind.Chain));
-        if (n > chains) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = "ch", Wanted = n, Found = chains, Met = course.Row.Label });
-        at = at with { Position = n - 1 };
-        firstChainWorked = n - 1;
-        if (builder.IsEmpty) StandOnSkippedChains(n - 1, where);
-        return (Arrive(n - 1, PlaceKind.Chain, where), null);
-    }
-
-    /// <summary>'dc in 4th ch from hook': the chains skipped are the first turning chain.</summary>
-    private void StandOnSkippedChains(int passed, Placement where)
-    {
-        if (passed == 0) return;
-        double height = openingStitch is { } stitch ? context.Traits(stitch).Height : 1;
-        if (height <= 1)
-        {
-            if (skippedCount == true) StandFor(skipped?.CountsAs ?? StitchId.Single, Math.Max(0, skipped?.ThenChains ?? 0), passed, where);
-            else if (passed > 2) Emit(new Cell(CellKind.Chains, StitchId.Chain, passed, [], false, where.Span));
-            return;
-        }
-        int tall = (int)Math.Round(height), chains = Math.Min(passed, tall), over = skipped is { Role: not ChainRole.Unstated } told ? told.ThenChains : (passed - chains) / 2;
-        bool counts = skippedCount ?? (passed == 1 ? context.Told(1) ?? false : context.TurningChainCounts(chains, usual: chains >= 3));
-        if (counts)
-        {
-            StandFor(skipped?.CountsAs ?? StandsFor(chains, context.Traits(openingStitch!.Value)), over, passed, where);
-            return;
-        }
-        Emit(new Cell(CellKind.TurningChain, StitchId.Chain, chains, [BaseOfSkipped(passed, over)], false, where.Span));
-        if (over > 0) Emit(new Cell(CellKind.Chains, StitchId.Chain, over, [], false, where.Span));
-    }
-
-    private void StandFor(StitchId stitch, int over, int passed, Placement where)
-    {
-        int chains = Math.Max(1, Math.Min(passed, (int)Math.Round(context.Traits(stitch).Height)));
-        Emit(new Cell(CellKind.TurningChain, stitch, chains, [BaseOfSkipped(passed, over)], true, where.Span));
-        if (over > 0) Emit(new Cell(CellKind.Chains, StitchId.Chain, over, [], false, where.Span));
-    }
-
-    private Foot BaseOfSkipped(int passed, int over) => new(Down, course!.PlaceOf(Math.Max(0, passed - 1 - over)), -1, FootKind.Chain);
-
-    private Target OwnChain()
-    {
-        at = at with { OwnChains = at.OwnChains - 1 };
-        return new Target(new Foot(0, -1, at.OwnChains, FootKind.Chain), -1);
-    }
-
-    private (Target?, Mishap?) TurningChain(Placement where)
-    {
-        if (course is null) return (null, null);
-        long index = course.IndexOf(0);
-        Cell start = course.At(index);
-        if (start.Kind is not (CellKind.TurningChain or CellKind.Chains or CellKind.FoundationChain))
-            return Last(where with { Choice = PlaceChoice.Last, Kind = PlaceKind.AnyStitch });
-        bool asStitch = where.Choice == PlaceChoice.TurningChainTop;
-        if (asStitch && start is { Kind: CellKind.TurningChain, Counts: false } && context.Conventions.Counts(start.Chains) is null)
-            context.OpenTurningChains.Add(start.Chains);
-        if (asStitch && start is { Kind: CellKind.TurningChain, Counts: false, Chains: > 1 })
-            return (null, new Mishap(MishapKind.TurningChainDisagrees, where.Span) { Wanted = start.Chains, Met = course.Row.Label });
-        if (BeginsHere(start)) return (EnterBeginningChain(where, start), null);
-        long between = at.InSpace || index < at.Position ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
-        if (between > 0) LeaveBehind(between, where);
-        if (!asStitch && index + (course.Turned ? -1 : 1) is var beside && beside >= 0 && beside < course.Length && start.Kind == CellKind.TurningChain && course.At(beside).Kind == CellKind.Chains)
-            index = beside;
-        at = at with { Position = course.Length, Chain = 0, Last = index, LastChain = -1, InSpace = !asStitch };
-        return (TargetAt(index, -1, !asStitch, where), null);
-    }
-
-    /// <summary>A round that goes on without a turn meets the beginning chain of the round below first: 'sc in 2nd st of ch 5, 2 sc in next loop, …'.</summary>
-    private bool BeginsHere(Cell start) =>
-        GoesAround && !course!.Turned && at.Position == 0 && at.Last < 0 && builder.IsEmpty && start.Kind is CellKind.TurningChain or CellKind.Chains;
-
-    private Target EnterBeginningChain(Placement where, Cell start)
-    {
-        at = at with { Position = start.Kind == CellKind.Chains ? 0 : 1, Last = 0, LastChain = -1, InSpace = false };
-        return TargetAt(0, -1, false, where);
-    }
-
     private (Target?, Mishap?) Between(Placement where)
     {
         if (course is null) return (null, null);
@@ -406,65 +315,6 @@ internal sealed partial class RowWorker
         if (context.Says(where.Span, "first") && at.Position <= 1) return (Gap(1), null);
         // Between the next two stitches: past the first of them, before the second.
         return at.Position + 1 < course.Length ? (Gap(at.Position + 1), null) : (null, Missing(PlaceKind.AnyStitch, where.Span));
-    }
-
-    private (Target?, Mishap?) Centre(Placement where)
-    {
-        if (course is null) return (null, null);
-        PlaceKind whole = where.Within ?? where.Kind;
-        if (whole.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace or PlaceNoun.Corner)
-        {
-            long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, whole) > 0);
-            return index < 0 ? (null, Missing(whole, where.Span)) : (Arrive(index, whole, where), null);
-        }
-        if (whole.Noun != PlaceNoun.Group && course.Find(at.Position, (cell, _) => cell.GroupSize >= 3 && cell.GroupIndex == cell.GroupSize / 2) is var middle and >= 0)
-            return (Arrive(middle, PlaceKind.AnyStitch, where), null);
-        long group = course.Find(at.Position, (cell, i) => StartsGroupOf(cell, whole));
-        return group < 0 ? (null, Missing(whole, where.Span)) : (IntoGroup(group, course.At(group), where), null);
-    }
-
-    private bool StartsGroupOf(Cell cell, PlaceKind kind) =>
-        cell.GroupSize > 1 && cell.GroupIndex == (course!.Turned ? cell.GroupSize - 1 : 0) && (kind.Noun != PlaceNoun.Group || cell.Group == kind.Stitch);
-
-    /// <summary>A group is entered at its middle: the space in a V-stitch, the middle stitch of a shell.</summary>
-    private Target IntoGroup(long first, Cell cell, Placement? where)
-    {
-        long middle = first + cell.GroupSize / 2;
-        for (int i = 0; i < cell.GroupSize && first + i < course!.Length; i++)
-            if (course.At(first + i).Kind == CellKind.Chains) middle = first + i;
-        bool space = course!.At(middle).Kind == CellKind.Chains;
-        at = at with { Position = first + cell.GroupSize, Chain = 0, Last = middle, LastChain = -1, InSpace = true };
-        return TargetAt(middle, -1, space, where);
-    }
-
-    /// <summary>'3rd dc of next shell', 'ch-1 sp of next V-st', '2nd ch of ch-5'.</summary>
-    private (Target?, Mishap?) Nth(Placement where)
-    {
-        if (course is null) return (null, null);
-        long first = at.Position, end = course.Length;
-        if (where.Within is { } whole)
-        {
-            first = course.Find(at.Position, (cell, i) => whole.Noun == PlaceNoun.Group ? StartsGroupOf(cell, whole) : places!.Offers(cell, i, whole) > 0);
-            if (first < 0) return (null, Missing(whole, where.Span));
-            Cell cell = course.At(first);
-            if (cell.Kind == CellKind.Chains && where.Kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch) return NthChain(first, cell, where);
-            end = first + Math.Max(1, cell.GroupSize);
-        }
-        long index = first - 1;
-        for (int n = 0; n < Math.Max(1, where.Ordinal ?? 1); n++)
-            if ((index = course.Find(index + 1, (cell, i) => places!.Offers(cell, i, where.Kind) > 0)) < 0 || index >= end) return (null, Missing(where.Kind, where.Span));
-        Target target = Arrive(index, where.Kind, where);
-        if (where.Within is not null) at = at with { Position = end, Chain = 0, InSpace = true };
-        return (target, null);
-    }
-
-    private (Target?, Mishap?) NthChain(long index, Cell cell, Placement where)
-    {
-        int n = where.Ordinal ?? (cell.Chains + 1) / 2;
-        if (n < 0) n += cell.Chains + 1;
-        if (n > cell.Chains) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = "ch", Wanted = n, Found = cell.Chains, Met = course!.Row.Label });
-        at = at with { Position = index + 1, Chain = 0, Last = index, LastChain = n - 1, InSpace = true };
-        return (TargetAt(index, n - 1, false, where), null);
     }
 
     /// <summary>A place skipped before and worked later, as in crossed stitches. The hook goes on from where it was.</summary>

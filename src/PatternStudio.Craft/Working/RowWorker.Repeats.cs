@@ -233,11 +233,28 @@ internal sealed partial class RowWorker
     private bool Leaves(Need need) => need.IsNothing || Left() is var left && left.Stitches >= need.Stitches && left.Spaces >= need.Spaces;
 
     /// <summary>The places still to be met.</summary>
-    private Need Left() => course is null ? default
-        : countedLeft is { } kind ? new Need(course.Sum(at.Position, course.Length, (cell, i) => places!.Offers(cell, i, kind)), 0)
-        : new Need(
-            course.Sum(at.Position, course.Length, (cell, _) => places!.Stitches(cell)) - (at.Chain > 0 && context.Conventions.ChainsAreStitches ? at.Chain : 0),
-            places!.HasSpaces ? course.Sum(at.Position, course.Length, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0) : GapsAhead);
+    private Need Left()
+    {
+        if (course is null) return default;
+        // Counted on from where it was counted last: a long row would else be walked again for each of its stitches.
+        Need ahead = counted.Course == course && counted.Kind == countedLeft
+            ? at.Position >= counted.Position ? counted.Ahead - Between(counted.Position, at.Position) : counted.Ahead + Between(at.Position, counted.Position)
+            : Between(at.Position, course.Length);
+        counted = (course, countedLeft, at.Position, ahead);
+        return at.Chain > 0 && countedLeft is null && context.Conventions.ChainsAreStitches ? ahead with { Stitches = ahead.Stitches - at.Chain } : ahead;
+    }
+
+    private (Course? Course, PlaceKind? Kind, long Position, Need Ahead) counted;
+
+    /// <summary>The places from one index up to, not including, another.</summary>
+    private Need Between(long from, long to)
+    {
+        if (countedLeft is { } kind) return new Need(course!.Sum(from, to, (cell, i) => places!.Offers(cell, i, kind)), 0);
+        long spaces = places!.HasSpaces
+            ? course!.Sum(from, to, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0)
+            : course!.Sum(from, Math.Min(to, course.Length - 1), (cell, _) => EndsGroup(cell) ? 1 : 0);
+        return new Need(course.Sum(from, to, (cell, _) => places.Stitches(cell)), spaces);
+    }
 
     /// <summary>
     /// Goes round while <paramref name="turn"/> says so. Where the hook comes back to the same phase of the same run of the row below, and a turn
@@ -245,14 +262,23 @@ internal sealed partial class RowWorker
     /// </summary>
     private void Loop(long times, Func<bool> turn, Need leave = default)
     {
-        Dictionary<(int, long), Met>? met = null;
+        Rounds? rounds = null;
         for (long done = 0; done < times; done++)
         {
             if (times > 3 && !context.Unroll && course is not null && builder.Entries > 0)
-                done += Leap(met ??= [], done, times, leave);
+                done += Leap(rounds ??= new Rounds(), done, times, leave);
             if (done >= times || !turn()) return;
             if (++steps > MostSteps) return;
         }
+    }
+
+    /// <summary>What a loop remembers of its turns.</summary>
+    private sealed class Rounds
+    {
+        public Dictionary<(int Run, long Phase), Met> Met { get; } = [];
+
+        /// <summary>A run in which coming round takes too many cells to be folded; no use in trying again.</summary>
+        public int Hopeless { get; set; } = -1;
     }
 
     /// <summary>When the hook was at a phase last, and the time before that.</summary>
@@ -263,13 +289,19 @@ internal sealed partial class RowWorker
     /// <param name="Left">Places left, where some must be left.</param>
     private sealed record Met(State At, long Done, int Mark, int Before, Need Left);
 
-    private long Leap(Dictionary<(int, long), Met> met, long done, long times, Need leave)
+    private long Leap(Rounds rounds, long done, long times, Need leave)
     {
         (int Run, long Phase) key = course!.PhaseAt(at.Position);
-        Met? then = met.GetValueOrDefault(key);
+        if (key.Run == rounds.Hopeless) return 0;
+        Met? then = rounds.Met.GetValueOrDefault(key);
+        if (then is not null && !builder.CanRepeat(then.Mark))
+        {
+            rounds.Hopeless = key.Run;
+            return 0;
+        }
         long turns = then is not null && then.Before >= 0 && CameRound(then) ? Leap(then, done, times, leave) : 0;
-        if (turns > 0) met.Clear();
-        else met[key] = new Met(at, done, builder.Mark, then?.Mark ?? -1, leave.IsNothing ? default : Left());
+        if (turns > 0) rounds.Met.Clear();
+        else rounds.Met[key] = new Met(at, done, builder.Mark, then?.Mark ?? -1, leave.IsNothing ? default : Left());
         return turns;
     }
 
@@ -279,7 +311,8 @@ internal sealed partial class RowWorker
         long room = Math.Min((course!.RunEnd(at.Position) - at.Position) / consumed - 1, (times - done) / turns - 1);
         room = Math.Min(room, RoomFor(leave, then.Left));
         int stride = (int)(course.Turned ? -consumed : consumed);
-        if (room <= 0 || !builder.DidTheSame(then.Before, then.Mark, stride, Down) || !builder.TryRepeat(then.Mark, room, stride)) return 0;
+        if (room <= 0 || !builder.DidTheSame(then.Before, then.Mark, stride, Down)) return 0;
+        builder.Repeat(then.Mark, room, stride);
         at = at with
         {
             Position = at.Position + room * consumed,

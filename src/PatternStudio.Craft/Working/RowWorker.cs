@@ -12,6 +12,9 @@ internal sealed partial class RowWorker
     /// <summary>More steps than the longest row of any pattern takes; beyond it the row is refused, not waited for.</summary>
     private const int MostSteps = 4_000_000;
 
+    /// <summary>Far more stitches than hands can make; 'ten in each st' comes there within a few rows.</summary>
+    private const long MostCells = 100_000_000;
+
     private readonly WorkContext context;
     private readonly IReadOnlyList<WorkedRow> rows;
     private readonly RowBuilder builder = new();
@@ -77,7 +80,8 @@ internal sealed partial class RowWorker
         if (all.Any(TurnsInside)) return new Mishap(MishapKind.CannotWork, all.First(TurnsInside).Span);
         joins = all.Any(step => step is JoinStep { FormsRing: false });
         FindOpening(all);
-        Mishap? mishap = WorkAll(all) ?? CheckEnd();
+        Mishap? mishap = WorkAll(all) ?? (steps > MostSteps || builder.Cells > MostCells ? new Mishap(MishapKind.TooLarge, all[all.Count - 1].Span) : CheckEnd());
+        context.Spend(steps + builder.Entries);
         return mishap is { Kind: MishapKind.PastTheEnd or MishapKind.LeftOver or MishapKind.RepeatUneven } ? at.Passed ?? mishap : mishap;
     }
 
@@ -118,7 +122,7 @@ internal sealed partial class RowWorker
             endingTold = null;
             return null;
         }
-        if (++steps > MostSteps || builder.Entries > MostSteps / 8) return new Mishap(MishapKind.TooLarge, all[index].Span);
+        if (++steps > MostSteps || builder.Entries > MostSteps / 8 || context.IsSpent(steps + builder.Entries)) return new Mishap(MishapKind.TooLarge, all[index].Span);
         Step step = all[index];
         next = index + 1 < all.Count ? all[index + 1] : null;
         Mishap? mishap = step switch

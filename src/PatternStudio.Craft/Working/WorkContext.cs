@@ -53,6 +53,17 @@ internal sealed class WorkContext
             .Where(item => item.Thing is CountedThing.Groups or CountedThing.Stitch && item.Kind?.Stitch is not null)
             .Select(item => item.Kind!.Stitch!.Value.Value)];
 
+    /// <summary>More than any pattern takes, in steps worked and cells kept: a text made to grow without end is refused, not waited for.</summary>
+    private const long MostInAll = 3_000_000;
+
+    private long spent;
+
+    /// <summary>True where a row that has come so far is one too many.</summary>
+    public bool IsSpent(long inThisRow) => !Unroll && spent + inThisRow > MostInAll;
+
+    /// <summary>Counts what a row took.</summary>
+    public void Spend(long inThisRow) => spent += inThisRow;
+
     /// <summary>The name of a group that is worked without naming it: the same stitches as one that the pattern has named.</summary>
     public StitchId? NameOf(EquatableArray<Step> group)
     {

@@ -23,7 +23,7 @@ internal sealed class InstructionSpans
         List<PieceItem> items = [.. pattern.Pieces.SelectMany(piece => piece.Items)];
         IEnumerable<TextSpan> rows = items.Where(item => item is not Passage).Select(item => item.Span);
         IEnumerable<TextSpan> remarks = items.OfType<RowInstruction>().SelectMany(row => row.Steps).SelectMany(Steps.Within)
-            .Where(step => step is RemarkStep or UnreadStep or MarkerStep or FastenOffStep or ColourStep).Select(step => step.Span);
+            .Where(step => step is RemarkStep or UnreadStep or UncountedStep or MarkerStep or FastenOffStep or ColourStep).Select(step => step.Span);
         return new InstructionSpans(rows.Concat(pattern.Definitions.Select(definition => definition.Body)), remarks);
     }
 

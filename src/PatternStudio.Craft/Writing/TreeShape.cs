@@ -4,6 +4,7 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Text;
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Writing;
@@ -34,6 +35,7 @@ public static class TreeShape
         (typeof(RemarkStep), nameof(RemarkStep.Text)),
         (typeof(UnreadStep), nameof(UnreadStep.Text)),
         (typeof(UnreadStep), nameof(UnreadStep.Nearest)),
+        (typeof(UncountedStep), nameof(UncountedStep.Text)),
         (typeof(Passage), nameof(Passage.Text)),
         (typeof(Piece), nameof(Piece.Name)),
         (typeof(Statement), nameof(Statement.Text)),
@@ -43,10 +45,10 @@ public static class TreeShape
 
     /// <summary>The shape of a whole pattern.</summary>
     /// <param name="workOnly">True to leave out words kept as they were written, and the terminology: what is worked remains.</param>
-    public static string Of(Pattern pattern, bool workOnly = false) => Lines(pattern, workOnly);
+    public static string Of(Pattern pattern, bool workOnly = false) => Lines(pattern, workOnly, workOnly ? SpecialNames(pattern) : []);
 
     /// <summary>The shape of a step.</summary>
-    public static string Of(Step step) => Lines(step, workOnly: false);
+    public static string Of(Step step) => Lines(step, workOnly: false, []);
 
     /// <summary>The first line in which two patterns differ, as 'this, not that'; null where they say the same.</summary>
     public static string? FirstDifference(Pattern left, Pattern right, bool workOnly = false)
@@ -61,14 +63,21 @@ public static class TreeShape
 
     private static string Line(string[] lines, int at) => at < lines.Length ? lines[at].Trim() : "nothing";
 
-    private static string Lines(object node, bool workOnly)
+    /// <summary>A special stitch is known by its place among the definitions: its key comes from its name, which may be '3-dc cluster'.</summary>
+    private static Dictionary<StitchId, string> SpecialNames(Pattern pattern) =>
+        pattern.Definitions.Select(definition => definition.Id).Distinct()
+            .Where(id => Vocabulary.Standard.Find(id) is null)
+            .Select((id, index) => (id, index))
+            .ToDictionary(special => special.id, special => $"special stitch {special.index + 1}");
+
+    private static string Lines(object node, bool workOnly, Dictionary<StitchId, string> special)
     {
         var shape = new StringBuilder();
-        Write(new Sheet(shape, workOnly), "", node, 0);
+        Write(new Sheet(shape, workOnly, special), "", node, 0);
         return shape.ToString();
     }
 
-    private readonly record struct Sheet(StringBuilder Lines, bool WorkOnly);
+    private readonly record struct Sheet(StringBuilder Lines, bool WorkOnly, Dictionary<StitchId, string> Special);
 
     private static void Write(Sheet shape, string name, object? value, int depth)
     {
@@ -76,7 +85,13 @@ public static class TreeShape
         shape.Lines.Append(' ', depth).Append(name);
         switch (value)
         {
-            case string or Enum or bool or IFormattable or ITuple or Terms.StitchId:
+            case StitchId stitch when shape.Special.TryGetValue(stitch, out string? special):
+                shape.Lines.Append(special).Append('\n');
+                break;
+            case TextSpan:
+                shape.Lines.Append("words\n");
+                break;
+            case string or Enum or bool or IFormattable or ITuple or StitchId:
                 shape.Lines.Append(Convert.ToString(value, CultureInfo.InvariantCulture)).Append('\n');
                 break;
             case IEnumerable items:

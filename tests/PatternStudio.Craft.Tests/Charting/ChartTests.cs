@@ -185,6 +185,22 @@ public sealed class ChartTests
         Assert.Equal("Crochet chart. 2 rows or rounds. Row 1: 4 stitches. Row 2: 4 stitches.", Draw(Fabrics.Straight("sc", 4, 2)).Description);
 
     [Fact]
+    public void A_border_in_rounds_after_rows_is_named_not_drawn()
+    {
+        Drawing drawing = Draw(Fabrics.Straight("sc", 6, 3).Round("t1 " + FabricBuilder.Times(6, "sc")));
+        Assert.Equal("The piece goes on in rounds from Rnd 4 on; a border round the edges is not drawn yet.", drawing.Notes.Single());
+        Assert.Equal("Rnd 4: not drawn here", drawing.Rows[^1].Label);
+    }
+
+    [Fact]
+    public void An_oval_is_an_outline_until_it_can_be_placed()
+    {
+        Drawing drawing = Draw(FabricBuilder.Chain(9).Round(FabricBuilder.Times(8, "sc") + " 3sc"));
+        Assert.True(drawing.IsOverview);
+        Assert.Contains("not drawn stitch by stitch yet", drawing.Notes.Single(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Tubes_are_unrolled_so_that_each_round_begins_at_the_right()
     {
         FabricBuilder cowl = FabricBuilder.Ring(20);

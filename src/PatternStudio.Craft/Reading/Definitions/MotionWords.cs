@@ -6,12 +6,12 @@ namespace PatternStudio.Craft.Reading.Definitions;
 internal static class MotionWords
 {
     /// <summary>How a motion begins.</summary>
-    private static readonly Phrase[] Beginnings =
+    private static readonly PhraseSet Beginnings = new(
     [
         new("yo"), new("yarn over"), new("yarn round|around"), new("over hook"), new("insert the? hook"), new("insert in"), new("hook in"), new("draw|pull|drawing|pulling up? a|the|through|up"),
         new("draw|pull a|the? yarn|dropped|loop"), new("drop loop|the"), new("pick up loop|the"), new("work off # loop"), new("work off all|both|the|two|three|last"), new("over , draw"), new("over and draw"),
         new("over , insert"), new("take up yarn"), new("turn the? yarn # times"), new("remove|slip hook|loop from"), new("withdraw"),
-    ];
+    ]);
 
     private static readonly Phrase[] Anywhere = [new("loop on the? hook|needle"), new("last loop of"), new("on the? hook")];
 
@@ -38,5 +38,5 @@ internal static class MotionWords
     }
 
     /// <summary>True where a motion begins here.</summary>
-    public static bool Starts(Cursor cursor) => Beginnings.Any(cursor.Is);
+    public static bool Starts(Cursor cursor) => Beginnings.IsAt(cursor);
 }

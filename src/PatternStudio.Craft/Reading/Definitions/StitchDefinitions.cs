@@ -39,7 +39,7 @@ internal static class StitchDefinitions
         int from = cursor.At;
         StepList steps = StepReader.ReadAll(cursor);
         cursor.At = from;
-        return steps.Steps.All(step => step is StitchStep or GroupStep or ChainStep or RemarkStep) && steps.Steps.Any(step => step is StitchStep or GroupStep);
+        return steps.Steps.All(step => step is StitchStep or GroupStep or ChainStep or RemarkStep or SkipStep or EitherStep or RepeatStep) && steps.Steps.Any(step => step is StitchStep or GroupStep);
     }
 
     /// <summary>'Motif: With Yellow ch 9, join to form a ring, …' heads a piece, whatever motions its rounds tell.</summary>

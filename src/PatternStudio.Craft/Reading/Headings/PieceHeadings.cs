@@ -17,6 +17,7 @@ internal static class PieceHeadings
     public static PieceHeading? Take(Cursor cursor)
     {
         int from = cursor.At;
+        if (Statements.Instructions.StartAt(cursor) && !IsAllCapitals(cursor)) return null;
         bool upper = true;
         while (!cursor.AtEnd && cursor.At - from < MostWords && IsOfName(cursor)) {
             upper &= !cursor.Raw.Any(char.IsLower);
@@ -49,6 +50,9 @@ internal static class PieceHeadings
             if (cursor.Context.Tokens[i].Kind != TokenKind.Word || !char.IsUpper(cursor.Context.Source.Content[cursor.Context.Tokens[i].Span.Start])) return false;
         return true;
     }
+
+    /// <summary>'JOINING MOTIF:' begins like an instruction, but is none.</summary>
+    private static bool IsAllCapitals(Cursor cursor) => cursor.Raw.Length > 1 && !cursor.Raw.Any(char.IsLower);
 
     private static bool IsUpperFirst(Cursor cursor, int from)
     {

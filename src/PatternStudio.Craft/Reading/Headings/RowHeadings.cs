@@ -93,7 +93,10 @@ internal static class RowHeadings
 
     private static RowHeading TakeRest(Cursor cursor, RowKind kind, SizedNumber first, int number, bool ranges)
     {
-        if (cursor.Take(EvenRows)) return Of(kind, RowNumbering.EveryOther) with { Numbers = [number] };
+        int after = cursor.At;
+        RowHeading sided = HeadingSides.Take(cursor, Of(kind, RowNumbering.EveryOther) with { Numbers = [number] });
+        if (cursor.Take(EvenRows)) return sided;
+        cursor.At = after;
         if (ranges && RowNumbers.TakeLast(cursor) is { } last && last.Values[0] > number) return Of(kind, RowNumbering.Range) with { First = first, Last = last };
         return Of(kind, RowNumbering.Listed) with { Numbers = ranges ? RowNumbers.TakeMore(cursor, number) : [number] };
     }

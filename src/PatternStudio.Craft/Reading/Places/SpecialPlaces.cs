@@ -124,6 +124,7 @@ internal static class SpecialPlaces
         if (!cursor.Take(OverPlace)) return null;
         bool each = cursor.Ahead(-1).IsWord("each"), same = cursor.Ahead(-1).IsWord("same");
         if (PlaceNouns.Take(cursor) is not { } kind) return null;
+        if (kind.Noun == PlaceNoun.Ring) return new Placement(PlaceChoice.InRing, kind, default);
         return new Placement(each ? PlaceChoice.Each : same ? PlaceChoice.Same : PlaceChoice.Next, kind, default);
     }
 }

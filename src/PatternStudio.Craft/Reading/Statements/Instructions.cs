@@ -8,7 +8,7 @@ internal static class Instructions
     private static readonly Phrase[] Beginnings =
     [
         new("ch #"), new("ch one|two|three|four|five|six|seven|eight|nine|ten"), new("ch a multiple"), new("make|work|start|beg|with a|an|the? magic|adjustable|sliding|ch"),
-        new("with"), new("using"), new("join"), new("attach"), new("rep row|rnd|the|last|from"), new("fasten off"), new("change to|color"), new("foundation"), new("turn"), new("cut|break yarn"),
+        new("with"), new("using"), new("join"), new("attach"), new("rep row|rnd|the|last|from|#|##"), new("fasten off"), new("change to|color"), new("foundation"), new("turn"), new("cut|break yarn"),
         new("work even"), new("starting"), new("beg at|with"),
     ];
 

@@ -52,7 +52,7 @@ internal static class ColourSteps
         bool attach = cursor.Now.IsWord("attach");
         if (!cursor.Take(Attach)) return false;
         bool yarn = cursor.Take(Yarn);
-        string? colour = ColourNames.Take(cursor, anyWord: attach);
+        string? colour = ColourNames.Take(cursor, anyWord: attach && !yarn);
         if (!yarn && colour is null && !attach) return false;
         StitchId? stitch = cursor.Take(WithStitch) ? cursor.TakeStitch() : null;
         Placement? where = Placements.Take(cursor) ?? TakeSomewhere(cursor);

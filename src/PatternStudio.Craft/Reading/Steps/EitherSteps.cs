@@ -13,12 +13,12 @@ internal static class EitherSteps
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (steps.Last is not { } first || !cursor.Take(Or)) return false;
+        if (steps.Last is not { } first || first is EitherStep || !cursor.Take(Or)) return false;
         Step? other = first is SkipStep ? TakeSkip(cursor) : null;
         if (other is null)
         {
             var list = new StepList();
-            if (!StepReader.ReadNext(cursor, list) || list.Count != 1 || list.Last is UnreadStep or RemarkStep) return false;
+            if (cursor.NextOpens() || !StepReader.ReadNext(cursor, list) || list.Count != 1 || list.Last is UnreadStep or RemarkStep) return false;
             other = list.Last!;
         }
         steps.ReplaceLast(new EitherStep(first, other, first.Span.Through(cursor.SpanFrom(from))));

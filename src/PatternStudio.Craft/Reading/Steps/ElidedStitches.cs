@@ -9,6 +9,8 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class ElidedStitches
 {
     private static readonly Phrase Work = new("work|make");
+    /// <summary>A stitch further back is no longer meant; and a row of thousands of words is read in one pass.</summary>
+    private const int LooksBack = 30;
     private static readonly Phrase In = new("in|on|over");
 
     public static bool Read(Cursor cursor, StepList steps)
@@ -23,7 +25,7 @@ internal static class ElidedStitches
 
     private static StitchId? LastStitch(StepList steps)
     {
-        for (int i = steps.Count - 1; i >= 0; i--)
+        for (int i = steps.Count - 1; i >= Math.Max(0, steps.Count - LooksBack); i--)
         {
             if (steps.Steps[i] is StitchStep stitch) return stitch.Stitch;
             if (steps.Steps[i] is RepeatStep repeat && repeat.Steps.OfType<StitchStep>().LastOrDefault() is { } last) return last.Stitch;

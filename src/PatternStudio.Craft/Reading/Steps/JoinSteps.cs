@@ -10,7 +10,7 @@ internal static class JoinSteps
 {
     private static readonly Phrase Join = new("join|close|unite rnd|it|them|row|the?");
     private static readonly Phrase With = new("with|by|using a|1|one?");
-    private static readonly Phrase FormRing = new("to|and|forming|in form|make|close? a|the? ring");
+    private static readonly Phrase FormRing = new("to|and|forming form|make|close? a|the? ring");
     private static readonly Phrase InRing = new("in|to a? ring");
     private static readonly Phrase RingWord = new("the? ring");
     private static readonly Phrase To = new("to|in|at|on|next|all|last|first|center|corresponding|same|motif|and|each|any|it|a|another|both|remaining");
@@ -58,7 +58,7 @@ internal static class JoinSteps
         if (cursor.TakeStitch() is not { } stitch || (stitch != StitchId.SlipStitch && stitch != StitchId.Single)) return false;
         bool ring = stitch == StitchId.SlipStitch ? TakeRing(cursor) : cursor.Take(FormRing);
         Placement? where = ring ? null : Placements.Take(cursor);
-        ring |= TakeRing(cursor);
+        ring |= cursor.Take(FormRing);
         if (!ring && !cursor.Take(ToJoin) && !cursor.Take(ToClose)) return false;
         where ??= Placements.Take(cursor);
         steps.Add(new JoinStep(stitch, where, ring, cursor.SpanFrom(from)));

@@ -36,7 +36,7 @@ internal static class MotionSteps
     private static bool Starts(Cursor cursor)
     {
         int from = cursor.At;
-        while (cursor.Kind is TokenKind.Open or TokenKind.Star) cursor.At++;
+        while (cursor.At - from < 4 && cursor.Kind is TokenKind.Open or TokenKind.Star) cursor.At++;
         bool starts = MotionWords.Starts(cursor);
         cursor.At = from;
         return starts;

@@ -13,7 +13,7 @@ internal static class PlaceFirstSteps
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (Placements.Take(cursor) is not { } where) return false;
+        if (cursor.Context.InPlaceFirst || Placements.Take(cursor) is not { } where) return false;
         cursor.Take(TokenKind.Comma);
         cursor.Take(Work);
         return cursor.Kind == TokenKind.Open ? ReadBracket(cursor, steps, where, from) : ReadList(cursor, steps, where, from);
@@ -34,10 +34,13 @@ internal static class PlaceFirstSteps
     {
         var list = new StepList();
         int after = -1, count = 0;
-        while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Star or TokenKind.Semicolon or TokenKind.Dot))
+        while (!cursor.AtEnd && !cursor.NextOpens() && cursor.Kind is not (TokenKind.Star or TokenKind.Semicolon or TokenKind.Dot))
         {
             int before = list.Count;
-            if (!StepReader.ReadNext(cursor, list)) break;
+            cursor.Context.InPlaceFirst = true;
+            bool another = StepReader.ReadNext(cursor, list);
+            cursor.Context.InPlaceFirst = false;
+            if (!another) break;
             if (list.Count != before + 1 || !IsMember(list.Last!)) break;
             if (list.Last is StitchStep) (after, count) = (cursor.At, list.Count);
         }

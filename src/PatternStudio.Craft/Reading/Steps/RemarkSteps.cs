@@ -7,21 +7,21 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class RemarkSteps
 {
     /// <summary>How remarks begin that may hold any word: sewing, care, what comes of it.</summary>
-    private static readonly Phrase[] Sure =
+    private static readonly PhraseSet Sure = new(
     [
         new("# times over hook|needle"), new("total #"), new("there are|is|will|should"), new("beg at|from"), new("this increases|allows|decreases|leaves"), new("to keep"), new("to adjust"), new("overlapping"), new("matching"), new("spread"), new("that is"), new("embroider"), new("if"), new("all rather"), new("tie"), new("they must"), new("these st"), new("here begins|beg"), new("for the? buttons|button|upper"), new("starting at|from"), new("being|be careful"), new("applique"), new("sew|tack|baste|attach to|fasten to"), new("cut # strips|pieces|squares"), new("turn under"), new("when change|changing"), new("pick up and"), new("which forms|completes|will|closes|is"), new("place between|over|around|at|in"), new("taking|take care"), new("making|make sure"), new("be sure"), new("sew"), new("weave in|ends|all"), new("block"), new("stuff"), new("pin"), new("press|steam"),
         new("overcast"), new("whipstitch"), new("leaving|leave a|an|long|about"), new("adjust"), new("tighten"), new("hold"), new("fold"), new("work through both|all"), new("work behind|around|over|under"), new("work in front|back"),
         new("in front|back of"), new("behind"), new("work # more"), new("repeats|repeat as desired"), new("or any"), new("for the? strap|tie|hanging|loop|button|buttonhole"), new("keeping|keep"), new("mark"),
         new("with? the? rs|ws"), new("with? the? right|wrong side"), new("rs|ws"), new("right|wrong side"), new("this is|side|brings|forms|completes|will|makes|gives|make"), new("see"), new("note"), new("as shown|illustrated"),
         new("cont in|with|work in|with? pattern|this|same|spiral|established"), new("do not fasten|cut|break"), new("do not twist"), new("without twisting"),
-    ];
+    ]);
 
     /// <summary>How remarks begin that are remarks only without stitch, number or repeat in them.</summary>
-    private static readonly Phrase[] Careful =
+    private static readonly PhraseSet Careful = new(
     [
         new("pull|draw the? ring|tail|magic|beg|up|tight|end|it"), new("change color as|throughout|every"), new("as set|established"), new("in pattern"), new("work in rnd|row|a|continuous|spiral|pattern"), new("cont"),
         new("carry"), new("remove"), new("tie"), new("secure"), new("trim"), new("loosely"), new("place"), new("check"), new("set aside"), new("first side"), new("for"), new("to form|make|complete"), new("now"), new("and close"),
-    ];
+    ]);
 
     private static readonly Phrase LabelStart = new("after|beg|start|at the?");
 
@@ -47,8 +47,8 @@ internal static class RemarkSteps
             steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
             return true;
         }
-        bool sure = Sure.Any(cursor.Is);
-        if (!sure && !Careful.Any(cursor.Is)) return false;
+        bool sure = Sure.IsAt(cursor);
+        if (!sure && !Careful.IsAt(cursor)) return false;
         Clauses.TakeToComma(cursor);
         if (cursor.At == from || (!sure && !RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.At, cursor.Depth)))) return false;
         steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));

@@ -38,7 +38,7 @@ internal static class RepeatEndings
     {
         var steps = new StepList();
         int after = cursor.At, count = 0;
-        while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Semicolon or TokenKind.Dot or TokenKind.Star or TokenKind.Dash or TokenKind.Open))
+        while (!cursor.AtEnd && !cursor.NextOpens() && cursor.Kind is not (TokenKind.Semicolon or TokenKind.Dot or TokenKind.Star or TokenKind.Dash))
         {
             if (!StepReader.ReadNext(cursor, steps)) break;
             if (steps.Last is TurnStep or DoNotTurnStep or JoinStep or FastenOffStep or ColourStep or AttachStep or RepeatStep) break;

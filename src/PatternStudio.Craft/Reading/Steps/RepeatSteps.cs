@@ -35,9 +35,9 @@ internal static class RepeatSteps
         string? stop = TakeStop(cursor);
         Extent extent = RepeatExtents.Take(cursor, alreadyOnce: true);
         RepeatStar? star = Find(steps, mark, first);
-        if (star is null)
+        if (star is null || star.Uses >= ReadingLimits.Nesting)
         {
-            cursor.Context.Report(ReadingTroubleKind.RepeatWithoutStar, mark, cursor.SpanFrom(from));
+            cursor.Context.Report(star is null ? ReadingTroubleKind.RepeatWithoutStar : ReadingTroubleKind.TooLarge, star is null ? mark : "nesting", cursor.SpanFrom(from));
             steps.Add(new UnreadStep(cursor.Slice(from, cursor.At), "*sc in next st, ch 1; rep from * across", cursor.SpanFrom(from)));
             return true;
         }
@@ -50,7 +50,7 @@ internal static class RepeatSteps
     private static bool ReadTimesAlone(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (steps.Count < 2 || Extents.TakeTimes(cursor) is not { } times || !(cursor.AtEnd || cursor.Kind is TokenKind.Dot or TokenKind.Semicolon)) 
+        if (steps.Count < 2 || Extents.TakeTimes(cursor) is not { } times || !(cursor.AtEnd || cursor.Kind is TokenKind.Dot or TokenKind.Semicolon) || steps.WholeRepeats++ >= ReadingLimits.Nesting)
         {
             cursor.At = from;
             return false;
@@ -69,7 +69,7 @@ internal static class RepeatSteps
             string mark = cursor.Now.Word;
             cursor.At++;
             bool toStop = TakeStop(cursor) is not null;
-            if (Find(steps, mark, first: false) is { } star)
+            if (Find(steps, mark, first: false) is { } star && star.Uses < ReadingLimits.Nesting)
             {
                 Wrap(cursor, steps, from, star, times with { Count = RepeatExtents.OneMore(times.Count!) }, RepeatMark.Star, toStop);
                 return true;
@@ -119,7 +119,7 @@ internal static class RepeatSteps
         Extent extent = RepeatExtents.Take(cursor, alreadyOnce: true);
         if (!fromBeginning && extent.Kind == ExtentKind.Unstated && !cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind)) return false;
         int start = FirstRepeated(steps);
-        if (start >= steps.Count) return false;
+        if (start >= steps.Count || steps.WholeRepeats++ >= ReadingLimits.Nesting) return false;
         EquatableArray<Step> repeated = steps.From(start);
         RepeatEndings.Ending ending = RepeatEndings.Take(cursor);
         steps.Wrap(start, new RepeatStep(repeated, extent, RepeatMark.Words, TextSpan.FromTo(repeated[0].Span.Start, cursor.SpanFrom(from).End)) { Ending = ending.Steps });

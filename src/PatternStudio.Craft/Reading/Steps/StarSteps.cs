@@ -11,17 +11,24 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// </summary>
 internal static class StarSteps
 {
+    private const int MostStars = 1000;
     private static readonly Phrase RepStar = new("rep from? last|first? star?");
 
     public static bool Read(Cursor cursor, StepList steps)
     {
         if (cursor.Kind != TokenKind.Star) return false;
+        if (steps.Stars.Count >= MostStars)
+        {
+            cursor.Context.Report(ReadingTroubleKind.TooLarge, "stars", cursor.Now.Span);
+            cursor.At++;
+            return true;
+        }
         int from = cursor.At;
         Token star = cursor.Now;
         cursor.At++;
         if (Closes(cursor, steps, star.Word) is { } open && ClosePair(cursor, steps, open)) return true;
         cursor.At = from + 1;
-        if (star.Word.Length > 1 && steps.Stars.Any(mark => !mark.Used && mark.Mark == star.Word[..1]) && !RepeatsFrom(cursor, star.Word)) steps.MarkStop();
+        if (star.Word.Length > 1 && steps.Stars.Any(mark => !mark.Used && mark.Mark == star.Word[..1]) && !cursor.Context.RepeatsFrom(star.Word, cursor.At, cursor.End)) steps.MarkStop();
         else steps.Mark(star.Word, star.Span);
         return true;
     }
@@ -42,15 +49,4 @@ internal static class StarSteps
         steps.Use(open);
         return true;
     }
-
-    /// <summary>True where words further on repeat from this mark.</summary>
-    private static bool RepeatsFrom(Cursor cursor, string mark)
-    {
-        for (int i = cursor.At; i < cursor.End; i++)
-            if (cursor.Context.Tokens[i] is { Kind: TokenKind.Star } star && star.Word == mark && i >= 2
-                && (cursor.Context.Tokens[i - 1].IsWord("from") || (cursor.Context.Tokens[i - 2].IsWord("from") && !cursor.Context.Tokens[i - 1].IsWord("to"))))
-                return true;
-        return false;
-    }
-
 }

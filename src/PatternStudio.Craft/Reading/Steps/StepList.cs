@@ -39,13 +39,16 @@ internal sealed class StepList
     /// <summary>Marks a star here.</summary>
     public void Mark(string mark, TextSpan span) => stars.Add(new RepeatStar(mark, steps.Count, span));
 
+    /// <summary>How often words without a star have repeated the whole so far.</summary>
+    public int WholeRepeats { get; set; }
+
     /// <summary>The stars of this level in order, those used up included.</summary>
     public IReadOnlyList<RepeatStar> Stars => stars;
 
     public void Use(RepeatStar star)
     {
         int index = stars.IndexOf(star);
-        if (index >= 0) stars[index] = star with { Used = true };
+        if (index >= 0) stars[index] = star with { Used = true, Uses = star.Uses + 1 };
     }
 
     /// <summary>Records where the last repeat stops: '**' inside '*…**…; rep from *, ending last rep at **'.</summary>
@@ -56,4 +59,4 @@ internal sealed class StepList
 }
 
 /// <summary>A star: its mark, the step it stands before, and whether a repeat has used it.</summary>
-internal sealed record RepeatStar(string Mark, int At, TextSpan Span, bool Used = false);
+internal sealed record RepeatStar(string Mark, int At, TextSpan Span, bool Used = false, int Uses = 0);

@@ -22,12 +22,12 @@ internal static class StepReader
         WorkAlongSteps.Read,
         KeptLoops.Read,
         MotionSteps.Read,
+        LoopChoices.Read,
         ColourSteps.Read,
         JoinSteps.Read,
         MorePlaces.Read,
         ChainSteps.Read,
         SkipSteps.Read,
-        LoopChoices.Read,
         EitherSteps.Read,
         PlaceFirstSteps.Read,
         ShapingSteps.Read,
@@ -52,14 +52,27 @@ internal static class StepReader
         cursor.SkipSeparators();
         if (cursor.AtEnd) return false;
         int from = cursor.At;
+        if (!cursor.Context.Enter())
+        {
+            UnreadSteps.Read(cursor, steps);
+            return true;
+        }
+        bool read = TryAll(cursor, steps);
+        cursor.Context.Leave();
+        if (read) return true;
+        cursor.At = from;
+        UnreadSteps.Read(cursor, steps);
+        return true;
+    }
+
+    private static bool TryAll(Cursor cursor, StepList steps)
+    {
         if (TryConstructs(cursor, steps)) return true;
         if (cursor.Take(Connective))
         {
             if (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind) || TryConstructs(cursor, steps)) return true;
         }
-        cursor.At = from;
-        UnreadSteps.Read(cursor, steps);
-        return true;
+        return false;
     }
 
     private static bool TryConstructs(Cursor cursor, StepList steps)

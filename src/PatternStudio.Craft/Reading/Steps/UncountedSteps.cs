@@ -12,12 +12,14 @@ internal static class UncountedSteps
 {
     private static readonly IReadOnlyList<(Phrase Words, UncountedReason Reason)> Phrases = [.. ReadPhrases()];
 
+    private static readonly PhraseSet Words = new(Phrases.Select(phrase => phrase.Words));
+
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        foreach ((Phrase words, UncountedReason reason) in Phrases)
+        if (Words.IndexAt(cursor) is >= 0 and int index)
         {
-            if (!cursor.Is(words)) continue;
+            UncountedReason reason = Phrases[index].Reason;
             if (reason is UncountedReason.MakeMore) Clauses.TakeToStop(cursor);
             else Clauses.TakeClause(cursor);
             steps.Add(new UncountedStep(cursor.Slice(from, cursor.At), reason, cursor.SpanFrom(from)));

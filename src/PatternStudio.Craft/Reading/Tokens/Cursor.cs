@@ -68,6 +68,14 @@ internal sealed class Cursor(ReadingContext context, int start, int end, int dep
         while (IsSeparator(Kind)) At++;
     }
 
+    /// <summary>True where, separators passed over, a bracket opens next.</summary>
+    public bool NextOpens()
+    {
+        int by = 0;
+        while (IsSeparator(Ahead(by).Kind)) by++;
+        return Ahead(by).Kind == TokenKind.Open;
+    }
+
     public static bool IsSeparator(TokenKind kind) =>
         kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot or TokenKind.Dash or TokenKind.Colon or TokenKind.Quote or TokenKind.Equal;
 

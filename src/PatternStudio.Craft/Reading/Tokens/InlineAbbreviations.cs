@@ -36,7 +36,8 @@ internal static class InlineAbbreviations
         while (start < end && tokens[start].Kind == TokenKind.Open) start++;
         int name = start;
         while (name < end && tokens[name].Kind is TokenKind.Word or TokenKind.Hyphen) name++;
-        if (name == start || !OnlyWraps(tokens, name, end)) return false;
+        if (!OnlyWraps(tokens, name, end)) return false;
+        if (name == start) return TellsWraps(tokens, start, end);
         if (open > 0 && name == start + 1 && tokens[open - 1].Word == tokens[start].Word && tokens[open - 1].Kind == TokenKind.Word) return true;
         return Meaning(tokens, start, name, names) is { } stitch && EndsBefore(tokens, open, stitch, names);
     }
@@ -48,6 +49,10 @@ internal static class InlineAbbreviations
             if (tokens[i].Kind is not (TokenKind.Close or TokenKind.Number or TokenKind.Dot) && tokens[i].Word is not ("times" or "over" or "hook" or "needle")) return false;
         return true;
     }
+
+    /// <summary>'(4 times over hook)' says again what the name says.</summary>
+    private static bool TellsWraps(Token[] tokens, int from, int to) =>
+        to - from == 4 && tokens[from].Kind == TokenKind.Number && tokens[from + 1].Word == "times" && tokens[from + 2].Word == "over";
 
     private static bool EndsBefore(Token[] tokens, int open, StitchId stitch, NameTree names)
     {

@@ -10,6 +10,16 @@ internal sealed class Phrase
 
     public Phrase(string pattern) => elements = [.. pattern.Split(' ').Select(Element.Of)];
 
+    /// <summary>The words that the phrase can begin with: those of its first element, and of the next where that may be left out.</summary>
+    public IEnumerable<string> FirstWords()
+    {
+        foreach (Element element in elements)
+        {
+            foreach (string word in element.Words) yield return word;
+            if (!element.Optional) yield break;
+        }
+    }
+
     /// <summary>The position after the phrase, where it stands at <paramref name="at"/>; -1 where it does not.</summary>
     public int Match(ReadOnlySpan<Token> tokens, int at)
     {

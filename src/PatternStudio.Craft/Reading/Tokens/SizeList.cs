@@ -22,13 +22,16 @@ internal static class SizeList
             if (kind is TokenKind.Number or TokenKind.Dash or TokenKind.Hyphen) numbers++;
             else if (kind is not (TokenKind.Comma or TokenKind.Slash)) return false;
         }
-        return numbers > 1 || (numbers == 1 && cursor.Context.Sizes > 1 && CouldBeOfSizes(cursor, open, close));
+        return numbers > 1 || (numbers == 1 && (cursor.Context.Sizes == 2 || IsInChain(cursor, open, close)));
     }
 
-    private static bool CouldBeOfSizes(Cursor cursor, int open, int close) =>
-        cursor.Context.Sizes == 2
-        || (close + 1 < cursor.End && cursor.Context.Tokens[close + 1].Kind == TokenKind.Open)
-        || (open > 0 && cursor.Context.Tokens[open - 1].Kind == TokenKind.Close);
+    /// <summary>'21 (31) (41)': the brackets beside hold a number as well.</summary>
+    private static bool IsInChain(Cursor cursor, int open, int close)
+    {
+        Token[] tokens = cursor.Context.Tokens;
+        bool after = close + 2 < cursor.End && tokens[close + 1].Kind == TokenKind.Open && tokens[close + 2].Kind is TokenKind.Number or TokenKind.Dash && tokens[open - 1].Kind is TokenKind.Number or TokenKind.Close;
+        return after || (open >= 3 && tokens[open - 1].Kind == TokenKind.Close && tokens[open - 2].Kind is TokenKind.Number or TokenKind.Dash);
+    }
 
     /// <summary>Takes the brackets and adds their numbers.</summary>
     public static void Take(Cursor cursor, List<int?> values)
@@ -62,7 +65,7 @@ internal static class SizeList
     private static bool TwoSizes(ReadingContext context)
     {
         Token[] tokens = context.Tokens;
-        int said = 0;
+        int said = Says(context) ? 2 : 0;
         for (int i = 0; i + 4 < tokens.Length && said < 2; i++)
         {
             if (tokens[i].Kind == TokenKind.Number && tokens[i + 1].Kind == TokenKind.Open && tokens[i + 2].Kind == TokenKind.Number && tokens[i + 3].Kind == TokenKind.Close
@@ -71,5 +74,14 @@ internal static class SizeList
                 said++;
         }
         return said == 2;
+    }
+
+    /// <summary>'Sizes: Small (Large)'.</summary>
+    private static bool Says(ReadingContext context)
+    {
+        Token[] tokens = context.Tokens;
+        for (int i = 0; i + 5 < tokens.Length; i++)
+            if (tokens[i].Word is "size" or "sizes" && tokens[i + 1].Kind == TokenKind.Colon && tokens[i + 2].Kind == TokenKind.Word && tokens[i + 3].Kind == TokenKind.Open && tokens[i + 4].Kind == TokenKind.Word && tokens[i + 5].Kind == TokenKind.Close) return true;
+        return false;
     }
 }

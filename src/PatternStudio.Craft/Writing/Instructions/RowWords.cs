@@ -20,7 +20,8 @@ internal sealed class RowWords(StitchWords stitches)
     {
         string heading = Heading(row.Heading);
         string body = steps.List(row.Steps);
-        string sentence = (heading.Length > 0 ? heading + ": " : "") + Capital(body);
+        bool verbatim = !row.Steps.IsEmpty && row.Steps[0] is RemarkStep or UnreadStep or UncountedStep;
+        string sentence = (heading.Length > 0 ? heading + ": " : "") + (verbatim ? body : Capital(body));
         if (!sentence.EndsWith('.') && body.Length > 0) sentence += ".";
         return row.Stated is { } stated ? $"{sentence} {counts.Of(stated)}" : sentence;
     }

@@ -1,0 +1,66 @@
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Working;
+
+/// <summary>Places inside something: the middle of a shell, the third chain of a loop.</summary>
+internal sealed partial class RowWorker
+{
+    private (Target?, Mishap?) Centre(Placement where)
+    {
+        if (course is null) return (null, null);
+        PlaceKind whole = where.Within ?? where.Kind;
+        if (whole.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace or PlaceNoun.Corner)
+        {
+            long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, whole) > 0);
+            return index < 0 ? (null, Missing(whole, where.Span)) : (Arrive(index, whole, where), null);
+        }
+        if (whole.Noun != PlaceNoun.Group && course.Find(at.Position, (cell, _) => cell.GroupSize >= 3 && cell.GroupIndex == cell.GroupSize / 2) is var middle and >= 0)
+            return (Arrive(middle, PlaceKind.AnyStitch, where), null);
+        long group = course.Find(at.Position, (cell, i) => StartsGroupOf(cell, whole));
+        return group < 0 ? (null, Missing(whole, where.Span)) : (IntoGroup(group, course.At(group), where), null);
+    }
+
+    private bool StartsGroupOf(Cell cell, PlaceKind kind) =>
+        cell.GroupSize > 1 && cell.GroupIndex == (course!.Turned ? cell.GroupSize - 1 : 0) && (kind.Noun != PlaceNoun.Group || cell.Group == kind.Stitch);
+
+    /// <summary>A group is entered at its middle: the space in a V-stitch, the middle stitch of a shell.</summary>
+    private Target IntoGroup(long first, Cell cell, Placement? where)
+    {
+        long middle = first + cell.GroupSize / 2;
+        for (int i = 0; i < cell.GroupSize && first + i < course!.Length; i++)
+            if (course.At(first + i).Kind == CellKind.Chains) middle = first + i;
+        bool space = course!.At(middle).Kind == CellKind.Chains;
+        at = at with { Position = first + cell.GroupSize, Chain = 0, Last = middle, LastChain = -1, InSpace = true };
+        return TargetAt(middle, -1, space, where);
+    }
+
+    /// <summary>'3rd dc of next shell', 'ch-1 sp of next V-st', '2nd ch of ch-5'.</summary>
+    private (Target?, Mishap?) Nth(Placement where)
+    {
+        if (course is null) return (null, null);
+        long first = at.Position, end = course.Length;
+        if (where.Within is { } whole)
+        {
+            first = course.Find(at.Position, (cell, i) => whole.Noun == PlaceNoun.Group ? StartsGroupOf(cell, whole) : places!.Offers(cell, i, whole) > 0);
+            if (first < 0) return (null, Missing(whole, where.Span));
+            Cell cell = course.At(first);
+            if (cell.Kind == CellKind.Chains && where.Kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch) return NthChain(first, cell, where);
+            end = first + Math.Max(1, cell.GroupSize);
+        }
+        long index = first - 1;
+        for (int n = 0; n < Math.Max(1, where.Ordinal ?? 1); n++)
+            if ((index = course.Find(index + 1, (cell, i) => places!.Offers(cell, i, where.Kind) > 0)) < 0 || index >= end) return (null, Missing(where.Kind, where.Span));
+        Target target = Arrive(index, where.Kind, where);
+        if (where.Within is not null) at = at with { Position = end, Chain = 0, InSpace = true };
+        return (target, null);
+    }
+
+    private (Target?, Mishap?) NthChain(long index, Cell cell, Placement where)
+    {
+        int n = where.Ordinal ?? (cell.Chains + 1) / 2;
+        if (n < 0) n += cell.Chains + 1;
+        if (n > cell.Chains) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = "ch", Wanted = n, Found = cell.Chains, Met = course!.Row.Label });
+        at = at with { Position = index + 1, Chain = 0, Last = index, LastChain = n - 1, InSpace = true };
+        return (TargetAt(index, n - 1, false, where), null);
+    }
+}

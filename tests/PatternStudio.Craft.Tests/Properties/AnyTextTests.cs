@@ -1,0 +1,41 @@
+using CsCheck;
+using PatternStudio.Craft.Checking;
+
+namespace PatternStudio.Craft.Tests.Properties;
+
+/// <summary>Whatever is written, a check comes to its end and throws nothing.</summary>
+public sealed class AnyTextTests
+{
+    private static readonly string[] Written =
+        [.. new[] { "tests/PatternStudio.Craft.Tests/RightPatterns", "samples" }
+            .SelectMany(folder => Directory.EnumerateFiles(Repository.Path(folder), "*.txt")).Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+
+    /// <summary>The same texts each time; for others run the benchmarks with 'fuzz --minutes 10'.</summary>
+    [Fact]
+    public void A_spoiled_text_is_checked_to_its_end()
+    {
+        var random = new Random(20_260);
+        for (int i = 0; i < 600; i++)
+        {
+            var choices = new Choices([.. Enumerable.Range(0, 40).Select(_ => random.Next(1_000_000))]);
+            string text = Mutation.Spoil(choices.Once(4) ? AnyPattern.Write(choices) : choices.Of(Written), choices);
+            Exception? thrown = Record.Exception(() => PatternCheck.Check(text));
+            Assert.True(thrown is null, $"{thrown}\n{text}");
+        }
+    }
+
+    public static TheoryData<string> Found =>
+    [
+        // A round that only skips has no cells; the next one has nothing to work into.
+        "Rnd 1: Ch 1, 240 sc in ring, join with sl st in first sc.\nRnd 2: *sk next 2 sts; rep from * to end.\nRnd 3: *sk next st; rep from * to end, dc in top of tch.\n",
+        // Thirty times as many in each row.
+        "Ch 31.\nRow 1: Hdc in 2nd ch from hook, hdc in each ch across.\nRow 2: Ch 1, 30 hdc in each hdc across.\nRows 3-24: Rep Row 2.\n",
+        "Rnd 1: 6 sc in magic ring.\nRnd 2: 600 sc in each st around.\nRnds 3–20: Rep Rnd 2.\n",
+        // Four times as many in each round, and no two stretches alike.
+        "Rnd 1: 6 sc in magic ring.\nRnd 2: Sl st in next st, ch 1, *sc in same st, dc in same st, (dc, ch 1, dc) in next st; rep from * to end, sc in last st.\nRnds 3–15: Rep Rnd 2.\n",
+    ];
+
+    [Theory]
+    [MemberData(nameof(Found))]
+    public void A_text_that_once_failed_is_checked_to_its_end(string text) => Assert.NotNull(PatternCheck.Check(text));
+}

@@ -1,0 +1,62 @@
+namespace PatternStudio.Craft.Tests.Reading;
+
+public sealed class PlacementTests
+{
+    [Theory]
+    [InlineData("in next st", "next st")]
+    [InlineData("in next 3 dc", "next 3 dc")]
+    [InlineData("in each of next 3 dc", "each 3 dc")]
+    [InlineData("in each of the next 3 dc", "each 3 dc")]
+    [InlineData("in each st across", "each st to-end")]
+    [InlineData("in each st around", "each st around")]
+    [InlineData("in each st to last 2 sts", "each st to-last 2 st")]
+    [InlineData("in each dc to ch-2 sp", "each dc to-place ch-2sp")]
+    [InlineData("in each remaining st", "each st to-end")]
+    [InlineData("in all 12 sts", "each 12 st")]
+    [InlineData("in same st", "same st")]
+    [InlineData("in same sp as join", "same sp")]
+    [InlineData("in first sc", "first sc")]
+    [InlineData("in first 2 sc", "first 2 sc")]
+    [InlineData("in last 3 sts", "last 3 st")]
+    [InlineData("in 2nd ch from hook", "fromhook2 ch")]
+    [InlineData("in second ch from hook", "fromhook2 ch")]
+    [InlineData("in next ch-2 sp", "next ch-2sp")]
+    [InlineData("in next ch 5 loop", "next ch-5sp")]
+    [InlineData("in next 5 ch loop", "next ch-5sp")]
+    [InlineData("in corner sp", "next corner")]
+    [InlineData("in ring", "inring ring")]
+    [InlineData("in top of tch", "turningchaintop tch")]
+    [InlineData("in top of beg ch-3", "turningchaintop tch-3")]
+    [InlineData("in 3rd ch of beg ch-5", "turningchaintop ch of tch-5")]
+    [InlineData("in tch sp", "turningchainspace tch")]
+    [InlineData("in 3rd dc of next shell", "nth3 dc of group:shell")]
+    [InlineData("in ch-1 sp of each V-st across", "each ch-1sp of group:vst to-end")]
+    [InlineData("in center dc of next shell", "centre dc of group:shell")]
+    [InlineData("between next 2 dc", "between 2 dc")]
+    [InlineData("in skipped st", "skipped st")]
+    [InlineData("in marked st", "marked st")]
+    [InlineData("in dc just made", "justmade dc")]
+    [InlineData("in next dc 2 rows below", "next dc below1")]
+    [InlineData("in next sc of Rnd 2", "next sc row2")]
+    [InlineData("in end of each of next 20 rows", "rowends 20 rowend")]
+    [InlineData("in each st or sp across", "each stitchorspace to-end")]
+    [InlineData("in each sc and in each ch-1 sp across", "each stitchorspace to-end")]
+    [InlineData("in next 2 sc and in ch-2 sp", "next 2 sc & next ch-2sp")]
+    [InlineData("in 2nd ch from hook and in each ch across", "fromhook2 ch & each ch to-end")]
+    [InlineData("in any ch-3 sp of First Motif", "otherpiece ch-3sp")]
+    [InlineData("in every 3rd st", "each st …")]
+    public void Places_are_read(string words, string place) => Assert.Equal($"dc {place}", Reader.Steps($"Dc {words}."));
+
+    [Theory]
+    [InlineData("Sk next 2 sts.", "sk 2 st")]
+    [InlineData("Skip first dc and ch-1 sp.", "sk 1 dc; sk 1 ch-1sp")]
+    [InlineData("Sk 3.", "sk 3 st")]
+    [InlineData("miss 1, dc in next st", "sk 1 st; dc next st")]
+    [InlineData("Sk next 2 sts or next ch-2 sp.", "sk 2 st | sk 1 ch-2sp")]
+    [InlineData("Leave remaining 4 hdc unworked.", "leave 4 hdc")]
+    public void Skips_are_read(string row, string steps) => Assert.Equal(steps, Reader.Steps(row));
+
+    [Fact]
+    public void A_place_told_in_words_that_the_tree_does_not_model_says_so() =>
+        Assert.Equal("sc next sp …", Reader.Steps("Sc in loop to right of corner."));
+}
