@@ -25,9 +25,10 @@ internal sealed partial class PieceWorker
         steps = memo.Inline(steps, context);
         (steps, int even, EquatableArray<Step> behind, TextSpan evenWords) = EvenRows.Split(steps);
         if (steps.All(step => step is RemarkStep) && even > 0 && EvenRows.Steps(OnlyStitchBelow(), evenWords) is { } alone) (steps, even) = (alone, even - 1);
+        else if (steps.IsEmpty && even > 0) even--;
         RowSteps split = memo.Split(steps);
         EquatableArray<Step> own = memo.Join(carried, split.Own);
-        if (ground is null && BeginsWithFoundation(own) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) || !rows.Any(row => row.Status != RowStatus.Checked)))
+        if (ground is null && BeginsWithFoundation(own) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
         {
             own = LayFoundation(instruction, own);
             if (!own.Any(step => step is StitchStep or GroupStep or RepeatStep))
@@ -42,7 +43,12 @@ internal sealed partial class PieceWorker
         bool turned = Turned(kind, own, around);
         RowStatus? hopeless = steps.Any(HoldsUnread) ? RowStatus.NotRead : own.Any(step => step is StitchStep { Stitch.Value: "fsc" or "fhdc" or "fdc" or "ftr" }) ? null : ground is null ? RowStatus.NotChecked : null;
         FabricSide side = instruction.Heading is { Side: { } told, Numbering: not RowNumbering.Range } ? told : NextSide(turned);
-        if (hopeless is { } status) AddUnworked(number, instruction, kind, calledBy, status, side);
+        if (hopeless is RowStatus.NotChecked && Filet.Squares(own, context.Number) is { } squares)
+        {
+            AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked, side);
+            ground = new Ground(rows[^1] with { Runs = Filet.AsTold(squares, context.Number) }, Doubtful: true);
+        }
+        else if (hopeless is { } status) AddUnworked(number, instruction, kind, calledBy, status, side);
         else Keep(Try(number, instruction, own, kind, side, around, turned, calledBy));
         startAt = 0;
         (carried, turnsNext, staysNext) = (split.ForNext, split.TurnsAfter, split.StaysAfter);
@@ -103,7 +109,7 @@ internal sealed partial class PieceWorker
             Into = below?.Index ?? -1,
             Turned = turned,
             StoppedAt = made.StoppedAt,
-            Joined = made.Joined || around && kind == RowKind.Round && !turned,
+            Joined = made.Joined || around && !turned && (kind == RowKind.Round || made.StoppedAt == 0 && !instruction.Steps.Any(step => step is TurnStep)),
             Spiral = kind == RowKind.Round && !turned && !made.Joined,
             Total = tally.Total,
             Counts = tally.Counts,
@@ -222,6 +228,8 @@ internal sealed partial class PieceWorker
         if (mishap is null) return new Ground(row);
         StitchId? usual = UsualStitch(attempt.Row);
         WorkedRow? claimed = Ground.Claimed(row, context.Size, usual);
+        // Filet keeps its width: where a row has lost a square, the next one may well be right over the row before it.
+        if (Filet.Squares(row.Instruction.Steps, context.Number) is not null && ground is { Doubtful: false }) claimed = ground.Row with { Index = row.Index };
         if (mishap.StopsRow || row.Status != RowStatus.Checked) return claimed is null ? null : new Ground(claimed, Doubtful: true);
         return new Ground(row, mishap.Kind != MishapKind.CountDiffers || claimed is null, claimed);
     }

@@ -9,6 +9,7 @@ internal sealed partial class RowWorker
     private (Target?, Mishap?) FromHook(Placement where)
     {
         int n = where.Ordinal ?? 1;
+        if (IsNextFromHook(where)) return (TakeNext(PlaceKind.AnyStitch, where.Span, where).Target, null);
         if (builder.Last is { Kind: CellKind.Chains } own && own.Chains >= n)
         {
             // The chains up to the hook stay a loop, as in a tile; the others are worked along.
@@ -93,4 +94,7 @@ internal sealed partial class RowWorker
         at = at with { Position = start.Kind == CellKind.Chains ? 0 : 1, Last = 0, LastChain = -1, InSpace = false };
         return TargetAt(0, -1, false, where);
     }
+
+    /// <summary>'ch 3, 1 dc in 1st st from hook' in a round: no stitch goes into the chain just made; the next one of the round below is meant.</summary>
+    private bool IsNextFromHook(Placement where) => GoesAround && (where.Ordinal ?? 2) == 1 && course is not null && at.Position < course.Length;
 }

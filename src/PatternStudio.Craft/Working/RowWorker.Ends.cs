@@ -98,7 +98,7 @@ internal sealed partial class RowWorker
         StitchTraits traits = context.Traits(next);
         bool low = traits.Height <= 1;
         bool told = step.Role != ChainRole.Unstated;
-        if (!told && index + 1 < all.Count && FollowingWork(all, index) is StitchStep { Where.Choice: PlaceChoice.FromHook })
+        if (!told && index + 1 < all.Count && FollowingWork(all, index) is StitchStep { Where: { Choice: PlaceChoice.FromHook } fromHook } && !IsNextFromHook(fromHook))
         {
             Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
             return null;

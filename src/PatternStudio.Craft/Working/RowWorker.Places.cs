@@ -256,7 +256,24 @@ internal sealed partial class RowWorker
 
     /// <summary>'in same space with 1st 2 dc', 'in same sc as beginning': the place that this row's own first stitch stands in. The hook stays where it is.</summary>
     private Mishap? InFirstPlace(Placement where, Func<Target, Mishap?> work) =>
-        builder.FirstFoot is { } foot ? work(new Target(foot, -1)) : new Mishap(MishapKind.CannotWork, where.Span);
+        StartFoot() is { } foot ? Close(where) ?? work(new Target(foot, -1)) : new Mishap(MishapKind.CannotWork, where.Span);
+
+    /// <summary>Where this row began: its first stitch's place, the last slip stitch's that moved the hook there, or where the row below ended.</summary>
+    private Foot? StartFoot() => builder.FirstFoot
+        ?? (GoesAround && course is { Length: > 0, Turned: false } ? TargetAt(course.Row.Spiral ? course.Length - 1 : 0, -1, false, null).Foot : null);
+
+    /// <summary>The last loop of a round passes over what is left before the place where the round began, if that is no more than a loop's width.</summary>
+    private Mishap? Close(Placement where)
+    {
+        const int WidestLoop = 8;
+        if (!GoesAround || course is null || previous is not ChainStep) return null;
+        if (Left().Stitches > WidestLoop) return new Mishap(MishapKind.CannotWork, where.Span);
+        closedRound = true;
+        at = at with { Position = course.Length, Chain = 0, InSpace = true };
+        return null;
+    }
+
+    private bool closedRound;
 
     /// <summary>'tr tr in joining': where the round below was joined, which is where this round began.</summary>
     private bool IsJoiningOfRoundBelow(TextSpan words) =>

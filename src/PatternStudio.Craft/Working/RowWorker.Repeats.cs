@@ -41,13 +41,14 @@ internal sealed partial class RowWorker
     /// </summary>
     private Mishap? ToCorrespond(RepeatStep step, Need reserve)
     {
+        bool usesSpaces = NeedOf(step.Steps, 0).Spaces > 0;
         if (ToEnd(step.Span, reserve, () => WorkAll(step.Steps)) is { } failed) return failed;
-        if (stopped is null && Left().Stitches <= reserve.Stitches && (at.InSpace == false || Left().Spaces <= reserve.Spaces)) return null;
+        if (stopped is null && Left().Stitches <= reserve.Stitches && (!usesSpaces || Left().Spaces <= reserve.Spaces)) return null;
         stopped = null;
         for (int i = 0; i < step.Steps.Count; i++)
         {
             if (WorkAll([step.Steps[i]]) is not null) break;
-            if (Left().Stitches <= reserve.Stitches && Left().Spaces <= reserve.Spaces) return null;
+            if (Left().Stitches <= reserve.Stitches && (!usesSpaces || Left().Spaces <= reserve.Spaces)) return null;
         }
         return new Mishap(MishapKind.CannotWork, step.Span);
     }
@@ -60,6 +61,11 @@ internal sealed partial class RowWorker
     {
         (State before, int mark) = (at, builder.Mark);
         Mishap? behind = Repeated(step, step.Steps, NeedOf(step.Ending, 0) + reserve) ?? WorkAll(step.Ending);
+        if (behind is null && closedRound)
+        {
+            stopped = null;
+            return null;
+        }
         if (behind is null && stopped is null && Left().Stitches <= reserve.Stitches) return null;
         (State after, int reached, Mishap? stop) = (at, builder.Mark, stopped);
         for (int kept = step.Steps.Count - 1; kept > 0; kept--)

@@ -10,7 +10,8 @@ internal sealed partial class RowWorker
     private Mishap? WorkStitches(StitchStep step, EquatableArray<Step> all, int index)
     {
         if (AtTop && index < opening) return WorkMove(step);
-        if (IsWorkedShaping(step)) return null;
+        if (IsWorkedShaping(step) || ReferenceEquals(step, ovalDone)) return null;
+        if (OtherHalfOfOval(step) is { } half) return AroundOval(step, half);
         if (ShapedAt(step, all, index) is var (shapedStitch, where, shaping)) return WorkShaped(step, shapedStitch, where, shaping);
         if (IsClosingSlipStitch(step, all, index)) return Join(new JoinStep(step.Stitch, step.Where, false, step.Span));
         if (IsOpeningMove(step, all, index))
@@ -196,6 +197,8 @@ internal sealed partial class RowWorker
         if (ambient is { } place && where.Choice is PlaceChoice.Next && where.Count is null && ambientGroup is not null) return InPlace(place);
         if (where.Choice == PlaceChoice.RowEnds) return new Mishap(MishapKind.CannotWork, where.Span);
         name ??= context.NameOf(inner);
+        // 'Into the 4 chain 1 dc, 4 tr, 1 dc, repeat': the repeat is the round's, not the group's.
+        if (inner is [RepeatStep { Extent.Kind: ExtentKind.Unstated, Mark: RepeatMark.Words } whole]) inner = whole.Steps;
         return AtEach(where, Reserve(all, index), InPlace);
     }
 

@@ -79,6 +79,11 @@ internal sealed partial class RowWorker
         if (all.FirstOrDefault(step => step is UnreadStep) is { } unread) return new Mishap(MishapKind.CannotWork, unread.Span);
         if (all.Any(TurnsInside)) return new Mishap(MishapKind.CannotWork, all.First(TurnsInside).Span);
         joins = all.Any(step => step is JoinStep { FormsRing: false });
+        if (Filet.Squares(all, context.Number) is { } squares)
+        {
+            lastWorked = squares[^1];
+            return WorkFilet(squares, all.First(step => step is ChainStep)) ?? CheckEnd();
+        }
         FindOpening(all);
         Mishap? mishap = WorkAll(all) ?? (steps > MostSteps || builder.Cells > MostCells ? new Mishap(MishapKind.TooLarge, all[all.Count - 1].Span) : CheckEnd());
         context.Spend(steps + builder.Entries);
@@ -144,6 +149,8 @@ internal sealed partial class RowWorker
             MeshStep mesh => WorkMeshes(mesh),
             LeaveUnworkedStep => LeaveUnworked(),
             UncountedStep when IsWorkedShaping(step) => null,
+            UncountedStep { Reason: UncountedReason.Shaping } shaped when ShapedAlone(shaped) is { } alone => alone(),
+            UncountedStep { Reason: UncountedReason.Likewise } like when index + 1 < all.Count && like.Text.StartsWith("and working same as", StringComparison.OrdinalIgnoreCase) => null,
             UncountedStep { Reason: UncountedReason.MakeMore } when AtTop && index > 0 => null,
             AsRowStep or UncountedStep or MotionsStep => new Mishap(MishapKind.CannotWork, step.Span),
             _ => null,

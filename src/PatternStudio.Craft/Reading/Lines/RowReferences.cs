@@ -13,7 +13,7 @@ namespace PatternStudio.Craft.Reading.Lines;
 /// </summary>
 internal static class RowReferences
 {
-    private static readonly Phrase As = new("work|make|follow the? same? as|like|directions for? in? the? directions? for? the?");
+    private static readonly Phrase As = new("and? work|make|follow the? same? as|like|directions for? in? the? directions? for? the?");
     private static readonly Phrase SameAs = new("the? same as|like for? in? the?");
     private static readonly Phrase Same = new("the? work? same|like as? for? in?");
     private static readonly Phrase LikeFor = new("and? work? like|as for? in? the?");
