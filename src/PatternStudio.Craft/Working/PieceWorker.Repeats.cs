@@ -53,7 +53,7 @@ internal sealed partial class PieceWorker
     /// <summary>'Rows 4–20: Rep Rows 2 and 3': the rows are taken in turn, starting with the first of them at the first repeating row.</summary>
     private RowInstruction? Referred(AsRowStep same, int number)
     {
-        if (same.PreviousRow || same.Rows.IsEmpty) return byNumber.GetValueOrDefault(number - 1);
+        if (same.PreviousRow || same.Rows.IsEmpty) return byNumber.GetValueOrDefault(FirstRepeating(same, number) - 1);
         int first = FirstRepeating(same, number);
         int wanted = same.Rows[(number - first) % same.Rows.Count];
         return wanted < number ? byNumber.GetValueOrDefault(wanted) : null;

@@ -43,6 +43,7 @@ internal sealed partial class PieceWorker
         bool turned = Turned(kind, own, around);
         RowStatus? hopeless = steps.Any(HoldsUnread) ? RowStatus.NotRead : own.Any(step => step is StitchStep { Stitch.Value: "fsc" or "fhdc" or "fdc" or "ftr" }) ? null : ground is null ? RowStatus.NotChecked : null;
         FabricSide side = instruction.Heading is { Side: { } told, Numbering: not RowNumbering.Range } ? told : NextSide(turned);
+        turnsAfter = split.TurnsAfter;
         if (hopeless is RowStatus.NotChecked && Filet.Squares(own, context.Number) is { } squares)
         {
             AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked, side);
@@ -144,11 +145,12 @@ internal sealed partial class PieceWorker
 
     private WorkMemo.Made Make(EquatableArray<Step> own, bool around, bool turned, WorkedRow? below)
     {
-        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, below?.Spiral ?? false, turned, around, colour, startAt);
+        bool turnsBack = turnsAfter && below is { Joined: true };
+        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, below?.Spiral ?? false, turned, around, colour, startAt, turnsBack);
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
         Course? course = below is null or { Length: 0 } ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
-        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around };
+        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack };
         worker.StartAt(startAt);
         Mishap? mishap = worker.Work(own);
         EquatableArray<Run> runs = worker.Built.Build();

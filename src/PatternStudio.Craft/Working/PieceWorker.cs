@@ -32,6 +32,7 @@ internal sealed partial class PieceWorker
     private bool sectionBegins;
     private int sectionStart;
     private bool afterPassage;
+    private bool turnsAfter;
     private long startAt;
 
     /// <param name="context">What holds for the whole pattern.</param>

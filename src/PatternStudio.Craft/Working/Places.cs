@@ -47,7 +47,7 @@ internal sealed class Places(Course course, Conventions conventions)
 
     private static StitchId BaseOf(StitchId stitch) => Vocabulary.Standard.Find(stitch)?.Base ?? stitch;
 
-    private static bool IsCluster(StitchId stitch) =>
+    public static bool IsCluster(StitchId stitch) =>
         stitch.Value.EndsWith("cl", StringComparison.Ordinal) || stitch.Value.StartsWith("cluster", StringComparison.Ordinal);
 
     private static bool IsStitch(Cell cell) => cell.Kind == CellKind.Stitch || cell is { Kind: CellKind.TurningChain, Counts: true };

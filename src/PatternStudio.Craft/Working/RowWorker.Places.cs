@@ -138,7 +138,7 @@ internal sealed partial class RowWorker
         Cell cell = course!.At(index);
         bool single = cell.Kind == CellKind.Chains && kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch or PlaceNoun.StitchOrChain or PlaceNoun.Stitch;
         int chain = cell.Kind == CellKind.Chains && single ? at.Chain : -1;
-        bool space = cell.Kind == CellKind.Chains && !single;
+        bool space = cell.Kind == CellKind.Picot || cell.Kind == CellKind.Chains && !single;
         if (kind.Noun == PlaceNoun.Group && cell.GroupSize > 1) return IntoGroup(index, cell, where);
         at = chain >= 0 && chain + 1 < cell.Chains
             ? at with { Position = index, Chain = chain + 1, Last = index, LastChain = chain, InSpace = false }
@@ -201,6 +201,7 @@ internal sealed partial class RowWorker
     {
         long passed = kind.Noun switch
         {
+            PlaceNoun.Stitch when kind.Stitch?.Value == "picot" => -1,
             PlaceNoun.Stitch or PlaceNoun.Chain when !at.InSpace || kind.Noun == PlaceNoun.Stitch
                 => course!.Find(at.Position, (cell, _) => places!.Stitches(cell) > 0, to: index),
             PlaceNoun.ChainSpace when kind.Chains is not null
@@ -316,7 +317,10 @@ internal sealed partial class RowWorker
         if (previous is ChainStep && builder.Last is { Kind: CellKind.Chains } chains && chains.Chains >= between && chains.Chains > 2) between = 0;
         if (between > 0 && where.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch or PlaceNoun.Chain) LeaveBehind(between, where);
         at = at with { Chain = course.At(index).Kind == CellKind.Chains ? course.At(index).Chains - 1 : 0 };
-        return (Arrive(index, where.Kind, where), null);
+        Target last = Arrive(index, where.Kind, where);
+        // 'sl st in last sc': slip stitches of the row below that lie beyond it are left behind on purpose.
+        if (where.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } named } && named != StitchId.SlipStitch && course.Find(at.Position, (cell, _) => cell.Stitch != StitchId.SlipStitch) < 0) at = at with { Position = course.Length };
+        return (last, null);
     }
 
     /// <summary>'in last st' and 'in top of tch' go to the end, whatever lies before it: where the count does not come out, that is the cause.</summary>

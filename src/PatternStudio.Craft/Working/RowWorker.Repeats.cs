@@ -149,6 +149,15 @@ internal sealed partial class RowWorker
             long limit = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, stop) > 0);
             return limit < 0 ? Missing(stop, where.Span) : ToEnd(where.Span, default, () => AtEachOf(once, work), each: true, upTo: limit);
         }
+        if (where.Kind.Noun == PlaceNoun.Stitch && next is StitchStep { Where: { Choice: PlaceChoice.Last } last } && last.Kind == where.Kind && where.Extent is null)
+        {
+            // '1 sc in each sc, sl st in last sc': the last of that kind is left for it.
+            PlaceKind? outer = countedLeft;
+            countedLeft = where.Kind;
+            Mishap? each = ToEnd(where.Span, new Need(context.Number(last.Count) ?? 1, 0), () => AtEachOf(once, work), each: true);
+            countedLeft = outer;
+            return each;
+        }
         return where.Extent?.Kind == ExtentKind.ToLast
             ? ToLast(where.Extent, [], () => ToEnd(where.Span, leave, () => AtEachOf(once, work), each: true))
             : ToEnd(where.Span, leave, () => AtEachOf(once, work), each: true);

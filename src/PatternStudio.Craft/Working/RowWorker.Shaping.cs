@@ -40,7 +40,7 @@ internal sealed partial class RowWorker
     private Func<Mishap?>? ShapedAlone(UncountedStep step)
     {
         if (!AtTop || course is null || builder.Has(cell => cell.Kind == CellKind.Stitch) || Shaping.Of(step.Text) is not { } shaping) return null;
-        if (new Tally(course.Row.Runs, context.Conventions).OnlyKind is not { } only || Vocabulary.Standard.Find(new StitchId(only)) is null) return null;
+        if (new Tally(course.Row.Runs, context.Conventions).OnlyBase is not { } only || Vocabulary.Standard.Find(new StitchId(only)) is null) return null;
         var plain = new StitchStep(new StitchId(only), SizedNumber.Of(1), null, null, step.Span);
         return () => WorkShaped(plain, plain.Stitch, new Placement(PlaceChoice.Each, PlaceKind.AnyStitch, step.Span), shaping);
     }

@@ -26,6 +26,8 @@ internal sealed partial class RowWorker
         if (traits.Definition is { Steps.IsEmpty: false } definition) return WorkDefined(step, definition, all, index);
         if (ambient is { } place && step.Where is null or { Choice: PlaceChoice.Same })
             return WorkInto(step, traits, Number(step, 1), place);
+        if (ClusterOver(step) is { } over) return over();
+        if (UnplacedInLace(step)) return new Mishap(MishapKind.CannotWork, step.Span);
         if (IsAlongChain(step)) return WorkAlongChain(step, traits);
         if (traits.Takes > 1) return WorkTogether(step, traits, all, index);
         if (step.Where is { Choice: PlaceChoice.OtherPiece }) return JoinToOtherPiece(step, traits);
@@ -43,6 +45,41 @@ internal sealed partial class RowWorker
 
     /// <summary>'Magic ring. Rnd 1: 6 sc': with a ring below, where else.</summary>
     private bool InMagicRing => course is { Length: 1 } && course.At(0).Kind == CellKind.Ring;
+
+    /// <summary>'2-tr cluster over next 2 tr', '4-tr cluster over next tr group': one stitch, a leg in each; null where the words are not of that sort.</summary>
+    private Func<Mishap?>? ClusterOver(StitchStep step)
+    {
+        if (!Places.IsCluster(step.Stitch) || step.Where is not { Kind.Noun: PlaceNoun.Stitch or PlaceNoun.AnyStitch } where) return null;
+        bool group = Words(where.Span).TrimEnd().EndsWith("group", StringComparison.OrdinalIgnoreCase);
+        int legs = int.TryParse(string.Concat(step.Stitch.Value.Where(char.IsAsciiDigit)), out int told) ? told : 0;
+        int places = group ? legs : where.Choice == PlaceChoice.Over ? context.Number(where.Count) ?? 0 : 0;
+        if (!group && places < 2) return null;
+        if (places < 2) return () => new Mishap(MishapKind.CannotWork, where.Span);
+        return () => OneOver(step, where with { Choice = PlaceChoice.Next, Count = SizedNumber.Of(places), Kind = group ? PlaceKind.AnyStitch : where.Kind });
+    }
+
+    private Mishap? OneOver(StitchStep step, Placement where)
+    {
+        var feet = new List<Foot>();
+        Mishap? mishap = AtEachHere(where, default, target =>
+        {
+            feet.Add(target.Foot);
+            return null;
+        });
+        if (mishap is null) Emit(new Cell(CellKind.Stitch, step.Stitch, 0, feet.ToEquatableArray(), true, step.Span));
+        return mishap;
+    }
+
+    /// <summary>
+    /// '4 plain, 1 picot' over loops, '36 stitches of double crochet' over 30: a number with no place, of which more are asked for than there are stitches. In lace, and
+    /// where old books count a whole round so, it is the maker who places them.
+    /// </summary>
+    private bool UnplacedInLace(StitchStep step)
+    {
+        if (step.Where is not null || course is null || ambient is not null || (Number(step, 1) ?? 0) <= Left().Stitches) return false;
+        const int LoopOfLace = 3;
+        return context.Says(step.Span, "stitches of") || course.Find(0, (cell, _) => cell.Kind == CellKind.Chains && cell.Chains >= LoopOfLace) >= 0;
+    }
 
     /// <summary>'Chain 10, join. 1st round: 16 doubles': what has no place named goes into the ring.</summary>
     private bool InChainRing => course is { Row: { Kind: RowKind.Foundation, Joined: true } } && (at.Last < 0 || at.InSpace) && at.Position is 0 or >= 1 && (at.Position == 0 || at.Position == course.Length);

@@ -58,6 +58,7 @@ internal static class RowReferences
     public static bool ReadAsRow(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
+        if (cursor.Now.IsWord("and") && cursor.Context.Source.Slice(cursor.Ahead(1).Span).EndsWith("ing", StringComparison.OrdinalIgnoreCase)) return false;
         if (ReadOrdinalsOnly(cursor, steps)) return true;
         bool said = cursor.Take(As) || cursor.Take(SameAs) || cursor.Take(Rep) || cursor.TakeWord("as") || cursor.Take(LikeFor);
         if (!said || TakeRows(cursor) is not { } named)
