@@ -14,6 +14,10 @@ internal sealed partial class PieceWorker
         return first is ChainStep or MagicRingStep or StitchStep { Where.Choice: PlaceChoice.InRing } or GroupStep { Where.Choice: PlaceChoice.InRing };
     }
 
+    /// <summary>A chain that is surely no turning chain: a ring, or longer than rows begin with. What a later row may begin a new part with.</summary>
+    private static bool MakesFoundation(EquatableArray<Step> steps) =>
+        steps.FirstOrDefault(IsWork) is not ChainStep { Count: { IsPlain: true } count } || count.Values[0] >= 10 || steps.Any(step => step is JoinStep { FormsRing: true });
+
     private static bool IsWork(Step step) => step is not (RemarkStep or ColourStep or MarkerStep or AttachStep { Where: null });
 
     /// <summary>Lays the foundation that the steps begin with, and returns the steps behind it.</summary>

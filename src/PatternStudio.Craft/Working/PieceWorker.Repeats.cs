@@ -10,7 +10,7 @@ internal sealed partial class PieceWorker
     private EquatableArray<Step>? Resolve(EquatableArray<Step> steps, int number, int depth)
     {
         if (!steps.Any(step => step is AsRowStep)) return steps;
-        if (depth <= 16 && steps is [AsRowStep { WithChanges: false } only] && Referred(only, number) is { } referred) return Resolve(referred.Steps, number, depth + 1);
+        if (depth <= 16 && steps is [AsRowStep { WithChanges: false } only] && Referred(only, number) is { } referred) return Resolve(OverStitches(referred, number), number, depth + 1);
         var resolved = new List<Step>();
         foreach (Step step in steps)
         {
@@ -21,19 +21,39 @@ internal sealed partial class PieceWorker
             }
             if (same.WithChanges || depth > 16 || Referred(same, number) is not { } row)
             {
-                if (!same.WithChanges) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
+                if (!same.WithChanges && !IsBeforeTheText(same.Rows)) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
                 return null;
             }
-            if (Resolve(row.Steps, number, depth + 1) is not { } inner) return null;
+            if (Resolve(OverStitches(row, number), number, depth + 1) is not { } inner) return null;
             resolved.AddRange(inner);
         }
         return resolved.ToEquatableArray();
     }
 
+    /// <summary>'Row 2: same as Row 1', where Row 1 goes along the foundation: what were chains there are stitches here.</summary>
+    private EquatableArray<Step> OverStitches(RowInstruction referred, int number)
+    {
+        bool alongChain = rows.FirstOrDefault(row => ReferenceEquals(row.Instruction.Steps.Identity, referred.Steps.Identity) && row.Kind != RowKind.Foundation) is { Into: >= 0 } first && rows[first.Into].Kind == RowKind.Foundation;
+        if (!alongChain || number <= 1 || !referred.Steps.Any(step => step is RepeatStep repeat && repeat.Steps.Any(NamesNthChain))) return referred.Steps;
+        if (!overStitches.TryGetValue(referred, out EquatableArray<Step> steps))
+            overStitches[referred] = steps = referred.Steps.Select(step => step is RepeatStep repeat ? repeat with { Steps = repeat.Steps.Select(OverStitch).ToEquatableArray() } : step).ToEquatableArray();
+        return steps;
+    }
+
+    private readonly Dictionary<RowInstruction, EquatableArray<Step>> overStitches = new(ReferenceEqualityComparer.Instance);
+
+    private static bool NamesNthChain(Step step) => step is StitchStep { Where: { Choice: PlaceChoice.Nth, Within: null, Further: null, Kind.Noun: PlaceNoun.Chain } };
+
+    private static Step OverStitch(Step step) =>
+        NamesNthChain(step) && step is StitchStep stitch ? stitch with { Where = stitch.Where! with { Kind = new PlaceKind(PlaceNoun.StitchOrChain) } } : step;
+
+    /// <summary>True where the first of the rows named comes before the first row told here: it is told elsewhere, or in prose.</summary>
+    private bool IsBeforeTheText(EquatableArray<int> numbers) => !numbers.IsEmpty && byNumber.Count > 0 && numbers.Min() < byNumber.Keys.Min();
+
     /// <summary>'Rows 4–20: Rep Rows 2 and 3': the rows are taken in turn, starting with the first of them at the first repeating row.</summary>
     private RowInstruction? Referred(AsRowStep same, int number)
     {
-        if (same.PreviousRow || same.Rows.IsEmpty) return byNumber.GetValueOrDefault(number - 1);
+        if (same.PreviousRow || same.Rows.IsEmpty) return byNumber.GetValueOrDefault(FirstRepeating(same, number) - 1);
         int first = FirstRepeating(same, number);
         int wanted = same.Rows[(number - first) % same.Rows.Count];
         return wanted < number ? byNumber.GetValueOrDefault(wanted) : null;
@@ -71,7 +91,7 @@ internal sealed partial class PieceWorker
         int missing = Array.FindIndex(instructions, row => row is null);
         if (missing >= 0)
         {
-            if (lastNumber > 0) Report(new Mishap(MishapKind.NoSuchRow, repeat.Span) { Named = numbers[missing].ToString() });
+            if (lastNumber > 0 && !IsBeforeTheText(repeat.Rows)) Report(new Mishap(MishapKind.NoSuchRow, repeat.Span) { Named = numbers[missing].ToString() });
             return;
         }
         if (repeat.Until == RowsUntil.Measures && (context.MillimetresPerRow is null || repeat.Millimetres is null))

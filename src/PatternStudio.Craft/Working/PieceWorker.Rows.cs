@@ -23,9 +23,12 @@ internal sealed partial class PieceWorker
             return;
         }
         steps = memo.Inline(steps, context);
+        (steps, int even, EquatableArray<Step> behind, TextSpan evenWords) = EvenRows.Split(steps);
+        if (steps.All(step => step is RemarkStep) && even > 0 && EvenRows.Steps(OnlyStitchBelow(), evenWords) is { } alone) (steps, even) = (alone, even - 1);
+        else if (steps.IsEmpty && even > 0) even--;
         RowSteps split = memo.Split(steps);
         EquatableArray<Step> own = memo.Join(carried, split.Own);
-        if (ground is null && BeginsWithFoundation(own) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = steps }) || !rows.Any(row => row.Status != RowStatus.Checked)))
+        if (ground is null && BeginsWithFoundation(own) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
         {
             own = LayFoundation(instruction, own);
             if (!own.Any(step => step is StitchStep or GroupStep or RepeatStep))
@@ -40,11 +43,31 @@ internal sealed partial class PieceWorker
         bool turned = Turned(kind, own, around);
         RowStatus? hopeless = steps.Any(HoldsUnread) ? RowStatus.NotRead : own.Any(step => step is StitchStep { Stitch.Value: "fsc" or "fhdc" or "fdc" or "ftr" }) ? null : ground is null ? RowStatus.NotChecked : null;
         FabricSide side = instruction.Heading is { Side: { } told, Numbering: not RowNumbering.Range } ? told : NextSide(turned);
-        if (hopeless is { } status) AddUnworked(number, instruction, kind, calledBy, status, side);
+        turnsAfter = split.TurnsAfter;
+        if (hopeless is RowStatus.NotChecked && Filet.Squares(own, context.Number) is { } squares)
+        {
+            AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked, side);
+            ground = new Ground(rows[^1] with { Runs = Filet.AsTold(squares, context.Number) }, Doubtful: true);
+        }
+        else if (hopeless is { } status) AddUnworked(number, instruction, kind, calledBy, status, side);
         else Keep(Try(number, instruction, own, kind, side, around, turned, calledBy));
         startAt = 0;
         (carried, turnsNext, staysNext) = (split.ForNext, split.TurnsAfter, split.StaysAfter);
+        WorkEven(even, instruction, evenWords, behind);
     }
+
+    /// <summary>'…, then work 4 rows even': rows of their own, numbered on.</summary>
+    private void WorkEven(int times, RowInstruction told, TextSpan words, EquatableArray<Step> behind)
+    {
+        for (int i = 0; i < times && rows.Count <= MostRows; i++)
+            if (EvenRows.Steps(OnlyStitchBelow(), words) is { } steps)
+                WorkRow(lastNumber + 1, told with { Steps = steps, Stated = null, Heading = told.Heading with { Numbering = RowNumbering.Next, Numbers = [], First = null, Last = null } }, words);
+            else AddUnworked(++lastNumber, told, told.Heading.Kind, words, RowStatus.NotChecked);
+        if (times > 0 && behind.All(step => step is RemarkStep || step is StitchStep slip && slip.Stitch == StitchId.SlipStitch)) carried = behind.Where(step => step is StitchStep).ToEquatableArray();
+    }
+
+    private StitchId? OnlyStitchBelow() =>
+        ground is { Row.Status: RowStatus.Checked } below && new Tally(below.Row.Runs, context.Conventions).OnlyKind is { } only ? new StitchId(only) : null;
 
     private static bool HoldsUnread(Step step) => step switch
     {
@@ -87,7 +110,8 @@ internal sealed partial class PieceWorker
             Into = below?.Index ?? -1,
             Turned = turned,
             StoppedAt = made.StoppedAt,
-            Joined = made.Joined || around && kind == RowKind.Round && !turned,
+            Joined = made.Joined || around && !turned && (kind == RowKind.Round || made.StoppedAt == 0 && !instruction.Steps.Any(step => step is TurnStep)),
+            Spiral = kind == RowKind.Round && !turned && !made.Joined,
             Total = tally.Total,
             Counts = tally.Counts,
             Spaces = tally.Spaces,
@@ -121,11 +145,12 @@ internal sealed partial class PieceWorker
 
     private WorkMemo.Made Make(EquatableArray<Step> own, bool around, bool turned, WorkedRow? below)
     {
-        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, turned, around, colour, startAt);
+        bool turnsBack = turnsAfter && below is { Joined: true };
+        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, below?.Spiral ?? false, turned, around, colour, startAt, turnsBack);
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
         Course? course = below is null or { Length: 0 } ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
-        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around };
+        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack };
         worker.StartAt(startAt);
         Mishap? mishap = worker.Work(own);
         EquatableArray<Run> runs = worker.Built.Build();
@@ -205,6 +230,8 @@ internal sealed partial class PieceWorker
         if (mishap is null) return new Ground(row);
         StitchId? usual = UsualStitch(attempt.Row);
         WorkedRow? claimed = Ground.Claimed(row, context.Size, usual);
+        // Filet keeps its width: where a row has lost a square, the next one may well be right over the row before it.
+        if (Filet.Squares(row.Instruction.Steps, context.Number) is not null && ground is { Doubtful: false }) claimed = ground.Row with { Index = row.Index };
         if (mishap.StopsRow || row.Status != RowStatus.Checked) return claimed is null ? null : new Ground(claimed, Doubtful: true);
         return new Ground(row, mishap.Kind != MishapKind.CountDiffers || claimed is null, claimed);
     }

@@ -10,6 +10,9 @@ internal sealed partial class PieceWorker
     /// <summary>More rows than any piece has.</summary>
     private const int MostRows = 20_000;
 
+    /// <summary>No row begins with so many chains to turn: they are a foundation.</summary>
+    private const int LongChain = 25;
+
     private readonly WorkContext context;
     private readonly List<WorkedRow> rows = [];
     private readonly List<Mishap> mishaps = [];
@@ -28,6 +31,8 @@ internal sealed partial class PieceWorker
     private string section = "";
     private bool sectionBegins;
     private int sectionStart;
+    private bool afterPassage;
+    private bool turnsAfter;
     private long startAt;
 
     /// <param name="context">What holds for the whole pattern.</param>
@@ -65,9 +70,13 @@ internal sealed partial class PieceWorker
                 case RepeatRows repeat:
                     Repeat(repeat);
                     break;
+                case Passage passage:
+                    afterPassage = passage.Text.Length > 20;
+                    break;
                 default:
                     break;
             }
+            if (item is not Passage) afterPassage = false;
         }
     }
 
@@ -112,6 +121,7 @@ internal sealed partial class PieceWorker
     private static bool IsFoundationRow(RowInstruction row) =>
         row.Steps.FirstOrDefault(IsWork) is not ChainStep
         || row.Steps.Any(step => step is StitchStep { Where.Choice: PlaceChoice.FromHook or PlaceChoice.InRing } or GroupStep { Where.Choice: PlaceChoice.InRing } or JoinStep { FormsRing: true })
+        || row.Steps.FirstOrDefault(IsWork) is ChainStep { Count: { IsPlain: true } long_ } && long_.Values[0] >= LongChain
         || row.Steps.All(step => step is ChainStep or RemarkStep or ColourStep or JoinStep);
 
     private void WorkInstruction(RowInstruction row)
@@ -170,8 +180,14 @@ internal sealed partial class PieceWorker
             WorkRow(lastNumber + 1, other, other.Span);
         if (number == 1 && lastNumber > 0) StartAgain(row);
         else if (number <= lastNumber && sectionBegins && (GoBackTo(number - 1) || BeginsOwnNumbers(number))) lastNumber = number - 1;
+        else if (number == 2 && lastNumber > 1 && afterPassage) BeginAfterPassage();
         else if (number <= lastNumber) Report(new Mishap(MishapKind.RowNumberRepeated, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
-        else if (number > lastNumber + 1 && lastNumber > 0) Report(new Mishap(MishapKind.RowNumberMissing, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
+        else if (number > lastNumber + 1 && lastNumber > 0)
+        {
+            Report(new Mishap(MishapKind.RowNumberMissing, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
+            // One number lost is a slip of the pen; several are rows told in other words, and what is below then is not known.
+            if (number > lastNumber + 2 && ground is { } below) ground = below with { Doubtful = true };
+        }
         sectionBegins = false;
         WorkRow(number, row, row.Span);
     }
@@ -202,6 +218,14 @@ internal sealed partial class PieceWorker
         return true;
     }
 
+    /// <summary>'If napkins are wanted, hem the linen. 2nd Row': the first row of another part is told in prose; what the second is worked into is not known.</summary>
+    private void BeginAfterPassage()
+    {
+        (ground, carried, turnsNext, staysNext, lastNumber, everyOther) = (null, [], false, false, 1, null);
+        byNumber.Clear();
+        sectionStart = rows.Count;
+    }
+
     private static bool FitsParity(RowInstruction row, int number) =>
         row.Heading.Numbers.IsEmpty || (row.Heading.Numbers[0] - number) % 2 == 0;
 
@@ -211,14 +235,16 @@ internal sealed partial class PieceWorker
         lastNumber = 0;
         everyOther = null;
         byNumber.Clear();
-        if (!BeginsWithFoundation(row.Steps) || !IsFoundationRow(row)) return;
+        if (!BeginsWithFoundation(Read(row)) || !IsFoundationRow(row with { Steps = Read(row) })) return;
         (ground, carried, turnsNext, staysNext) = (null, [], false, false);
         sectionStart = rows.Count;
     }
 
     /// <summary>'Back: ch 81, 1 shell in every 3rd st': a chain to work into begins another part, with or without a heading.</summary>
+    private static EquatableArray<Step> Read(RowInstruction row) => row.Steps.Where(step => step is not UnreadStep).ToEquatableArray();
+
     private static bool BeginsPart(RowInstruction row) =>
-        row.Heading.Kind != RowKind.Foundation && BeginsWithFoundation(row.Steps) && IsFoundationRow(row) && row.Steps.Any(step => step is StitchStep or GroupStep or RepeatStep);
+        row.Heading.Kind != RowKind.Foundation && BeginsWithFoundation(Read(row)) && IsFoundationRow(row with { Steps = Read(row) }) && row.Steps.Any(step => step is StitchStep or GroupStep or RepeatStep);
 
     private void Report(Mishap mishap)
     {

@@ -16,6 +16,7 @@ internal sealed class Places(Course course, Conventions conventions)
     public long Offers(Cell cell, long index, PlaceKind kind) => kind.Noun switch
     {
         PlaceNoun.AnyStitch => Stitches(cell),
+        PlaceNoun.Stitch or PlaceNoun.Group when cell.Kind == CellKind.Picot => kind.Stitch == cell.Stitch ? 1 : 0,
         PlaceNoun.Stitch => kind.Stitch == StitchId.Chain ? Chains(cell) : IsStitch(cell) && Matches(cell.Stitch, kind.Stitch!.Value) ? 1 : StartsGroup(cell, kind),
         PlaceNoun.Chain => Chains(cell),
         PlaceNoun.ChainSpace => cell.Kind == CellKind.Chains && FitsLength(cell, index, kind.Chains) || IsTurningSpace(cell, index, kind.Chains) ? 1 : 0,
@@ -46,7 +47,7 @@ internal sealed class Places(Course course, Conventions conventions)
 
     private static StitchId BaseOf(StitchId stitch) => Vocabulary.Standard.Find(stitch)?.Base ?? stitch;
 
-    private static bool IsCluster(StitchId stitch) =>
+    public static bool IsCluster(StitchId stitch) =>
         stitch.Value.EndsWith("cl", StringComparison.Ordinal) || stitch.Value.StartsWith("cluster", StringComparison.Ordinal);
 
     private static bool IsStitch(Cell cell) => cell.Kind == CellKind.Stitch || cell is { Kind: CellKind.TurningChain, Counts: true };

@@ -33,7 +33,36 @@ internal sealed class RowBuilder
     public Cell? Last => entries.Count == 0 ? null : entries[^1].At(entries[^1].Length - 1);
 
     /// <summary>What the row's first stitch stands in; null where it has none, or begins with a loop of chains.</summary>
-    public Foot? FirstFoot => entries.Count == 0 || entries[0].At(0) is not { Feet.IsEmpty: false } first ? null : first.Feet[0];
+    public Foot? FirstFoot
+    {
+        get
+        {
+            Foot? foot = null;
+            foreach (Entry entry in entries)
+            {
+                Cell cell = entry.At(0);
+                if (cell.Kind != CellKind.Join) return cell.Feet.IsEmpty ? foot : cell.Feet[0];
+                foot = cell.Feet.IsEmpty ? foot : cell.Feet[0];
+            }
+            return foot;
+        }
+    }
+
+    /// <summary>The row's first loop of chains, and its place in the row; null where it has none.</summary>
+    public (Cell Cell, long Place)? FirstChains
+    {
+        get
+        {
+            long place = 0;
+            foreach (Entry entry in entries)
+            {
+                for (long i = 0; i < (entry.Run?.Unit.Count ?? 1); i++)
+                    if (entry.At(i) is { Kind: CellKind.Chains } chains) return (chains, place + i);
+                place += entry.Length;
+            }
+            return null;
+        }
+    }
 
     public void Add(Cell cell) => entries.Add(new Entry(cell, null));
 

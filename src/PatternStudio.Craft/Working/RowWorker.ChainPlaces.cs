@@ -9,6 +9,7 @@ internal sealed partial class RowWorker
     private (Target?, Mishap?) FromHook(Placement where)
     {
         int n = where.Ordinal ?? 1;
+        if (IsNextFromHook(where)) return (TakeNext(PlaceKind.AnyStitch, where.Span, where).Target, null);
         if (builder.Last is { Kind: CellKind.Chains } own && own.Chains >= n)
         {
             // The chains up to the hook stay a loop, as in a tile; the others are worked along.
@@ -75,6 +76,7 @@ internal sealed partial class RowWorker
             context.OpenTurningChains.Add(start.Chains);
         if (asStitch && start is { Kind: CellKind.TurningChain, Counts: false, Chains: > 1 })
             return (null, new Mishap(MishapKind.TurningChainDisagrees, where.Span) { Wanted = start.Chains, Met = course.Row.Label });
+        if (BeginsHere(start)) return (EnterBeginningChain(where, start), null);
         long between = at.InSpace || index < at.Position ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
         if (between > 0) LeaveBehind(between, where);
         if (!asStitch && index + (course.Turned ? -1 : 1) is var beside && beside >= 0 && beside < course.Length && start.Kind == CellKind.TurningChain && course.At(beside).Kind == CellKind.Chains)
@@ -82,4 +84,17 @@ internal sealed partial class RowWorker
         at = at with { Position = course.Length, Chain = 0, Last = index, LastChain = -1, InSpace = !asStitch };
         return (TargetAt(index, -1, !asStitch, where), null);
     }
+
+    /// <summary>A round that goes on without a turn meets the beginning chain of the round below first: 'sc in 2nd st of ch 5, 2 sc in next loop, …'.</summary>
+    private bool BeginsHere(Cell start) =>
+        GoesAround && !course!.Turned && at.Position == 0 && at.Last < 0 && builder.IsEmpty && start.Kind is CellKind.TurningChain or CellKind.Chains;
+
+    private Target EnterBeginningChain(Placement where, Cell start)
+    {
+        at = at with { Position = start.Kind == CellKind.Chains ? 0 : 1, Last = 0, LastChain = -1, InSpace = false };
+        return TargetAt(0, -1, false, where);
+    }
+
+    /// <summary>'ch 3, 1 dc in 1st st from hook' in a round: no stitch goes into the chain just made; the next one of the round below is meant.</summary>
+    private bool IsNextFromHook(Placement where) => GoesAround && (where.Ordinal ?? 2) == 1 && course is not null && at.Position < course.Length;
 }

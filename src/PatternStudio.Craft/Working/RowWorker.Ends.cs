@@ -28,11 +28,19 @@ internal sealed partial class RowWorker
     {
         for (int i = 0; i < all.Count && IsOpeningMatter(all[i]); i++)
             if (all[i] is ChainStep) turningChain = i;
-        opening = Math.Max(0, turningChain);
+        opening = turningChain >= 0 ? turningChain : MovesBeforeLace(all);
         openingStitch = FirstStitch(all, 0);
         skipped = all.OfType<StitchStep>().FirstOrDefault()?.Skipped ?? all.OfType<GroupStep>().FirstOrDefault()?.Skipped;
         skippedCount = skipped is { Role: not ChainRole.Unstated } ? skipped.Role == ChainRole.Counts : all.OfType<RemarkStep>().Select(remark => SaysOfSkippedChains(remark.Text)).FirstOrDefault(said => said is not null);
         lastWorked = all.LastOrDefault(step => step is StitchStep or GroupStep or RepeatStep);
+    }
+
+    /// <summary>'Sl st in next 2 sc, * ch 6, skip 3 sc, …': slip stitches before a row of loops move the hook too.</summary>
+    private static int MovesBeforeLace(EquatableArray<Step> all)
+    {
+        int moves = 0;
+        while (moves < all.Count && IsOpeningMatter(all[moves])) moves++;
+        return moves < all.Count && all[moves] is RepeatStep { Steps: [ChainStep, ..] } ? moves : 0;
     }
 
     private static bool? SaysOfSkippedChains(string text)
@@ -98,7 +106,7 @@ internal sealed partial class RowWorker
         StitchTraits traits = context.Traits(next);
         bool low = traits.Height <= 1;
         bool told = step.Role != ChainRole.Unstated;
-        if (!told && index + 1 < all.Count && FollowingWork(all, index) is StitchStep { Where.Choice: PlaceChoice.FromHook })
+        if (!told && index + 1 < all.Count && FollowingWork(all, index) is StitchStep { Where: { Choice: PlaceChoice.FromHook } fromHook } && !IsNextFromHook(fromHook))
         {
             Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
             return null;
@@ -208,7 +216,7 @@ internal sealed partial class RowWorker
     }
 
     /// <summary>A round of one kind of stitch is the same from wherever it is begun: 'attach Green in any st on side'.</summary>
-    private bool IsUniformRound => GoesAround && course is { Row.Joined: true } && course.Row.Runs.All(run => run.Unit.All(cell => cell.Kind == CellKind.Stitch && cell.Stitch == course.At(0).Stitch));
+    private bool IsUniformRound => GoesAround && course is { Row.Joined: true } && new Tally(course.Row.Runs, context.Conventions) is { OnlyKind: not null, SpaceCount: 0 };
 
     /// <summary>A round that starts elsewhere meets everything from there on, and last what lies before it.</summary>
     private void StartRoundHere()
@@ -229,7 +237,7 @@ internal sealed partial class RowWorker
             builder.RemoveLast();
             Emit(chains with { Chains = step.CountsAsSpace ?? chains.Chains + (int)context.Traits(step.Stitch).Height });
         }
-        return step.Where?.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } named } && named != StitchId.Chain && !builder.Has(cell => cell.Counts && Places.Matches(cell.Stitch, named))
+        return step.Where is { Further: null, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } named } } && named != StitchId.Chain && !builder.Has(cell => cell.Counts && Places.Matches(cell.Stitch, named))
             && context.Traits(named).Definition is null
             ? new Mishap(MishapKind.JoinToNothing, step.Span) { Named = context.Name(named) }
             : null;
@@ -252,6 +260,8 @@ internal sealed partial class RowWorker
     private Mishap? Skip(SkipStep step)
     {
         if (context.Number(step.Count) is not { } count || count == 0) return null;
+        // 'Skip the sl st': the one that joined the round below is no place.
+        if (step.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } slip } && slip == StitchId.SlipStitch && course?.Find(0, (cell, _) => cell.Stitch == slip) < 0) return null;
         State before = at;
         // 'Skip first st' names the first place whether or not the turning chain has taken it.
         if (course is not null && context.Says(step.Span, "first")) at = at with { Position = 0, Chain = 0 };
@@ -299,6 +309,17 @@ internal sealed partial class RowWorker
         return last < 0 ? null : last;
     }
 
+    /// <summary>
+    /// '*sk 1, dc in next, ch 1; rep from * around, join': what the next turn would skip lies between the last stitch and the join, skipped like the others.
+    /// </summary>
+    private long skippedEachTurn;
+
+    /// <summary>'Start petals: ch 1, sc in same space, 1 sc in each of next 4 sc, ch 1, turn': on a joined round, a row that turns back goes as far as it says.</summary>
+    private bool IsShortRow => TurnsAfter && !joins && stopped is null && course is { Row: { Joined: true, Kind: RowKind.Round } };
+
+    /// <summary>True where the work is turned behind the row.</summary>
+    public bool TurnsAfter { get; init; }
+
     /// <summary>True where all of the row stands in one place of a chain ring ('ch 4, join, 18 dc in this st'): a ring is never used up.</summary>
     private bool IsRing => course is { Row: { Kind: RowKind.Foundation, Joined: true } } && !builder.IsEmpty
         && !builder.Has(cell => cell.Counts && cell.Feet.Any(foot => foot.Place != (builder.FirstFoot?.Place ?? foot.Place)));
@@ -307,8 +328,9 @@ internal sealed partial class RowWorker
     private Mishap? CheckEnd()
     {
         if (course is null || leavesUnworked || alongEdge || at.InSpace || lastWorked is null || IsRing) return null;
+        if (IsShortRow) return null;
         long left = Left().Stitches;
-        if (left == 0 || onOtherSide && left == 1) return null;
+        if (left == 0 || onOtherSide && left == 1 || Joined && left == skippedEachTurn) return null;
         return stopped ?? new Mishap(MishapKind.LeftOver, lastWorked.Span) { Found = left, Named = "st", Met = course.Row.Label };
     }
 }

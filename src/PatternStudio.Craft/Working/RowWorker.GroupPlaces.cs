@@ -17,6 +17,7 @@ internal sealed partial class RowWorker
         if (whole.Noun != PlaceNoun.Group && course.Find(at.Position, (cell, _) => cell.GroupSize >= 3 && cell.GroupIndex == cell.GroupSize / 2) is var middle and >= 0)
             return (Arrive(middle, PlaceKind.AnyStitch, where), null);
         long group = course.Find(at.Position, (cell, i) => StartsGroupOf(cell, whole));
+        if (group < 0 && course.Find(at.Position, (cell, _) => cell.Kind == CellKind.Picot && cell.Stitch == whole.Stitch) is var picot and >= 0) return (Arrive(picot, whole, where), null);
         return group < 0 ? (null, Missing(whole, where.Span)) : (IntoGroup(group, course.At(group), where), null);
     }
 
@@ -38,7 +39,7 @@ internal sealed partial class RowWorker
     private (Target?, Mishap?) Nth(Placement where)
     {
         if (course is null) return (null, null);
-        long first = at.Position, end = course.Length;
+        long first = OrdinalOrigin(where), end = course.Length;
         if (where.Within is { } whole)
         {
             first = course.Find(at.Position, (cell, i) => whole.Noun == PlaceNoun.Group ? StartsGroupOf(cell, whole) : places!.Offers(cell, i, whole) > 0);
@@ -51,6 +52,7 @@ internal sealed partial class RowWorker
         for (int n = 0; n < Math.Max(1, where.Ordinal ?? 1); n++)
             if ((index = course.Find(index + 1, (cell, i) => places!.Offers(cell, i, where.Kind) > 0)) < 0 || index >= end) return (null, Missing(where.Kind, where.Span));
         Target target = Arrive(index, where.Kind, where);
+        if (ordinalBefore is { After: -1 } counted) ordinalBefore = counted with { After = at.Position };
         if (where.Within is not null) at = at with { Position = end, Chain = 0, InSpace = true };
         return (target, null);
     }
@@ -63,4 +65,15 @@ internal sealed partial class RowWorker
         at = at with { Position = index + 1, Chain = 0, Last = index, LastChain = n - 1, InSpace = true };
         return (TargetAt(index, n - 1, false, where), null);
     }
+
+    /// <summary>'1 dc in 2nd ch, 1 dc in 3rd ch': both are counted from where the first was.</summary>
+    private long OrdinalOrigin(Placement where)
+    {
+        if (where is { Within: not null } or { Ordinal: null or < 1 }) return at.Position;
+        long origin = ordinalBefore is var (from, ordinal, after) && after == at.Position && where.Ordinal == ordinal + 1 ? from : at.Position;
+        ordinalBefore = (origin, where.Ordinal.Value, -1);
+        return origin;
+    }
+
+    private (long Origin, int Ordinal, long After)? ordinalBefore;
 }

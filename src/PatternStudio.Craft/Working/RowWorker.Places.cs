@@ -18,7 +18,9 @@ internal sealed partial class RowWorker
             if (context.Says(further, "with last") || context.Says(further, "with the last")) where = where with { Further = null };
             else if (context.Says(further, "first") || context.Says(further, "1st") || context.Says(further, "beg")) return InFirstPlace(where, work);
         }
+        if (where is { Further: { } words } && IsJoiningOfRoundBelow(words)) return AtStartOfRoundBelow(work);
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
+        if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return work(made);
         if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
@@ -104,10 +106,23 @@ internal sealed partial class RowWorker
         if (at.Chain > 0) return TakeNextChain(kind, span, where);
         long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0);
         if (kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return (gap, null);
+        if (index < 0 && OwnLoop(kind) is { } own) return (own, null);
         if (index < 0) return (default, Missing(kind, span));
         if (at.Passed is null && PassedOver(kind, index, span) is { } passed) at = at with { Passed = passed };
         return (Arrive(index, kind, where), null);
     }
+
+    /// <summary>A spiral goes on over its own beginning: behind the last loop of the round below comes the first one of this round.</summary>
+    private Target? OwnLoop(PlaceKind kind)
+    {
+        if (kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !GoesAround || joins || ownLoops > 0 || !course!.Row.Spiral) return null;
+        if (!places!.HasSpaces || builder.FirstChains is not { } first || kind.Chains is { } length && first.Cell.Chains != length) return null;
+        ownLoops++;
+        at = at with { Position = course.Length, Chain = 0, InSpace = true };
+        return new Target(new Foot(0, first.Place, -1, FootKind.Space), -1);
+    }
+
+    private int ownLoops;
 
     /// <summary>The hook is inside a run of chains: the next place is the next single chain, or what follows the run.</summary>
     private (Target Target, Mishap? Mishap) TakeNextChain(PlaceKind kind, TextSpan span, Placement? where)
@@ -123,7 +138,7 @@ internal sealed partial class RowWorker
         Cell cell = course!.At(index);
         bool single = cell.Kind == CellKind.Chains && kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch or PlaceNoun.StitchOrChain or PlaceNoun.Stitch;
         int chain = cell.Kind == CellKind.Chains && single ? at.Chain : -1;
-        bool space = cell.Kind == CellKind.Chains && !single;
+        bool space = cell.Kind == CellKind.Picot || cell.Kind == CellKind.Chains && !single;
         if (kind.Noun == PlaceNoun.Group && cell.GroupSize > 1) return IntoGroup(index, cell, where);
         at = chain >= 0 && chain + 1 < cell.Chains
             ? at with { Position = index, Chain = chain + 1, Last = index, LastChain = chain, InSpace = false }
@@ -186,6 +201,7 @@ internal sealed partial class RowWorker
     {
         long passed = kind.Noun switch
         {
+            PlaceNoun.Stitch when kind.Stitch?.Value == "picot" => -1,
             PlaceNoun.Stitch or PlaceNoun.Chain when !at.InSpace || kind.Noun == PlaceNoun.Stitch
                 => course!.Find(at.Position, (cell, _) => places!.Stitches(cell) > 0, to: index),
             PlaceNoun.ChainSpace when kind.Chains is not null
@@ -241,7 +257,41 @@ internal sealed partial class RowWorker
 
     /// <summary>'in same space with 1st 2 dc', 'in same sc as beginning': the place that this row's own first stitch stands in. The hook stays where it is.</summary>
     private Mishap? InFirstPlace(Placement where, Func<Target, Mishap?> work) =>
-        builder.FirstFoot is { } foot ? work(new Target(foot, -1)) : new Mishap(MishapKind.CannotWork, where.Span);
+        StartFoot() is { } foot ? Close(where) ?? work(new Target(foot, -1)) : new Mishap(MishapKind.CannotWork, where.Span);
+
+    /// <summary>Where this row began: its first stitch's place, the last slip stitch's that moved the hook there, or where the row below ended.</summary>
+    private Foot? StartFoot() => builder.FirstFoot
+        ?? (GoesAround && course is { Length: > 0, Turned: false } ? TargetAt(course.Row.Spiral ? course.Length - 1 : 0, -1, false, null).Foot : null);
+
+    /// <summary>The last loop of a round passes over what is left before the place where the round began, if that is no more than a loop's width.</summary>
+    private Mishap? Close(Placement where)
+    {
+        const int WidestLoop = 8;
+        if (!GoesAround || course is null || previous is not ChainStep) return null;
+        if (Left().Stitches > WidestLoop) return new Mishap(MishapKind.CannotWork, where.Span);
+        closedRound = true;
+        at = at with { Position = course.Length, Chain = 0, InSpace = true };
+        return null;
+    }
+
+    private bool closedRound;
+
+    /// <summary>'tr tr in joining': where the round below was joined, which is where this round began.</summary>
+    private bool IsJoiningOfRoundBelow(TextSpan words) =>
+        GoesAround && course is { Length: > 0, Turned: false } && builder.Mark > 1 && Words(words).Trim().ToLowerInvariant() is "in joining" or "in the joining";
+
+    private Mishap? AtStartOfRoundBelow(Func<Target, Mishap?> work)
+    {
+        at = at with { Position = course!.Length, Chain = 0, InSpace = true };
+        return work(TargetAt(0, -1, course.At(0).Kind == CellKind.Chains, null));
+    }
+
+    /// <summary>'sl st into loop, …, ch 4, tr in sl st': the slip stitch that this round began with.</summary>
+    private Target? OwnSlipStitch()
+    {
+        if (!GoesAround || course is null || course.Find(0, (cell, _) => cell.Kind == CellKind.Stitch && cell.Stitch == StitchId.SlipStitch) >= 0) return null;
+        return builder.FirstFoot is { } foot && builder.Has(cell => cell.Kind == CellKind.Join) ? new Target(foot, -1) : null;
+    }
 
     private (Target?, Mishap?) First(Placement where)
     {
@@ -263,9 +313,14 @@ internal sealed partial class RowWorker
         if (index < 0) return (null, Missing(where.Kind, where.Span));
         if (index < at.Position) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = context.Name(where.Kind), Found = 0, Met = course.Row.Label });
         long between = at.InSpace || leavesUnworked ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
+        // 'ch 5, dc in last st': chains pass over as many stitches as they are.
+        if (previous is ChainStep && builder.Last is { Kind: CellKind.Chains } chains && chains.Chains >= between && chains.Chains > 2) between = 0;
         if (between > 0 && where.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch or PlaceNoun.Chain) LeaveBehind(between, where);
         at = at with { Chain = course.At(index).Kind == CellKind.Chains ? course.At(index).Chains - 1 : 0 };
-        return (Arrive(index, where.Kind, where), null);
+        Target last = Arrive(index, where.Kind, where);
+        // 'sl st in last sc': slip stitches of the row below that lie beyond it are left behind on purpose.
+        if (where.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } named } && named != StitchId.SlipStitch && course.Find(at.Position, (cell, _) => cell.Stitch != StitchId.SlipStitch) < 0) at = at with { Position = course.Length };
+        return (last, null);
     }
 
     /// <summary>'in last st' and 'in top of tch' go to the end, whatever lies before it: where the count does not come out, that is the cause.</summary>

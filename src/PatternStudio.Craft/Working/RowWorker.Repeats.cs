@@ -24,8 +24,33 @@ internal sealed partial class RowWorker
             ExtentKind.Times => WorkTimes(step, context.Number(step.Extent.Count)),
             ExtentKind.ToLast => ToLast(step.Extent, step.Steps, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
             ExtentKind.ToPlace => UpTo(step),
-            _ => ToEnd(step.Span, reserve, () => WorkAll(step.Steps), partial: Shortened(step)),
+            _ when context.Says(step.Span, "to correspond") => ToCorrespond(step, reserve),
+            _ => RoundAgain(step, reserve),
         };
+    }
+
+    private Mishap? RoundAgain(RepeatStep step, Need reserve)
+    {
+        if (GoesAround && step.Steps is [SkipStep { Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch } skip, ..]) skippedEachTurn = context.Number(skip.Count) ?? 0;
+        return ToEnd(step.Span, reserve, () => WorkAll(step.Steps), partial: Shortened(step));
+    }
+
+    /// <summary>
+    /// 'repeat from * all around ending to correspond': the round began in the middle of the passage, and ends where it began. The last turn goes just so far as
+    /// there are places; where no step of it ends there, the words leave more open than can be worked.
+    /// </summary>
+    private Mishap? ToCorrespond(RepeatStep step, Need reserve)
+    {
+        bool usesSpaces = NeedOf(step.Steps, 0).Spaces > 0;
+        if (ToEnd(step.Span, reserve, () => WorkAll(step.Steps)) is { } failed) return failed;
+        if (stopped is null && Left().Stitches <= reserve.Stitches && (!usesSpaces || Left().Spaces <= reserve.Spaces)) return null;
+        stopped = null;
+        for (int i = 0; i < step.Steps.Count; i++)
+        {
+            if (WorkAll([step.Steps[i]]) is not null) break;
+            if (Left().Stitches <= reserve.Stitches && (!usesSpaces || Left().Spaces <= reserve.Spaces)) return null;
+        }
+        return new Mishap(MishapKind.CannotWork, step.Span);
     }
 
     /// <summary>
@@ -36,6 +61,11 @@ internal sealed partial class RowWorker
     {
         (State before, int mark) = (at, builder.Mark);
         Mishap? behind = Repeated(step, step.Steps, NeedOf(step.Ending, 0) + reserve) ?? WorkAll(step.Ending);
+        if (behind is null && closedRound)
+        {
+            stopped = null;
+            return null;
+        }
         if (behind is null && stopped is null && Left().Stitches <= reserve.Stitches) return null;
         (State after, int reached, Mishap? stop) = (at, builder.Mark, stopped);
         for (int kept = step.Steps.Count - 1; kept > 0; kept--)
@@ -104,18 +134,33 @@ internal sealed partial class RowWorker
     /// <summary>'in each st across', 'in each st to last 2 sts'.</summary>
     private Mishap? ToExtent(Placement where, Need reserve, Func<Target, Mishap?> work)
     {
-        Placement next = where with { Choice = PlaceChoice.Next, Extent = null, Count = null, And = null };
-        if (where.Extent?.Kind == ExtentKind.Times) return Times(context.Number(where.Extent.Count), () => AtNext(next, work));
+        Placement once = where with { Choice = PlaceChoice.Next, Extent = null, Count = null, And = null };
+        if (where.Extent?.Kind == ExtentKind.Times) return Times(context.Number(where.Extent.Count), () => AtNext(once, work));
+        if (where.Extent is null && !AtTop && next is StitchStep { Where.Kind.Noun: PlaceNoun.Space or PlaceNoun.ChainSpace } or GroupStep { Where.Kind.Noun: PlaceNoun.Space or PlaceNoun.ChainSpace } && course is not null)
+        {
+            // '1 sc in each sc, 2 sc in next loop': each up to that loop.
+            long loop = course.Find(at.Position, (cell, _) => cell.Kind == CellKind.Chains);
+            return ToEnd(where.Span, default, () => AtEachOf(once, work), each: true, upTo: loop < 0 ? course.Length : loop);
+        }
         Need leave = where.Extent?.Kind == ExtentKind.ToLast ? LastPlaces(where.Extent) : reserve;
         if (where.Kind.Noun == PlaceNoun.RowEnd) return new Mishap(MishapKind.CannotWork, where.Span);
         if (where.Extent is { Kind: ExtentKind.ToPlace, Place: { } stop } && course is not null)
         {
             long limit = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, stop) > 0);
-            return limit < 0 ? Missing(stop, where.Span) : ToEnd(where.Span, default, () => AtEachOf(next, work), each: true, upTo: limit);
+            return limit < 0 ? Missing(stop, where.Span) : ToEnd(where.Span, default, () => AtEachOf(once, work), each: true, upTo: limit);
+        }
+        if (where.Kind.Noun == PlaceNoun.Stitch && next is StitchStep { Where: { Choice: PlaceChoice.Last } last } && last.Kind == where.Kind && where.Extent is null)
+        {
+            // '1 sc in each sc, sl st in last sc': the last of that kind is left for it.
+            PlaceKind? outer = countedLeft;
+            countedLeft = where.Kind;
+            Mishap? each = ToEnd(where.Span, new Need(context.Number(last.Count) ?? 1, 0), () => AtEachOf(once, work), each: true);
+            countedLeft = outer;
+            return each;
         }
         return where.Extent?.Kind == ExtentKind.ToLast
-            ? ToLast(where.Extent, [], () => ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true))
-            : ToEnd(where.Span, leave, () => AtEachOf(next, work), each: true);
+            ? ToLast(where.Extent, [], () => ToEnd(where.Span, leave, () => AtEachOf(once, work), each: true))
+            : ToEnd(where.Span, leave, () => AtEachOf(once, work), each: true);
     }
 
     /// <summary>'each dc' passes over what is no dc: that is what 'each' says.</summary>

@@ -36,6 +36,34 @@ internal sealed partial class RowWorker
         };
     }
 
+    /// <summary>'Decrease 1 st at beginning and end of row.' and nothing more: over the stitches that are there; null where the row has other words, or several kinds of stitch.</summary>
+    private Func<Mishap?>? ShapedAlone(UncountedStep step)
+    {
+        if (!AtTop || course is null || builder.Has(cell => cell.Kind == CellKind.Stitch) || Shaping.Of(step.Text) is not { } shaping) return null;
+        if (new Tally(course.Row.Runs, context.Conventions).OnlyBase is not { } only || Vocabulary.Standard.Find(new StitchId(only)) is null) return null;
+        var plain = new StitchStep(new StitchId(only), SizedNumber.Of(1), null, null, step.Span);
+        return () => WorkShaped(plain, plain.Stitch, new Placement(PlaceChoice.Each, PlaceKind.AnyStitch, step.Span), shaping);
+    }
+
+    /// <summary>'2 sc in each of the 3 sts at each end and 1 sc in each of the 28 sts on each side': an oval, worked end, side, end, side.</summary>
+    private Mishap? AroundOval(StitchStep one, StitchStep other)
+    {
+        ovalDone = other;
+        EquatableArray<Step> half = [WithoutFurther(one), WithoutFurther(other)];
+        return Times(2, () => WorkAll(half));
+    }
+
+    private StitchStep? ovalDone;
+
+    private static StitchStep WithoutFurther(StitchStep step) => step with { Where = step.Where! with { Further = null } };
+
+    private StitchStep? OtherHalfOfOval(StitchStep step) =>
+        GoesAround && SidesNamed(step) is { } here && next is StitchStep behind && SidesNamed(behind) is { } there && here != there ? behind : null;
+
+    private string? SidesNamed(StitchStep step) => step.Where is { Choice: PlaceChoice.Each, Count: not null, Further: { } further }
+        ? Words(further).Trim().ToLowerInvariant() switch { "at each end" or "on each end" => "ends", "on each side" or "at each side" or "along each side" => "sides", _ => null }
+        : null;
+
     private string Words(TextSpan span) => context.Pattern.Source.Slice(span).ToString();
 
     /// <summary>True for the words of a shaping that is worked already, with the stitch before them; also where they only sum it up ('8 sts increased at each end').</summary>

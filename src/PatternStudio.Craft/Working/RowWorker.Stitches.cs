@@ -10,7 +10,8 @@ internal sealed partial class RowWorker
     private Mishap? WorkStitches(StitchStep step, EquatableArray<Step> all, int index)
     {
         if (AtTop && index < opening) return WorkMove(step);
-        if (IsWorkedShaping(step)) return null;
+        if (IsWorkedShaping(step) || ReferenceEquals(step, ovalDone)) return null;
+        if (OtherHalfOfOval(step) is { } half) return AroundOval(step, half);
         if (ShapedAt(step, all, index) is var (shapedStitch, where, shaping)) return WorkShaped(step, shapedStitch, where, shaping);
         if (IsClosingSlipStitch(step, all, index)) return Join(new JoinStep(step.Stitch, step.Where, false, step.Span));
         if (IsOpeningMove(step, all, index))
@@ -25,11 +26,14 @@ internal sealed partial class RowWorker
         if (traits.Definition is { Steps.IsEmpty: false } definition) return WorkDefined(step, definition, all, index);
         if (ambient is { } place && step.Where is null or { Choice: PlaceChoice.Same })
             return WorkInto(step, traits, Number(step, 1), place);
+        if (ClusterOver(step) is { } over) return over();
+        if (UnplacedInLace(step)) return new Mishap(MishapKind.CannotWork, step.Span);
+        if (IsAlongChain(step)) return WorkAlongChain(step, traits);
         if (traits.Takes > 1) return WorkTogether(step, traits, all, index);
         if (step.Where is { Choice: PlaceChoice.OtherPiece }) return JoinToOtherPiece(step, traits);
         if (step is { PerPlace: null, Count: not null, Where.Choice: PlaceChoice.OtherSide }) return AlongOtherSide(step, traits);
         if (step.Where is null && alongEdge && Left().Stitches == 0) return WorkEvenly(step with { Where = new Placement(PlaceChoice.RowEnds, PlaceKind.AnyStitch, step.Span) }, traits);
-        if (step.Where is null && InMagicRing) return AtEach(InRing(step.Span), default, target => WorkInto(step, traits, Number(step, 1), target));
+        if (step.Where is null && (InMagicRing || InChainRing)) return AtEach(InRing(step.Span), default, target => WorkInto(step, traits, Number(step, 1), target));
         if (step.Where is null) return Times(Number(step, 1), () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
         if (step.Where.Choice == PlaceChoice.RowEnds || step.Where.Kind.Noun == PlaceNoun.RowEnd) return WorkEvenly(step, traits);
         return AtEach(step.Where, Reserve(all, index), target => WorkInto(step, traits, Number(step, 1), target));
@@ -41,6 +45,56 @@ internal sealed partial class RowWorker
 
     /// <summary>'Magic ring. Rnd 1: 6 sc': with a ring below, where else.</summary>
     private bool InMagicRing => course is { Length: 1 } && course.At(0).Kind == CellKind.Ring;
+
+    /// <summary>'2-tr cluster over next 2 tr', '4-tr cluster over next tr group': one stitch, a leg in each; null where the words are not of that sort.</summary>
+    private Func<Mishap?>? ClusterOver(StitchStep step)
+    {
+        if (!Places.IsCluster(step.Stitch) || step.Where is not { Kind.Noun: PlaceNoun.Stitch or PlaceNoun.AnyStitch } where) return null;
+        bool group = Words(where.Span).TrimEnd().EndsWith("group", StringComparison.OrdinalIgnoreCase);
+        int legs = int.TryParse(string.Concat(step.Stitch.Value.Where(char.IsAsciiDigit)), out int told) ? told : 0;
+        int places = group ? legs : where.Choice == PlaceChoice.Over ? context.Number(where.Count) ?? 0 : 0;
+        if (!group && places < 2) return null;
+        if (places < 2) return () => new Mishap(MishapKind.CannotWork, where.Span);
+        return () => OneOver(step, where with { Choice = PlaceChoice.Next, Count = SizedNumber.Of(places), Kind = group ? PlaceKind.AnyStitch : where.Kind });
+    }
+
+    private Mishap? OneOver(StitchStep step, Placement where)
+    {
+        var feet = new List<Foot>();
+        Mishap? mishap = AtEachHere(where, default, target =>
+        {
+            feet.Add(target.Foot);
+            return null;
+        });
+        if (mishap is null) Emit(new Cell(CellKind.Stitch, step.Stitch, 0, feet.ToEquatableArray(), true, step.Span));
+        return mishap;
+    }
+
+    /// <summary>
+    /// '4 plain, 1 picot' over loops, '36 stitches of double crochet' over 30: a number with no place, of which more are asked for than there are stitches. In lace, and
+    /// where old books count a whole round so, it is the maker who places them.
+    /// </summary>
+    private bool UnplacedInLace(StitchStep step)
+    {
+        if (step.Where is not null || course is null || ambient is not null || (Number(step, 1) ?? 0) <= Left().Stitches) return false;
+        const int LoopOfLace = 3;
+        return context.Says(step.Span, "stitches of") || course.Find(0, (cell, _) => cell.Kind == CellKind.Chains && cell.Chains >= LoopOfLace) >= 0;
+    }
+
+    /// <summary>'Chain 10, join. 1st round: 16 doubles': what has no place named goes into the ring.</summary>
+    private bool InChainRing => course is { Row: { Kind: RowKind.Foundation, Joined: true } } && (at.Last < 0 || at.InSpace) && at.Position is 0 or >= 1 && (at.Position == 0 || at.Position == course.Length);
+
+    /// <summary>'124 sc on ch' along a chain of 125: one in each, the first chain only turning.</summary>
+    private bool IsAlongChain(StitchStep step) =>
+        course is { Row: { Kind: RowKind.Foundation, Joined: false } } && at.Position == 0 && step.Where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.Chain, Count: null }
+        && context.Number(step.PerPlace) is > 8 and var told && (told == course.Length || told == course.Length - 1);
+
+    private Mishap? WorkAlongChain(StitchStep step, StitchTraits traits)
+    {
+        long told = context.Number(step.PerPlace)!.Value;
+        at = at with { Position = course!.Length - told };
+        return Times(told, () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
+    }
 
     private static Placement InRing(TextSpan span) => new(PlaceChoice.InRing, PlaceKind.Ring, span);
 
@@ -180,6 +234,8 @@ internal sealed partial class RowWorker
         if (ambient is { } place && where.Choice is PlaceChoice.Next && where.Count is null && ambientGroup is not null) return InPlace(place);
         if (where.Choice == PlaceChoice.RowEnds) return new Mishap(MishapKind.CannotWork, where.Span);
         name ??= context.NameOf(inner);
+        // 'Into the 4 chain 1 dc, 4 tr, 1 dc, repeat': the repeat is the round's, not the group's.
+        if (inner is [RepeatStep { Extent.Kind: ExtentKind.Unstated, Mark: RepeatMark.Words } whole]) inner = whole.Steps;
         return AtEach(where, Reserve(all, index), InPlace);
     }
 

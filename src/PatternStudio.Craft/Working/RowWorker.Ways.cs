@@ -42,6 +42,17 @@ internal sealed partial class RowWorker
     /// <summary>Filet: an open mesh is ch 2, a skip over two stitches or a space, and a dc; a solid mesh has two dc in the chains' stead.</summary>
     private Mishap? WorkMeshes(MeshStep step) => Times(context.Number(step.Count), () => step.Solid ? SolidMesh(step.Span) : OpenMesh(step.Span));
 
+    /// <summary>A row told in squares: the chain stands for the first dc, and every square takes the next one below.</summary>
+    private Mishap? WorkFilet(IReadOnlyList<MeshStep> squares, Step chain)
+    {
+        Emit(new Cell(CellKind.TurningChain, StitchId.Double, 3, OpeningFoot() is { } foot ? [foot] : [], true, chain.Span));
+        opened = true;
+        TakeFirstPlace();
+        foreach (MeshStep square in squares)
+            if (WorkMeshes(square) is { } mishap) return mishap;
+        return null;
+    }
+
     private Mishap? OpenMesh(TextSpan span)
     {
         Emit(new Cell(CellKind.Chains, StitchId.Chain, 2, [], false, span));

@@ -77,6 +77,13 @@ internal sealed partial class RowWorker
     public Mishap? Work(EquatableArray<Step> all)
     {
         if (all.FirstOrDefault(step => step is UnreadStep) is { } unread) return new Mishap(MishapKind.CannotWork, unread.Span);
+        if (all.Any(TurnsInside)) return new Mishap(MishapKind.CannotWork, all.First(TurnsInside).Span);
+        joins = all.Any(step => step is JoinStep { FormsRing: false });
+        if (Filet.Squares(all, context.Number) is { } squares)
+        {
+            lastWorked = squares[^1];
+            return WorkFilet(squares, all.First(step => step is ChainStep)) ?? CheckEnd();
+        }
         FindOpening(all);
         Mishap? mishap = WorkAll(all) ?? (steps > MostSteps || builder.Cells > MostCells ? new Mishap(MishapKind.TooLarge, all[all.Count - 1].Span) : CheckEnd());
         context.Spend(steps + builder.Entries);
@@ -85,6 +92,9 @@ internal sealed partial class RowWorker
 
     /// <summary>Where 'next' passed over places without a word: the likely cause of a count that is off.</summary>
     public Mishap? Passed => at.Passed;
+
+    /// <summary>True where the round will be joined at its end.</summary>
+    private bool joins;
 
     private void Meet(Course? met)
     {
@@ -139,6 +149,8 @@ internal sealed partial class RowWorker
             MeshStep mesh => WorkMeshes(mesh),
             LeaveUnworkedStep => LeaveUnworked(),
             UncountedStep when IsWorkedShaping(step) => null,
+            UncountedStep { Reason: UncountedReason.Shaping } shaped when ShapedAlone(shaped) is { } alone => alone(),
+            UncountedStep { Reason: UncountedReason.Likewise } like when index + 1 < all.Count && like.Text.StartsWith("and working same as", StringComparison.OrdinalIgnoreCase) => null,
             UncountedStep { Reason: UncountedReason.MakeMore } when AtTop && index > 0 => null,
             AsRowStep or UncountedStep or MotionsStep => new Mishap(MishapKind.CannotWork, step.Span),
             _ => null,
@@ -170,6 +182,9 @@ internal sealed partial class RowWorker
         all.Skip(index + 1).Any(step => step is StitchStep or GroupStep or RepeatStep) && all.Take(index).Any(step => step is StitchStep or GroupStep or RepeatStep)
             ? new Mishap(MishapKind.CannotWork, all[index].Span)
             : null;
+
+    /// <summary>Rows worked back and forth inside a repeat of the row.</summary>
+    private static bool TurnsInside(Step step) => step is RepeatStep repeat && repeat.Steps.Any(inner => inner is TurnStep || TurnsInside(inner));
 
     private Mishap? Heed(RemarkStep remark)
     {

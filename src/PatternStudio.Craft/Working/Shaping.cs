@@ -25,7 +25,7 @@ internal sealed partial record Shaping(ShapingPlace Place, int Number, bool Decr
     /// <summary>What the words say; null where they leave the number to the maker ('increasing as needed', 'gradually').</summary>
     public static Shaping? Of(string words)
     {
-        string text = words.ToLowerInvariant();
+        string text = words.ToLowerInvariant().Split('(')[0];
         if (!Shapes().IsMatch(text) || Open().IsMatch(text)) return null;
         bool decrease = Fewer().IsMatch(text);
         if (Every().Match(text) is { Success: true } every) return OfEvery(text, every, decrease);

@@ -55,6 +55,12 @@ internal sealed class Tally
     /// <summary>The only kind of stitch in the row; null where there are several.</summary>
     public string? OnlyKind => counts.Count == 1 ? counts.Keys.First() : null;
 
+    /// <summary>The plain stitch that all stitches of the row are forms of: sc for sc and sc2tog; null where there are several.</summary>
+    public string? OnlyBase => OnlyKind ?? (counts.Keys.Select(BaseOf).Distinct().ToArray() is [var one] ? one : null);
+
+    private static string BaseOf(string stitch) =>
+        Terms.Vocabulary.Standard.Find(new(stitch)) is { } term ? term.Base.Value : stitch;
+
     /// <summary>Counts under a plain stitch, its other forms included: 'dc' with its post stitches.</summary>
     public long OfForms(string named) =>
         counts.Where(count => Places.Matches(new(count.Key), new(named))).Sum(count => count.Value);

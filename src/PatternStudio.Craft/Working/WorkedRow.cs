@@ -49,6 +49,9 @@ public sealed record WorkedRow(int Number, RowInstruction Instruction, RowKind K
     /// <summary>True where its end is joined to its start.</summary>
     public bool Joined { get; init; }
 
+    /// <summary>True for a round that is not joined: it goes on over its own beginning.</summary>
+    internal bool Spiral { get; init; }
+
     /// <summary>Stitches in all, by the pattern's own convention for turning chains and chains.</summary>
     public long Total { get; init; }
 

@@ -14,12 +14,25 @@ internal static class LooseLines
         if (cursor.AtEnd) return [];
         int from = cursor.At;
         if (PieceReferences.Take(cursor) is { } reference) return cursor.AtEnd ? [reference] : [reference, .. Read(new Cursor(cursor.Context, cursor.At, cursor.End))];
+        GoToChain(cursor);
         bool outer = cursor.Context.LineHasNoHeading;
         cursor.Context.LineHasNoHeading = true;
         var items = RowReader.Read(cursor, new RowHeading(RowKind.Row, RowNumbering.None, "", new TextSpan(cursor.Now.Span.Start, 0))).ToList();
         cursor.Context.LineHasNoHeading = outer;
         return items.Count > 0 && items[0] is RowInstruction row && !IsInstruction(row) ? [Passage(cursor, from)] : items;
     }
+
+    /// <summary>'Pattern No. 1: Make a chain of 8 stitches', 'For each large circle make a chain of 20': the words before it name the piece.</summary>
+    private static void GoToChain(Cursor cursor)
+    {
+        int from = cursor.At;
+        for (int i = 0; i < 14 && !cursor.AtEnd && !cursor.Is(Repeating); i++, cursor.At++)
+            if (cursor.Is(MakeChain)) return;
+        cursor.At = from;
+    }
+
+    private static readonly Phrase MakeChain = new("make|with a ch of #");
+    private static readonly Phrase Repeating = new("rep|next|join|sew");
 
     /// <summary>A line is an instruction where it begins with one; all else is prose.</summary>
     private static bool IsInstruction(RowInstruction row)

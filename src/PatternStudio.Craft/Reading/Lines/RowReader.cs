@@ -53,6 +53,9 @@ internal static class RowReader
         return count with { Items = count.Items.Concat(detail.Items).ToEquatableArray() };
     }
 
+    /// <summary>'3 sp, 7 dc, 3 sp, 4 dc': what names a thing twice is no count, but the row itself, square by square.</summary>
+    private static bool ListsTwice(StatedCount count) => count.Items.Count > 2 && !count.PerRow && count.Items.GroupBy(item => (item.Thing, item.Kind)).Any(group => group.Count() > 1);
+
     /// <summary>'— 20 sts', ': 12 dc.', '. 16 tr.': a count after a mark that is its own clause.</summary>
     private static bool TakeCount(Cursor cursor, StepList steps)
     {
@@ -62,7 +65,7 @@ internal static class RowReader
         cursor.SkipSeparators();
         int start = cursor.At;
         bool said = cursor.Take(YouHave);
-        if (marked && (said || cursor.Kind == TokenKind.Number) && StatedCounts.Take(cursor) is { } count && TakeDetail(cursor, count) is { } whole && (cursor.AtEnd || cursor.Kind is TokenKind.Dot))
+        if (marked && (said || cursor.Kind == TokenKind.Number) && StatedCounts.Take(cursor) is { } count && !ListsTwice(count) && TakeDetail(cursor, count) is { } whole && (cursor.AtEnd || cursor.Kind is TokenKind.Dot))
         {
             steps.Add(new CountedSoFar(whole with { Span = cursor.SpanFrom(start), Text = cursor.Slice(start, cursor.At) }, cursor.SpanFrom(start)));
             return true;

@@ -13,7 +13,7 @@ namespace PatternStudio.Craft.Reading.Lines;
 /// </summary>
 internal static class RowReferences
 {
-    private static readonly Phrase As = new("work|make|follow the? same? as|like|directions for? in? the? directions? for? the?");
+    private static readonly Phrase As = new("and? work|make|follow the? same? as|like|directions for? in? the? directions? for? the?");
     private static readonly Phrase SameAs = new("the? same as|like for? in? the?");
     private static readonly Phrase Same = new("the? work? same|like as? for? in?");
     private static readonly Phrase LikeFor = new("and? work? like|as for? in? the?");
@@ -58,6 +58,7 @@ internal static class RowReferences
     public static bool ReadAsRow(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
+        if (cursor.Now.IsWord("and") && cursor.Context.Source.Slice(cursor.Ahead(1).Span).EndsWith("ing", StringComparison.OrdinalIgnoreCase)) return false;
         if (ReadOrdinalsOnly(cursor, steps)) return true;
         bool said = cursor.Take(As) || cursor.Take(SameAs) || cursor.Take(Rep) || cursor.TakeWord("as") || cursor.Take(LikeFor);
         if (!said || TakeRows(cursor) is not { } named)

@@ -97,6 +97,8 @@ internal static class RowRepeats
     private static RepeatRows? TakeRowNumber(Cursor cursor, EquatableArray<int> rows)
     {
         if (!cursor.Take(UntilRow) && !cursor.Take(ThereAre)) return null;
+        cursor.TakeWord("the");
+        if (Numbers.TakeOrdinal(cursor) is { } nth && cursor.Take(RowWord)) return new RepeatRows(rows, RowsUntil.RowNumber, default) { Count = SizedNumber.Of(nth) };
         bool row = cursor.Take(RowWord);
         if (Numbers.Take(cursor) is not { } number || (!row && !cursor.Take(RowWord))) return null;
         while (cursor.Take(InAll)) { }

@@ -22,6 +22,7 @@ internal static class Determined
     private static readonly Phrase Other = new("other");
     private static readonly Phrase Any = new("any");
     private static readonly Phrase EndWord = new("end");
+    private static readonly Phrase InNthRow = new("in|of ## row|rnd");
     private static readonly Phrase Indicated = new("indicated|designated|stated|specified");
 
     public static Placement? Take(Cursor cursor)
@@ -164,6 +165,7 @@ internal static class Determined
                 return Of(PlaceChoice.Next, PlaceKind.ChainSpace(count.Values[0]));
             }
             cursor.At = noun;
+            if (count.Values[0] == 1 && cursor.Is(InNthRow)) return Of(PlaceChoice.Next, PlaceKind.AnyStitch);
             if (PlaceNouns.Take(cursor) is { } kind) return Of(PlaceChoice.Next, kind, count);
         }
         cursor.At = from;

@@ -26,5 +26,5 @@ internal static class FurtherWords
 
     /// <summary>'… and turn', '… and work 3 dc' go on with the row.</summary>
     private static bool StartsStep(Cursor cursor, int from) =>
-        cursor.At > from && (cursor.Now.Word is "turn" or "rep" or "skip" or "until" or "for" || (cursor.Now.Word is "and" or "then" && cursor.Ahead(1).Word is "work" or "make" or "ch" or "turn" or "join" or "rep" or "fasten" or "cut"));
+        cursor.At > from && (cursor.Now.Word is "turn" or "rep" or "skip" or "until" or "for" || cursor.Now.Word is "and" && cursor.Ahead(1).Kind == TokenKind.Number && cursor.Ahead(-1).Word is "end" or "side" || (cursor.Now.Word is "and" or "then" && cursor.Ahead(1).Word is "work" or "make" or "ch" or "turn" or "join" or "rep" or "fasten" or "cut"));
 }

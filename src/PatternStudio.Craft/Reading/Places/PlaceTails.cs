@@ -7,12 +7,14 @@ namespace PatternStudio.Craft.Reading.Places;
 internal static class PlaceTails
 {
     private static readonly Phrase FromHook = new("from the? hook|needle");
-    private static readonly Phrase OfTheRow = new("of|in|on the? prev|last|first|row row|rnd|below?");
+    private static readonly Phrase OfTheRow = new("of|in|on the? prev|last|row row|rnd|below?");
     private static readonly Phrase AsBefore = new("as|where the? last|first|prev?");
     private static readonly Phrase AsJoining = new("join|attach|sl|work|before|make st?");
     private static readonly Phrase RowsBelow = new("row|rnd below");
     private static readonly Phrase RowBelow = new("one|in|on|of? the? row|rnd? below");
     private static readonly Phrase OfRowNumber = new("of|in|from row|rnd");
+    private static readonly Phrase InNthRow = new("of|in|from the?");
+    private static readonly Phrase RowWord = new("row|rnd");
     private static readonly Phrase StartsAnother = new("with|in|over|on ch|back|front|blo|flo|both|color");
     private static readonly Phrase JustMade = new("just make|work");
     private static readonly Phrase Beside = new("between|before|after|behind|beside the? next|last|first|each?");
@@ -43,6 +45,8 @@ internal static class PlaceTails
     {
         int from = cursor.At;
         if (cursor.Take(OfRowNumber) && Numbers.TakePlain(cursor) is { } row) return place with { InRow = row };
+        cursor.At = from;
+        if (cursor.Take(InNthRow) && Numbers.TakeOrdinal(cursor) is { } nth && cursor.Take(RowWord)) return place with { InRow = nth };
         cursor.At = from;
         return place;
     }

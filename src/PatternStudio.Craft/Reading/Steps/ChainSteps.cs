@@ -13,6 +13,7 @@ internal static class ChainSteps
     private static readonly Phrase Stitches = new("ch? st");
     private static readonly Phrase Loosely = new("loosely|more");
     private static readonly Phrase ToTurn = new("to|and turn");
+    private static readonly Phrase EachRow = new("in|on? all|each|every row");
     private static readonly Phrase ForStitch = new("for|as|to the? a? first?");
     private static readonly Phrase Length = new("inch|inches|cm|yards|yard");
     private static readonly Phrase NotChains = new("sp|loop|mesh|ring|from|st|arch");
@@ -26,7 +27,11 @@ internal static class ChainSteps
         var chain = new ChainStep(count, ChainRole.Unstated, null, 0, cursor.SpanFrom(from));
         steps.Add(TakeStandsFor(cursor, chain, from));
         int turn = cursor.At;
-        if (cursor.Take(ToTurn)) steps.Add(new TurnStep(cursor.SpanFrom(turn)));
+        if (cursor.Take(ToTurn))
+        {
+            cursor.Take(EachRow);
+            steps.Add(new TurnStep(cursor.SpanFrom(turn)));
+        }
         return true;
     }
 

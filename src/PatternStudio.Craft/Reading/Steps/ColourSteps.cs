@@ -17,6 +17,7 @@ internal static class ColourSteps
     private static readonly Phrase WithStitch = new("with|by|using a|1?");
     private static readonly Phrase Somewhere = new("in|at|on|to|about|near|where|next|between|across|around|from|under");
     private static readonly Phrase Drop = new("drop|carry|leave");
+    private static readonly Phrase InFront = new("in front|back of the? work");
     private static readonly Phrase WhereChanged = new("in|on|at|with|when|as the? last");
 
     public static bool Read(Cursor cursor, StepList steps)
@@ -97,7 +98,8 @@ internal static class ColourSteps
     private static bool ReadDrop(Cursor cursor, StepList steps, int from)
     {
         if (!cursor.Take(Drop) || (ColourNames.Take(cursor, anyWord: false) is null && !cursor.Take(Yarn))) return false;
-        Clauses.TakeToComma(cursor);
+        if (cursor.Take(InFront)) cursor.TakeWord("and");
+        else Clauses.TakeToComma(cursor);
         steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
         return true;
     }

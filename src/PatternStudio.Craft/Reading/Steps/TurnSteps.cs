@@ -44,6 +44,7 @@ internal static class TurnSteps
     private static void ReadMarker(Cursor cursor, StepList steps, int from)
     {
         while (cursor.Take(MarkerTail)) { }
+        if (cursor.TakeWord("between")) Clauses.TakeToComma(cursor);
         steps.Add(new MarkerStep(cursor.SpanFrom(from)));
     }
 }
