@@ -32,7 +32,7 @@ internal sealed partial class PieceWorker
         int after = first + 1;
         bool ring = true;
         Run run;
-        if (steps[first] is ChainStep chain)
+        if (steps[first] is ChainStep chain && !GoesIntoMagicRing(steps, first))
         {
             if (context.Number(chain.Count) is not { } chains || chains < 1)
             {
@@ -51,6 +51,13 @@ internal sealed partial class PieceWorker
         ground = new Ground(rows[^1]);
         turnsNext = !ring;
         return steps.Skip(after).ToEquatableArray();
+    }
+
+    /// <summary>'Ch 3 (counts as dc), 2 dc in magic ring': the chain is no foundation, it stands in a ring that is made without a word.</summary>
+    private static bool GoesIntoMagicRing(EquatableArray<Step> steps, int chain)
+    {
+        int after = chain + 1;
+        return !IsRing(steps, ref after) && steps.Skip(after).FirstOrDefault(IsWork) is StitchStep { Where.Choice: PlaceChoice.InRing } or GroupStep { Where.Choice: PlaceChoice.InRing };
     }
 
     /// <summary>True where the chain is closed to a ring; <paramref name="after"/> moves past the join.</summary>
