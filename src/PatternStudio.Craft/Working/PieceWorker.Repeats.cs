@@ -21,7 +21,7 @@ internal sealed partial class PieceWorker
             }
             if (same.WithChanges || depth > 16 || Referred(same, number) is not { } row)
             {
-                if (!same.WithChanges && !IsBeforeTheText(same.Rows)) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
+                if (!same.WithChanges && !IsBeforeTheText(same.Rows) && !context.Says(same.Span, " of ")) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
                 return null;
             }
             if (Resolve(OverStitches(row, number), number, depth + 1) is not { } inner) return null;

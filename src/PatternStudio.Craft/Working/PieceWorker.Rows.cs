@@ -26,6 +26,7 @@ internal sealed partial class PieceWorker
         (steps, int even, EquatableArray<Step> behind, TextSpan evenWords) = EvenRows.Split(steps);
         if (steps.All(step => step is RemarkStep) && even > 0 && EvenRows.Steps(OnlyStitchBelow(), evenWords) is { } alone) (steps, even) = (alone, even - 1);
         else if (steps.IsEmpty && even > 0) even--;
+        (steps, EquatableArray<Step> roundBehind) = SecondRound(steps);
         RowSteps split = memo.Split(steps);
         EquatableArray<Step> own = memo.Join(carried, split.Own);
         if (ground is null && BeginsWithFoundation(own) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
@@ -54,6 +55,16 @@ internal sealed partial class PieceWorker
         startAt = 0;
         (carried, turnsNext, staysNext) = (split.ForNext, split.TurnsAfter, split.StaysAfter);
         WorkEven(even, instruction, evenWords, behind);
+        if (!roundBehind.IsEmpty) WorkRow(number, instruction with { Steps = roundBehind, Heading = instruction.Heading with { Numbering = RowNumbering.Next, Numbers = [], First = null, Last = null } }, calledBy);
+    }
+
+    /// <summary>'Ch 5, join to form a ring, ch 3, 15 dc in ring, join, cut thread. Attach Red, * ch 6, …': a second round in the words of the first.</summary>
+    private static (EquatableArray<Step> First, EquatableArray<Step> Second) SecondRound(EquatableArray<Step> steps)
+    {
+        for (int i = 1; i + 2 < steps.Count; i++)
+            if (steps[i] is JoinStep { FormsRing: false, Where: null } && steps[i + 1] is FastenOffStep && steps[i + 2] is AttachStep && steps.Skip(i + 2).Any(step => step is RepeatStep or StitchStep))
+                return (steps.Take(i + 2).ToEquatableArray(), steps.Skip(i + 2).ToEquatableArray());
+        return (steps, []);
     }
 
     /// <summary>'…, then work 4 rows even': rows of their own, numbered on.</summary>

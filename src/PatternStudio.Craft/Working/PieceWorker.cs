@@ -31,7 +31,7 @@ internal sealed partial class PieceWorker
     private string section = "";
     private bool sectionBegins;
     private int sectionStart;
-    private bool afterPassage;
+    private bool afterUnlabelled;
     private bool turnsAfter;
     private long startAt;
 
@@ -71,12 +71,12 @@ internal sealed partial class PieceWorker
                     Repeat(repeat);
                     break;
                 case Passage passage:
-                    afterPassage = passage.Text.Length > 20;
+                    afterUnlabelled = passage.Text.Length > 20;
                     break;
                 default:
                     break;
             }
-            if (item is not Passage) afterPassage = false;
+            if (item is not Passage) afterUnlabelled = item is RowInstruction { Heading.Numbering: RowNumbering.None };
         }
     }
 
@@ -180,7 +180,7 @@ internal sealed partial class PieceWorker
             WorkRow(lastNumber + 1, other, other.Span);
         if (number == 1 && lastNumber > 0) StartAgain(row);
         else if (number <= lastNumber && sectionBegins && (GoBackTo(number - 1) || BeginsOwnNumbers(number))) lastNumber = number - 1;
-        else if (number == 2 && lastNumber > 1 && afterPassage) BeginAfterPassage();
+        else if (number == 2 && lastNumber > 1 && afterUnlabelled) BeginAfterUnlabelled();
         else if (number <= lastNumber) Report(new Mishap(MishapKind.RowNumberRepeated, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
         else if (number > lastNumber + 1 && lastNumber > 0)
         {
@@ -218,11 +218,12 @@ internal sealed partial class PieceWorker
         return true;
     }
 
-    /// <summary>'If napkins are wanted, hem the linen. 2nd Row': the first row of another part is told in prose; what the second is worked into is not known.</summary>
-    private void BeginAfterPassage()
+    /// <summary>'If napkins are wanted, hem the linen. … 2nd Row': the first row of another part has no number, or is told in prose; what the second is worked into is not sure.</summary>
+    private void BeginAfterUnlabelled()
     {
-        (ground, carried, turnsNext, staysNext, lastNumber, everyOther) = (null, [], false, false, 1, null);
+        (ground, lastNumber, everyOther) = (ground is { Row.Status: RowStatus.Checked } below ? below with { Doubtful = true } : null, 1, null);
         byNumber.Clear();
+        if (rows.Count > 0) byNumber[1] = rows[^1].Instruction;
         sectionStart = rows.Count;
     }
 

@@ -60,7 +60,7 @@ internal sealed partial class RowWorker
     {
         // The hook of a joined round stands on its first stitch already: 'next' is the second.
         if (GoesAround && at == State.Start with { Colour = at.Colour } && course is { Row.Joined: true, Turned: false } && step.Where?.Choice is null or PlaceChoice.Next)
-            at = at with { Position = 1 };
+            at = at with { Position = 1 + Math.Max(0, course.Find(0, (cell, _) => places!.Stitches(cell) > 0 || cell.Kind == CellKind.Chains)) };
         Mishap? Move(Target target)
         {
             Emit(new Cell(CellKind.Join, StitchId.SlipStitch, 0, [target.Foot], false, step.Span));
@@ -127,12 +127,35 @@ internal sealed partial class RowWorker
             Emit(new Cell(CellKind.TurningChain, StitchId.Chain, chains, feet, false, step.Span));
             return StepBack();
         }
+        if (!told && IsFirstLeg(all, index))
+        {
+            Emit(new Cell(CellKind.TurningChain, StitchId.Chain, chains, feet, false, step.Span));
+            TakeFirstPlace();
+            return null;
+        }
         StitchId stitch = step.CountsAs ?? StandsFor(chains, traits);
         int over = step.ThenChains > 0 ? step.ThenChains : Math.Max(0, chains - (int)Math.Round(context.Traits(stitch).Height));
         Emit(new Cell(CellKind.TurningChain, stitch, chains - over, feet, true, step.Span));
         if (over > 0) Emit(new Cell(CellKind.Chains, StitchId.Chain, over, [], false, step.Span));
         TakeFirstPlace();
         return null;
+    }
+
+    /// <summary>
+    /// 'Ch 4, 3 tr together, * …, 4-tr cluster': the chain is the first leg of the first cluster, no stitch beside it; the clusters of the round, one leg more, show it.
+    /// </summary>
+    private bool IsFirstLeg(EquatableArray<Step> all, int index)
+    {
+        if (!GoesAround || FollowingWork(all, index) is not StitchStep first || Legs(first.Stitch) is not (var stitch, > 1 and var legs)) return false;
+        return all.OfType<RepeatStep>().SelectMany(repeat => repeat.Steps).OfType<StitchStep>().Any(other => Legs(other.Stitch) == (stitch, legs + 1));
+    }
+
+    /// <summary>'tr4cl', 'tr4tog' → tr, 4.</summary>
+    private static (string Stitch, int Legs)? Legs(StitchId stitch)
+    {
+        string plain = stitch.Value.Replace("tog", "", StringComparison.Ordinal).Replace("cl", "", StringComparison.Ordinal);
+        string digits = string.Concat(plain.Where(char.IsAsciiDigit));
+        return digits.Length == 1 && plain.EndsWith(digits, StringComparison.Ordinal) ? (plain[..^1], digits[0] - '0') : null;
     }
 
     private static Step? FollowingWork(EquatableArray<Step> all, int index) =>
@@ -315,7 +338,7 @@ internal sealed partial class RowWorker
     private long skippedEachTurn;
 
     /// <summary>'Start petals: ch 1, sc in same space, 1 sc in each of next 4 sc, ch 1, turn': on a joined round, a row that turns back goes as far as it says.</summary>
-    private bool IsShortRow => TurnsAfter && !joins && stopped is null && course is { Row: { Joined: true, Kind: RowKind.Round } };
+    private bool IsShortRow => TurnsAfter && !joins && stopped is null && course is { Row.Joined: true };
 
     /// <summary>True where the work is turned behind the row.</summary>
     public bool TurnsAfter { get; init; }

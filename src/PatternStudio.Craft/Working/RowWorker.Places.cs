@@ -296,6 +296,9 @@ internal sealed partial class RowWorker
     private (Target?, Mishap?) First(Placement where)
     {
         if (course is null) return (null, null);
+        // 'Sl st in 1st ch' over a row that has none: the top of its first stitch.
+        if (where.Kind.Noun == PlaceNoun.Chain && builder.IsEmpty && context.Says(where.Span, "1st ch") && course.Find(0, (cell, i) => places!.Offers(cell, i, where.Kind) > 0) < 0)
+            where = where with { Kind = PlaceKind.AnyStitch };
         long index = course.Find(0, (cell, i) => places!.Offers(cell, i, where.Kind) > 0);
         if (index < 0) return (null, Missing(where.Kind, where.Span));
         bool back = index < at.Position;

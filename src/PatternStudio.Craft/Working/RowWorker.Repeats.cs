@@ -24,6 +24,7 @@ internal sealed partial class RowWorker
             ExtentKind.Times => WorkTimes(step, context.Number(step.Extent.Count)),
             ExtentKind.ToLast => ToLast(step.Extent, step.Steps, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
             ExtentKind.ToPlace => UpTo(step),
+            _ when context.Says(step.Span, "diagram") => new Mishap(MishapKind.CannotWork, step.Span),
             _ when context.Says(step.Span, "to correspond") => ToCorrespond(step, reserve),
             _ => RoundAgain(step, reserve),
         };

@@ -122,6 +122,8 @@ internal sealed partial class RowWorker
 
     private Mishap? WorkStep(EquatableArray<Step> all, int index)
     {
+        // '1 in each of 31 stitches down other side and 3 in last': the words behind the stitch say where it goes, and more than can be followed.
+        if (index + 1 < all.Count && all[index] is StitchStep && all[index + 1] is UncountedStep behind && MentionsOtherSide(behind.Text)) return new Mishap(MishapKind.CannotWork, behind.Span);
         if (ReferenceEquals(all[index], endingTold) && !ReferenceEquals(all[0], endingTold))
         {
             endingTold = null;

@@ -9,7 +9,7 @@ namespace PatternStudio.Craft.Reading.Lines;
 /// <summary>Reads 'Rep Rows 2 and 3 for 12 more rows', 'Repeat last row until piece measures 40 cm', 'Work even for length desired'.</summary>
 internal static class RowRepeats
 {
-    private static readonly Phrase Rep = new("cont? to? rep from?");
+    private static readonly Phrase Rep = new("and? then? cont? to? rep from?");
     private static readonly Phrase WorkEven = new("work|cont work? even");
     private static readonly Phrase Cont = new("cont");
     private static readonly Phrase UntilWord = new("until|till");
