@@ -25,6 +25,7 @@ internal static class RowTable
             output.WriteLine($"  {line[0].PadRight(widths[0])}  {line[1].PadLeft(widths[1])}  {line[2].PadRight(widths[2])}  {line[3]}".TrimEnd());
         }
 
+        foreach (GrowthLaw law in size.Laws) output.WriteLine(law.Sentence);
         output.WriteLine($"{Rows(size.Read.Rows)}: {size.Read.Read} read, {size.Read.Checked} checked.");
     }
 

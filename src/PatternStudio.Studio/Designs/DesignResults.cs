@@ -45,7 +45,7 @@ public static class DesignResults
     private static SizeResults OfSize(CheckedPattern pattern, int size, SwatchDetails? swatch, YarnDetails? yarn)
     {
         CheckedSize worked = pattern.Sizes[size];
-        var bare = new SizeResults(worked.Name, worked.Read, [.. worked.Rows], [], null, null, Draw(pattern, size));
+        var bare = new SizeResults(worked.Name, worked.Read, [.. worked.Rows], [], null, null, Draw(pattern, size)) { Laws = [.. worked.Laws.Select(law => law.Sentence)] };
         Measured<RowSchedule> schedule = RowSchedule.Compute(pattern, swatch?.ToMeasure(), yarn?.ToLabel(), size);
         return schedule.IsKnown
             ? new ScheduleResults(schedule.Value, yarn?.ToLabel()).AddTo(bare)

@@ -19,6 +19,9 @@ public sealed record SizeResults(
     YarnNeed? Yarn,
     string? ChartSvg)
 {
+    /// <summary>How counts go on over repeated rows, in sentences: 'Rows 3 to 25: each row adds 2 stitches; row n has 2n − 1 stitches.'</summary>
+    public IReadOnlyList<string> Laws { get; init; } = [];
+
     /// <summary>Each piece with its own size.</summary>
     public IReadOnlyList<PieceResults> Pieces { get; init; } = [];
 

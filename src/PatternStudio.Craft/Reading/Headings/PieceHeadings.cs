@@ -24,7 +24,7 @@ internal static class PieceHeadings
             cursor.At++;
         }
         int end = cursor.At;
-        if (end > from && IsUpperFirst(cursor, from) && !Instructs(cursor, from, end))
+        if (end > from && IsUpperFirst(cursor, from) && !IsByline(cursor, from, end) && !Instructs(cursor, from, end))
         {
             SizedNumber? make = TakeMake(cursor);
             bool marked = TakeMark(cursor);
@@ -33,6 +33,14 @@ internal static class PieceHeadings
         }
         cursor.At = from;
         return null;
+    }
+
+    /// <summary>'A pattern by …', 'Designed by …' names the designer, no piece.</summary>
+    private static bool IsByline(Cursor cursor, int from, int end)
+    {
+        for (int i = from; i < end; i++)
+            if (cursor.Context.Tokens[i].Word == "by") return true;
+        return false;
     }
 
     /// <summary>'Fasten off', 'Make a magic ring' are short lines too, but they instruct.</summary>

@@ -13,6 +13,10 @@ public sealed partial class RowTable
     [Parameter, EditorRequired]
     public IReadOnlyList<RowLine> Lines { get; set; } = [];
 
+    /// <summary>How counts go on over repeated rows, in sentences.</summary>
+    [Parameter]
+    public IReadOnlyList<string> Laws { get; set; } = [];
+
     /// <summary>The line of the words in which the cursor stands, 1-based; its rows stand out.</summary>
     [Parameter]
     public int? CaretLine { get; set; }
