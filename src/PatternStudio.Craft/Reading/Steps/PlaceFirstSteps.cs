@@ -33,7 +33,7 @@ internal static class PlaceFirstSteps
     private static bool ReadList(Cursor cursor, StepList steps, Placement where, int from)
     {
         var list = new StepList();
-        int after = -1, count = 0;
+        int begin = cursor.At, after = -1, count = 0;
         while (!cursor.AtEnd && !cursor.NextOpens() && cursor.Kind is not (TokenKind.Star or TokenKind.Semicolon or TokenKind.Dot))
         {
             int before = list.Count;
@@ -43,6 +43,13 @@ internal static class PlaceFirstSteps
             if (!another) break;
             if (list.Count != before + 1 || !IsMember(list.Last!)) break;
             if (list.Last is StitchStep) (after, count) = (cursor.At, list.Count);
+        }
+        if (after < 0 && IsMagic(cursor, where))
+        {
+            // 'In a magic ring, ch 3, 11 dc in ring': the ring is made, the stitches name their place themselves.
+            cursor.At = begin;
+            steps.Add(new MagicRingStep(where.Span));
+            return true;
         }
         if (after < 0) return false;
         cursor.At = after;
@@ -55,10 +62,13 @@ internal static class PlaceFirstSteps
     /// <summary>'In a magic ring, ch 2, work 10 hdc': the ring, its chain, and stitches into it, not a group in one place.</summary>
     private static void AddInRing(Cursor cursor, StepList steps, Placement ring, EquatableArray<Step> members)
     {
-        if (cursor.Context.Source.Slice(ring.Span).Contains("magic", StringComparison.OrdinalIgnoreCase)) steps.Add(new MagicRingStep(ring.Span));
+        if (IsMagic(cursor, ring)) steps.Add(new MagicRingStep(ring.Span));
         foreach (Step step in members)
             steps.Add(step is StitchStep stitch ? stitch with { PerPlace = stitch.Count ?? stitch.PerPlace, Count = null, Where = ring } : step);
     }
+
+    private static bool IsMagic(Cursor cursor, Placement where) =>
+        where.Choice == PlaceChoice.InRing && cursor.Context.Source.Slice(where.Span).Contains("magic", StringComparison.OrdinalIgnoreCase);
 
     private static bool IsMember(Step step) => step is StitchStep { Where: null } or ChainStep;
 }

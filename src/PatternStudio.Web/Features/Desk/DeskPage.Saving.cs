@@ -25,12 +25,13 @@ public sealed partial class DeskPage
     private async Task SaveAsync()
     {
         if (saving || editor is null) return;
-        await editor.FlushAsync();
-        if (text == savedText) return;
+        // Set before the first wait: a second press of Ctrl+S meanwhile must not save, or ask, twice.
         saving = true;
-        StateHasChanged();
         try
         {
+            await editor.FlushAsync();
+            if (text == savedText) return;
+            StateHasChanged();
             await SaveAsync(text, draft is null ? basedOn : Math.Min(draft.Version, basedOn));
         }
         finally
