@@ -225,7 +225,7 @@ internal sealed partial class RowWorker
         if (step.Where is null) return null;
         if (course is null) return new Mishap(MishapKind.CannotWork, step.Span);
         Placement place = step.Where;
-        if (place.Further is not null && IsUniformRound) place = new Placement(PlaceChoice.First, PlaceKind.AnyStitch, place.Span);
+        if (place.Further is { } words && IsUniformRound && IsAlongTheRound(words)) place = new Placement(PlaceChoice.First, PlaceKind.AnyStitch, place.Span);
         Mishap? mishap = AtEach(place with { Count = null }, default, target =>
         {
             attached = true;
@@ -237,6 +237,11 @@ internal sealed partial class RowWorker
         opened = true;
         return WorkInto(new StitchStep(stitch, null, null, null, step.Span), context.Traits(stitch), 1, TargetAt(at.Last, at.LastChain, at.InSpace, null));
     }
+
+    /// <summary>'in any st on side', 'in 8th st to right of center': words of this round; 'in joining of the motifs' are not.</summary>
+    private bool IsAlongTheRound(TextSpan words) =>
+        Words(words).ToLowerInvariant() is var text && (text.Contains("side", StringComparison.Ordinal) || text.Contains("center", StringComparison.Ordinal) || text.Contains("right", StringComparison.Ordinal))
+        && !text.Contains("motif", StringComparison.Ordinal) && !text.Contains("join", StringComparison.Ordinal) && !text.Contains("corner", StringComparison.Ordinal);
 
     /// <summary>A round of one kind of stitch is the same from wherever it is begun: 'attach Green in any st on side'.</summary>
     private bool IsUniformRound => GoesAround && course is { Row.Joined: true } && new Tally(course.Row.Runs, context.Conventions) is { OnlyKind: not null, SpaceCount: 0 };
@@ -253,6 +258,8 @@ internal sealed partial class RowWorker
     {
         if (step.FormsRing) return null;
         if (step.Where?.Choice == PlaceChoice.OtherPiece) return null;
+        // A join to a place, with more of the round to come, fastens to another motif.
+        if (!AtTop || step.Where is not null && next is StitchStep or ChainStep or GroupStep or RepeatStep) return null;
         Joined = true;
         if (context.Traits(step.Stitch).Height > 1 && builder.Last is { Kind: CellKind.Chains } chains)
         {

@@ -216,7 +216,7 @@ internal sealed partial class RowWorker
     private Target? GapBeforeNextCell(long spaceAhead)
     {
         if (at.Position >= course!.Length || course.At(at.Position).Kind == CellKind.Chains) return null;
-        if (previous is SkipStep && at.Position > 0 && (spaceAhead < 0 || spaceAhead > at.Position)) return Gap(at.Position);
+        if (previous is SkipStep { Kind.Noun: not (PlaceNoun.Space or PlaceNoun.ChainSpace) } && at.Position > 0 && (spaceAhead < 0 || spaceAhead > at.Position)) return Gap(at.Position);
         if (spaceAhead >= 0) return null;
         long end = course.Find(at.Position, (cell, _) => EndsGroup(cell));
         return end < 0 || end + 1 >= course.Length ? null : Gap(end + 1);

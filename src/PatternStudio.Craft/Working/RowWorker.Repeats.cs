@@ -25,10 +25,34 @@ internal sealed partial class RowWorker
             ExtentKind.ToLast => ToLast(step.Extent, step.Steps, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
             ExtentKind.ToPlace => UpTo(step),
             _ when context.Says(step.Span, "diagram") => new Mishap(MishapKind.CannotWork, step.Span),
-            _ when context.Says(step.Span, "to correspond") => ToCorrespond(step, reserve),
+            _ when context.Says(step.Span, "to correspond") => ToCorrespond(step, reserve, index + 1 < all.Count ? all[index + 1] : null),
             _ => RoundAgain(step, reserve),
         };
     }
+
+    /// <summary>
+    /// '… ending to correspond, ch 4, join': the words behind the repeat tell its last chain once more; '… ending to correspond, join': the chain that closes the
+    /// last loop is the repeat's own.
+    /// </summary>
+    private Mishap? CloseLoop(RepeatStep step, int stopped, Step? behind)
+    {
+        if (behind is ChainStep chain)
+        {
+            if (builder.Last is { Kind: CellKind.Chains } made && made.Chains == context.Number(chain.Count)) builder.RemoveLast();
+            return null;
+        }
+        return stopped + 1 < step.Steps.Count && step.Steps[stopped + 1] is ChainStep closing && behind is JoinStep ? WorkAll([closing]) : null;
+    }
+
+    private static bool IntoSpace(Step step) => step switch
+    {
+        StitchStep { Where: { } where } => IsSpace(where.Kind) || where.Within is { } whole && IsSpace(whole),
+        GroupStep group => IsSpace(group.Where.Kind),
+        RepeatStep repeat => repeat.Steps.Any(IntoSpace),
+        _ => false,
+    };
+
+    private static bool IsSpace(PlaceKind kind) => kind.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace;
 
     private Mishap? RoundAgain(RepeatStep step, Need reserve)
     {
@@ -40,16 +64,16 @@ internal sealed partial class RowWorker
     /// 'repeat from * all around ending to correspond': the round began in the middle of the passage, and ends where it began. The last turn goes just so far as
     /// there are places; where no step of it ends there, the words leave more open than can be worked.
     /// </summary>
-    private Mishap? ToCorrespond(RepeatStep step, Need reserve)
+    private Mishap? ToCorrespond(RepeatStep step, Need reserve, Step? behind)
     {
-        bool usesSpaces = NeedOf(step.Steps, 0).Spaces > 0;
+        bool usesSpaces = step.Steps.Any(IntoSpace);
         if (ToEnd(step.Span, reserve, () => WorkAll(step.Steps)) is { } failed) return failed;
         if (stopped is null && Left().Stitches <= reserve.Stitches && (!usesSpaces || Left().Spaces <= reserve.Spaces)) return null;
         stopped = null;
         for (int i = 0; i < step.Steps.Count; i++)
         {
             if (WorkAll([step.Steps[i]]) is not null) break;
-            if (Left().Stitches <= reserve.Stitches && (!usesSpaces || Left().Spaces <= reserve.Spaces)) return null;
+            if (Left().Stitches <= reserve.Stitches && (!usesSpaces || Left().Spaces <= reserve.Spaces)) return CloseLoop(step, i, behind);
         }
         return new Mishap(MishapKind.CannotWork, step.Span);
     }

@@ -8,6 +8,7 @@ internal static class SpecialPlaces
 {
     private static readonly Phrase Over = new("over|across the? next");
     private static readonly Phrase OverFirst = new("over the? first|last");
+    private static readonly Phrase TheOneInRow = new("# in|of the? ## row|rnd");
     private static readonly Phrase OverPlace = new("over|under the? next|each|same?");
     private static readonly Phrase Between = new("in? the? sp? between the? next|first|last?");
     private static readonly Phrase TopOfTurning = new("in|on|to the? top st? of the?");
@@ -118,10 +119,19 @@ internal static class SpecialPlaces
         return new Placement(PlaceChoice.FromHook, kind, default) { Ordinal = first, Count = SizedNumber.Of(2) };
     }
 
+    /// <summary>'over the 1 in 5th round': the stitch there.</summary>
+    private static Placement TakeOneInRow(Cursor cursor)
+    {
+        cursor.Take(OverPlace);
+        cursor.At++;
+        return new Placement(PlaceChoice.Next, PlaceKind.AnyStitch, default);
+    }
+
     /// <summary>'over ch-2 sp', 'under next loop', 'over each loop'.</summary>
     private static Placement? TakeUnderLoop(Cursor cursor, int from)
     {
         if (!cursor.Take(OverPlace)) return null;
+        if (cursor.Take(TheOneInRow)) { cursor.At = from; return TakeOneInRow(cursor); }
         bool each = cursor.Ahead(-1).IsWord("each"), same = cursor.Ahead(-1).IsWord("same");
         if (PlaceNouns.Take(cursor) is not { } kind) return null;
         if (kind.Noun == PlaceNoun.Ring) return new Placement(PlaceChoice.InRing, kind, default);
