@@ -10,6 +10,7 @@ internal sealed partial class RowWorker
     {
         int n = where.Ordinal ?? 1;
         if (IsNextFromHook(where)) return (TakeNext(PlaceKind.AnyStitch, where.Span, where).Target, null);
+        if (n < 1) return (null, new Mishap(MishapKind.NoSuchPlace, where.Span) { Named = context.Name(PlaceKind.Chain), Met = course?.Row.Label ?? "" });
         if (builder.Last is { Kind: CellKind.Chains } own && own.Chains >= n)
         {
             // The chains up to the hook stay a loop, as in a tile; the others are worked along.

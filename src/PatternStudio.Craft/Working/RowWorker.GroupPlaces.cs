@@ -61,7 +61,7 @@ internal sealed partial class RowWorker
     {
         int n = where.Ordinal ?? (cell.Chains + 1) / 2;
         if (n < 0) n += cell.Chains + 1;
-        if (n > cell.Chains) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = "ch", Wanted = n, Found = cell.Chains, Met = course!.Row.Label });
+        if (n > cell.Chains || n < 1) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = "ch", Wanted = n, Found = cell.Chains, Met = course!.Row.Label });
         at = at with { Position = index + 1, Chain = 0, Last = index, LastChain = n - 1, InSpace = true };
         return (TargetAt(index, n - 1, false, where), null);
     }

@@ -32,6 +32,13 @@ public sealed class AnyTextTests
         // Thirty times as many in each row.
         "Ch 31.\nRow 1: Hdc in 2nd ch from hook, hdc in each ch across.\nRow 2: Ch 1, 30 hdc in each hdc across.\nRows 3-24: Rep Row 2.\n",
         "Rnd 1: 6 sc in magic ring.\nRnd 2: 600 sc in each st around.\nRnds 3–20: Rep Rnd 2.\n",
+        // No chain is the 0th.
+        "Ch 26.\nRow 1: Hdc in 0rd ch from hook (skipped chs do not count) and in each ch across. (24 hdc)\n",
+        "Ch 6.\nRow 1: Sc in 2nd ch from hook, ch 3, sk next ch, sc in last 3 chs.\nRow 2: Ch 1, turn, sc in 0th ch of next ch-3 sp.\n",
+        // A repeat of nothing but a turn.
+        "Ch 3.\nRow 1: Sc in 2nd ch from hook, sc in next ch.\nRow 2: Turn, [hdc in same st] -1 times.\n",
+        // More rows than a piece has.
+        "Ch 20.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRows 2–1000000: Rep Row 1 twice.\n",
         // Four times as many in each round, and no two stretches alike.
         "Rnd 1: 6 sc in magic ring.\nRnd 2: Sl st in next st, ch 1, *sc in same st, dc in same st, (dc, ch 1, dc) in next st; rep from * to end, sc in last st.\nRnds 3–15: Rep Rnd 2.\n",
     ];

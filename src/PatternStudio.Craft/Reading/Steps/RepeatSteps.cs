@@ -50,7 +50,7 @@ internal static class RepeatSteps
     private static bool ReadTimesAlone(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (steps.Count < 2 || Extents.TakeTimes(cursor) is not { } times || !(cursor.AtEnd || cursor.Kind is TokenKind.Dot or TokenKind.Semicolon) || steps.WholeRepeats++ >= ReadingLimits.Nesting)
+        if (steps.Count < 2 || FirstRepeated(steps) >= steps.Count || Extents.TakeTimes(cursor) is not { } times || !(cursor.AtEnd || cursor.Kind is TokenKind.Dot or TokenKind.Semicolon) || steps.WholeRepeats++ >= ReadingLimits.Nesting)
         {
             cursor.At = from;
             return false;
