@@ -51,6 +51,11 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
 
     private Dictionary<string, int>? uses;
 
+    /// <summary>True where 'MC' is the magic circle ('6 sc in MC'): elsewhere in the text it would stand after other words than 'in', as a main colour does ('with MC').</summary>
+    public bool McIsRing => mcIsRing ??= Enumerable.Range(0, Tokens.Length).All(i => !Tokens[i].IsWord("mc") || i > 0 && Tokens[i - 1].IsWord("in"));
+
+    private bool? mcIsRing;
+
     /// <summary>The index of the first token that starts at an offset or after it.</summary>
     public int TokenAt(int offset)
     {

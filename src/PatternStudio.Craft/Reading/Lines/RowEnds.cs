@@ -14,6 +14,7 @@ internal static class RowEnds
         var steps = read.Steps.ToList();
         StatedCount? stated = RowCounts.InTurn(TakeStated(context, steps), heading);
         JoinRound(heading, steps);
+        SweepLoneStitch(heading, steps);
         ReportLooseStars(context, read);
         return new RowInstruction(KindOf(heading, steps), steps.ToEquatableArray(), stated, span);
     }
@@ -50,6 +51,18 @@ internal static class RowEnds
         if (last > 0 && steps[last] is StitchStep { Where: { Choice: PlaceChoice.First or PlaceChoice.TurningChainTop } where } step && step.Stitch == StitchId.SlipStitch)
             steps[last] = new JoinStep(StitchId.SlipStitch, where, false, step.Span);
     }
+
+    /// <summary>'Rnd 4: sc. (18)': a row whose one word is a stitch has it in every place.</summary>
+    private static void SweepLoneStitch(RowHeading heading, List<Step> steps)
+    {
+        int only = steps.FindIndex(IsWorking);
+        if (heading.Numbering == RowNumbering.None || only < 0 || steps.FindLastIndex(IsWorking) != only || steps[only] is not StitchStep { Where: null, Count: null, ChainsBetween: null } step) return;
+        if (step.Stitch == StitchId.SlipStitch || Vocabulary.Standard.Find(step.Stitch) is not { Takes: 1 }) return;
+        TextSpan understood = new(step.Span.End, 0);
+        steps[only] = step with { Where = new Placement(PlaceChoice.Each, PlaceKind.AnyStitch, understood) { Extent = new Extent(ExtentKind.ToEnd, understood) } };
+    }
+
+    private static bool IsWorking(Step step) => step is not (ChainStep or TurnStep or DoNotTurnStep or JoinStep or DoNotJoinStep or FastenOffStep or ColourStep or MarkerStep or RemarkStep);
 
     private static void ReportLooseStars(ReadingContext context, StepList read)
     {

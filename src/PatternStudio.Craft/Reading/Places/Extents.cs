@@ -36,6 +36,16 @@ internal static class Extents
         return extent;
     }
 
+    /// <summary>True at 'to end' and 'to last 2 sts', which sweep over stitches and name no place to work into.</summary>
+    public static bool IsSweep(Cursor cursor)
+    {
+        if (!cursor.Now.IsWord("to")) return false;
+        int from = cursor.At;
+        bool sweep = TakeUpTo(cursor) is { Kind: ExtentKind.ToEnd } or { Kind: ExtentKind.ToLast, Count.Values: [> 1, ..] };
+        cursor.At = from;
+        return sweep;
+    }
+
     /// <summary>'5 times', 'twice', 'x 6', '3 more times', 'a further 15 times'.</summary>
     public static Extent? TakeTimes(Cursor cursor)
     {

@@ -11,7 +11,8 @@ internal static class PlaceNouns
     private static readonly Phrase TurningChain = new("tch|t");
     private static readonly Phrase BeginningChain = new("the? turn|beg ch");
     private static readonly Phrase NumberedBeginning = new("the? turn|beg # ch");
-    private static readonly Phrase Ring = new("the? magic|center|adjustable? ring|mr");
+    private static readonly Phrase Ring = new("the? magic|center|adjustable|sliding? ring|mr");
+    private static readonly Phrase MagicLoop = new("the? magic|adjustable|sliding loop|knot");
     private static readonly Phrase SpaceWord = new("sp|loop|mesh|arch|lp");
     private static readonly Phrase ChainWord = new("foundation|base? ch st?");
     private static readonly Phrase StitchOfChain = new("st of foundation|base|beg|end? ch");
@@ -53,7 +54,7 @@ internal static class PlaceNouns
         if (cursor.Take(Corner)) return new PlaceKind(PlaceNoun.Corner);
         if (TakeTurningChain(cursor) is { } turning) return turning;
         if (TakeChainSpace(cursor) is { } space) return space;
-        if (cursor.Take(Ring)) return PlaceKind.Ring;
+        if (cursor.Take(Ring) || cursor.Take(MagicLoop) || cursor.Now.IsWord("mc") && cursor.Context.McIsRing && cursor.TakeWord("mc")) return PlaceKind.Ring;
         if (cursor.Take(StitchOfChain))
         {
             if (cursor.Kind == TokenKind.Number && !cursor.Ahead(1).IsWord("times")) cursor.At++;

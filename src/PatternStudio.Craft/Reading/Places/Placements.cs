@@ -67,6 +67,7 @@ internal static class Placements
     private static Placement? TakeOne(Cursor cursor, bool needsPreposition)
     {
         int from = cursor.At;
+        if (Extents.IsSweep(cursor)) return null;
         (LoopChoice loop, PostChoice post) = LoopsAndPosts.TakeBefore(cursor);
         bool said = cursor.At > from;
         IReadOnlyList<int> ordinals = [];

@@ -6,7 +6,7 @@ namespace PatternStudio.Craft.Reading.Places;
 /// <summary>Reads places along the edge of the fabric: 'in end of each of next 20 rows', 'evenly down side', 'along the other side of the foundation chain'.</summary>
 internal static class RowEndPlaces
 {
-    private static readonly Phrase EndOfEach = new("in|along|across|over|at|on|down|up the? end of each? of? the? next|first|last?");
+    private static readonly Phrase EndOfEach = new("evenly? spaced? in|along|across|over|at|on|down|up the? end of each? of? the? next|first|last?");
     private static readonly Phrase RowWord = new("row|rnd");
     private static readonly Phrase Side = new("evenly? spaced? along|down|up|across|around|on the? other|each|opposite|left|right|long|short|next|first|second|same|of|this? side|edge|edges");
     private static readonly Phrase OtherSide = new("on|in|along|of|across|down|over the? other|opposite|remaining|unused|free side|loop|edge? of? the? foundation|beg|base|starting? ch? st?");

@@ -49,7 +49,8 @@ internal static class BracketSteps
         cursor.At = partner + 1;
         int after = cursor.At;
         if (!cursor.Take(AllIn) || cursor.Ahead(-1) is { Word: "in" or "same" }) cursor.At = after;
-        if (Placements.Take(cursor) is not { } where)
+        // '(sc, ch 1) to last st' says how far it is repeated.
+        if (cursor.Now.IsWord("to") || Placements.Take(cursor) is not { } where)
         {
             cursor.At = from;
             return false;
@@ -60,6 +61,7 @@ internal static class BracketSteps
         cursor.At = end;
         if (members is [StitchStep { Where: null } name] && SharedPlaces.GroupNamed(cursor.Context, steps, name.Stitch, where)) return true;
         steps.Add(new GroupStep(members, where, cursor.SpanFrom(from)));
+        EachKindSteps.Join(steps);
         return true;
     }
 

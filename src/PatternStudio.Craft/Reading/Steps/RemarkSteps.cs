@@ -14,6 +14,7 @@ internal static class RemarkSteps
         new("in front|back of"), new("behind"), new("work # more"), new("repeats|repeat as desired"), new("or any"), new("for the? strap|tie|hanging|loop|button|buttonhole"), new("keeping|keep"), new("mark"),
         new("with? the? rs|ws"), new("with? the? right|wrong side"), new("rs|ws"), new("right|wrong side"), new("this is|side|brings|forms|completes|will|makes|gives|make"), new("see"), new("note"), new("as shown|illustrated"),
         new("cont in|with|work in|with? pattern|this|same|spiral|established"), new("do not fasten|cut|break"), new("do not twist"), new("without twisting"),
+        new("use|using|move|moving|place|attach|insert a? st? marker|scrap|contrasting|safety"), new("and? mark"),
     ]);
 
     /// <summary>How remarks begin that are remarks only without stitch, number or repeat in them.</summary>

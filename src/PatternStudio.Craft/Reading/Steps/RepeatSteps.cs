@@ -32,6 +32,8 @@ internal static class RepeatSteps
     {
         string mark = cursor.Now.Word;
         cursor.At++;
+        // 'repeat between *s across'
+        if (cursor.Now is { Word: "s", Glued: true }) cursor.At++;
         string? stop = TakeStop(cursor);
         Extent extent = RepeatExtents.Take(cursor, alreadyOnce: true);
         RepeatStar? star = Find(steps, mark, first);
@@ -118,6 +120,13 @@ internal static class RepeatSteps
         if (!fromBeginning && cursor.Now.Word is "row" or "rnd" or "the") return false;
         Extent extent = RepeatExtents.Take(cursor, alreadyOnce: true);
         if (!fromBeginning && extent.Kind == ExtentKind.Unstated && !cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind)) return false;
+        // '*sc, dc; repeat across': the star that stands open is where it repeats from.
+        RepeatStar? open = fromBeginning ? null : steps.Stars.LastOrDefault(star => !star.Used && star.At < steps.Count);
+        if (open is not null)
+        {
+            Wrap(cursor, steps, from, open, extent, RepeatMark.Star, toStop: false);
+            return true;
+        }
         int start = FirstRepeated(steps);
         if (start >= steps.Count || steps.WholeRepeats++ >= ReadingLimits.Nesting) return false;
         EquatableArray<Step> repeated = steps.From(start);

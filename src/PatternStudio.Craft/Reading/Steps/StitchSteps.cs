@@ -26,6 +26,7 @@ internal static class StitchSteps
         if (step.Where is { Choice: PlaceChoice.Same } same && steps.Last is MagicRingStep) step = step with { Where = same with { Choice = PlaceChoice.InRing, Kind = PlaceKind.Ring } };
         steps.Add(LoopChoices.Apply(step, cursor.Context.RowLoop));
         SharedPlaces.Group(cursor.Context, steps);
+        EachKindSteps.Join(steps);
         return true;
     }
 
@@ -80,7 +81,9 @@ internal static class StitchSteps
     {
         cursor.Take(Again);
         TextSpan understood = new(cursor.SpanFrom(from).End, 0);
+        number ??= TakeCountBeforePlace(cursor);
         cursor.Take(ThroughLayers);
+        if (TakeUpTo(cursor, stitch) is { } upTo) return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, upTo, cursor.SpanFrom(from));
         if (TakeAlongEdge(cursor) is { } edge && number is not null) return new StitchStep(stitch, null, number, edge, cursor.SpanFrom(from));
         if (number is not null && cursor.Take(AlongRow)) return new StitchStep(stitch, null, number, null, cursor.SpanFrom(from));
         if (Placements.Take(cursor) is { } where)
@@ -152,6 +155,21 @@ internal static class StitchSteps
         return null;
     }
 
+    /// <summary>'sc 6 in magic ring', 'dc 2 in next st': the number may follow its stitch.</summary>
+    private static SizedNumber? TakeCountBeforePlace(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Kind == TokenKind.Number && Numbers.Take(cursor) is { } count)
+        {
+            int after = cursor.At;
+            bool placed = cursor.Now.Word is "in" && Placements.Take(cursor) is not null;
+            cursor.At = after;
+            if (placed) return count;
+        }
+        cursor.At = from;
+        return null;
+    }
+
     /// <summary>The number belongs to the next words: 'sc 2 dc'.</summary>
     private static bool StartsWithNumber(Cursor cursor)
     {
@@ -159,6 +177,15 @@ internal static class StitchSteps
         bool stitch = cursor.TakeStitch() is not null;
         cursor.At = from;
         return stitch;
+    }
+
+    /// <summary>'sc to end', 'sc to last 2 sts': one in each up to there, where 'sl st to last st' names a place.</summary>
+    private static Placement? TakeUpTo(Cursor cursor, StitchId stitch)
+    {
+        int from = cursor.At;
+        if (cursor.Now.IsWord("to") && TakeSweep(cursor) is { Extent: { } extent } sweep && (extent.Kind == ExtentKind.ToEnd || extent.Kind == ExtentKind.ToLast && stitch != StitchId.SlipStitch)) return sweep;
+        cursor.At = from;
+        return null;
     }
 
     /// <summary>'sc around', 'hdc across', 'dc to end': one in each.</summary>

@@ -13,7 +13,7 @@ internal static class TermsFinder
 
     public static TermsDecision Decide(SourceText source, Token[] tokens, Terminology? told)
     {
-        List<Evidence> evidence = EvidenceWords.In(source, tokens);
+        List<Evidence> evidence = [.. EvidenceWords.In(source, tokens), .. HeightEvidence.In(tokens)];
         List<Evidence> stated = Stated(tokens);
         if (told is { } known) return Decision(known, TermsOrigin.Told, 1, evidence);
         if (stated.Count > 0) return Decision(stated[0].For, TermsOrigin.Stated, 1, [.. stated, .. evidence]);

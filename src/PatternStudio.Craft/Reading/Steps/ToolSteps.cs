@@ -1,0 +1,36 @@
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads 'with smaller hook', 'using a 5 mm hook and A', 'with 2 strands held together': what is in the hand, not what is worked.</summary>
+internal static class ToolSteps
+{
+    private const int MostWords = 8;
+    private static readonly Phrase Start = new("with|using|use|change|switch to?");
+    private static readonly Phrase Tool = new("hook|needle|needles|strands|strand|ply|double");
+    private static readonly Phrase Held = new("of? yarn? held? tog|double|throughout");
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(Start)) return false;
+        while (cursor.At - from < MostWords && !cursor.Is(Tool) && IsOfTool(cursor)) cursor.At++;
+        if (!cursor.Take(Tool))
+        {
+            cursor.At = from;
+            return false;
+        }
+        while (cursor.Take(Held)) { }
+        steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
+        return true;
+    }
+
+    /// <summary>'a 5 mm', 'the larger', 'size H/8', '3.5'.</summary>
+    private static bool IsOfTool(Cursor cursor) => cursor.Kind switch
+    {
+        TokenKind.Number or TokenKind.Fraction or TokenKind.Hyphen or TokenKind.Other or TokenKind.Dot => true,
+        TokenKind.Word => cursor.Now.Word is not ("ch" or "in" or "next" or "each" or "st" or "work" or "make" or "join"),
+        _ => false,
+    };
+}
