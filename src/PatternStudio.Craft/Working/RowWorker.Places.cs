@@ -19,12 +19,17 @@ internal sealed partial class RowWorker
             else if (context.Says(further, "first") || context.Says(further, "1st") || context.Says(further, "beg")) return InFirstPlace(where, work);
         }
         if (where is { Further: { } words } && IsJoiningOfRoundBelow(words)) return AtStartOfRoundBelow(work);
+        if (where is { Further: { } chain, Kind.Noun: PlaceNoun.Chain } && IsOfFoundation(chain))
+            return (onOtherSide ? null : GoToOtherSide(chain)) ?? AtEach(where with { Further = null }, reserve, work);
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
         if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return work(made);
         if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
     }
+
+    /// <summary>'3 sc in first ch of foundation', in a round that has come to the chain's other side.</summary>
+    private bool IsOfFoundation(TextSpan words) => course?.Row.Kind != RowKind.Foundation && Words(words).StartsWith("of", StringComparison.OrdinalIgnoreCase) && context.Says(words, "foundation");
 
     private Mishap? AtEachHere(Placement where, Need reserve, Func<Target, Mishap?> work) => where.Choice switch
     {

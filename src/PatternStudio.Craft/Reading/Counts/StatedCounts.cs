@@ -37,7 +37,7 @@ internal static class StatedCounts
             if (TakeItem(cursor) is not { } item) break;
             items.Add(item);
             after = cursor.At;
-            while (cursor.Kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dash or TokenKind.Slash or TokenKind.Star || cursor.Now.Word is "and" or "plus" or "&") cursor.At++;
+            while (cursor.Kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dash or TokenKind.Slash or TokenKind.Star || cursor.Now.Word is "and" or "plus") cursor.At++;
             if (!StartsItem(cursor)) cursor.At = after;
         }
         while (cursor.At > after);
@@ -55,8 +55,11 @@ internal static class StatedCounts
     {
         int from = cursor.At;
         if (Numbers.Take(cursor) is not { } number) return null;
+        // '4 x 3-dc groups': so many of so many.
+        bool timesMany = cursor.TakeWord("times") && Numbers.Take(cursor) is not null;
         cursor.Take(TokenKind.Hyphen);
         (CountedThing thing, PlaceKind? kind) = TakeThing(cursor);
+        if (timesMany) thing = CountedThing.Other;
         int tail = cursor.At;
         while (cursor.Take(AtEndOf) || cursor.Take(Tail)) { }
         if (cursor.At > tail && PerSide(cursor, tail)) thing = CountedThing.Other;

@@ -19,6 +19,8 @@ internal static class Measures
         while (!cursor.AtEnd && cursor.At - start < MostWordsBetween && cursor.Kind == TokenKind.Word && Terms.Synonyms.Number(cursor.Now.Word) is null) cursor.At++;
         if (TakeLengths(cursor) is { } millimetres)
         {
+            // '32 in. [81 cm]'
+            if (cursor.Kind == TokenKind.Dot && cursor.Ahead(1).Kind == TokenKind.Open) cursor.At++;
             if (cursor.Partner() is >= 0 and int partner && IsLength(cursor, partner)) cursor.At = partner + 1;
             Steps.Clauses.TakeToComma(cursor);
             return millimetres;

@@ -56,6 +56,16 @@ internal static class RowReader
     /// <summary>'3 sp, 7 dc, 3 sp, 4 dc': what names a thing twice is no count, but the row itself, square by square.</summary>
     private static bool ListsTwice(StatedCount count) => count.Items.Count > 2 && !count.PerRow && count.Items.GroupBy(item => (item.Thing, item.Kind)).Any(group => group.Count() > 1);
 
+    /// <summary>'— 50 dc (beginning ch counts as dc)': what stands in brackets behind the count ends its sentence.</summary>
+    private static bool IsLastBracket(Cursor cursor)
+    {
+        int from = cursor.At, partner = cursor.Partner();
+        cursor.At = partner + 1;
+        bool last = partner >= 0 && (cursor.AtEnd || cursor.Kind == TokenKind.Dot);
+        cursor.At = from;
+        return last;
+    }
+
     /// <summary>'— 20 sts', ': 12 dc.', '. 16 tr.': a count after a mark that is its own clause.</summary>
     private static bool TakeCount(Cursor cursor, StepList steps)
     {
@@ -65,7 +75,7 @@ internal static class RowReader
         cursor.SkipSeparators();
         int start = cursor.At;
         bool said = cursor.Take(YouHave);
-        if (marked && (said || cursor.Kind == TokenKind.Number) && StatedCounts.Take(cursor) is { } count && !ListsTwice(count) && TakeDetail(cursor, count) is { } whole && (cursor.AtEnd || cursor.Kind is TokenKind.Dot))
+        if (marked && (said || cursor.Kind == TokenKind.Number) && StatedCounts.Take(cursor) is { } count && !ListsTwice(count) && TakeDetail(cursor, count) is { } whole && (cursor.AtEnd || cursor.Kind is TokenKind.Dot || IsLastBracket(cursor)))
         {
             steps.Add(new CountedSoFar(whole with { Span = cursor.SpanFrom(start), Text = cursor.Slice(start, cursor.At) }, cursor.SpanFrom(start)));
             return true;

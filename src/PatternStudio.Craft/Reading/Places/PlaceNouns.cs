@@ -17,8 +17,8 @@ internal static class PlaceNouns
     private static readonly Phrase ChainWord = new("foundation|base? ch st?");
     private static readonly Phrase StitchOfChain = new("st of foundation|base|beg|end? ch");
     private static readonly Phrase StitchWord = new("st");
-    private static readonly Phrase OrSpace = new("and|or|& in? each? ch? sp|loop");
-    private static readonly Phrase OrChain = new("and|or|& in? each? ch");
+    private static readonly Phrase OrSpace = new("and|or in? each? ch? sp|loop");
+    private static readonly Phrase OrChain = new("and|or in? each? ch");
     private static readonly Phrase RowEnd = new("row end|st?");
     private static readonly Phrase EndOfRow = new("end of each|next? row");
     private static readonly Phrase Adjective = new("free|large|small|empty|long|short|joining|join|unworked|single|big|little|solid|open|hemstitched|raised|chain|foundation|outer|inner|outside|inside|starting|extra");

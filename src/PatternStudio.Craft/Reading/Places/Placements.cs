@@ -9,7 +9,7 @@ internal static class Placements
 {
     private static readonly Phrase Preposition = new("in|on|under|at|around|through|to|onto");
     private static readonly Phrase WithoutPreposition = new("each|next|same");
-    private static readonly Phrase And = new("and|& then? also?");
+    private static readonly Phrase And = new("and then? also?");
 
     /// <summary>Takes a placement with all that the same words add; null where none stands here.</summary>
     public static Placement? Take(Cursor cursor)

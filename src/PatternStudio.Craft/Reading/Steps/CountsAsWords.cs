@@ -13,7 +13,7 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
     private static readonly Phrase As = new("as|for|in");
     private static readonly Phrase Article = new("the|a|one|first|1");
     private static readonly Phrase Stitch1 = new("a|one? st");
-    private static readonly Phrase Throughout = new("here|now|there? and|&? throughout|here|hereafter|after|always?");
+    private static readonly Phrase Throughout = new("here|now|there? and? throughout|here|hereafter|after|always?");
 
     public ChainStep Of(ChainStep chain) => chain with { Role = Role, CountsAs = Stitch, ThenChains = ThenChains };
 

@@ -9,7 +9,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// </summary>
 internal static class StepReader
 {
-    private static readonly Phrase Connective = new("and|then|now|also|&|next");
+    private static readonly Phrase Connective = new("and|then|now|also|next");
 
     /// <summary>The constructs, those with the most telling beginnings first. Each takes what it reads, or leaves the cursor where it was.</summary>
     private static readonly Func<Cursor, StepList, bool>[] Constructs =

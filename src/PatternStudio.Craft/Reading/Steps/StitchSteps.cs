@@ -10,7 +10,9 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class StitchSteps
 {
     private static readonly Phrase Verb = new("work|make|crochet|put|do");
+    private static readonly Phrase StartWith = new("beg with|by work?");
     private static readonly Phrase FastenWith = new("and? fasten|catch with|in");
+    private static readonly Phrase EvenIn = new("work|cont work? even in");
     private static readonly Phrase RowOf = new("and? work|make in|a|1|one row|rnd? of?");
     private static readonly Phrase StitchesOf = new("st of");
     private static readonly Phrase EndingWith = new("and? end row|rnd? with|in|by");
@@ -34,11 +36,23 @@ internal static class StitchSteps
     {
         int from = cursor.At;
         bool lastOnes = !cursor.Take(EndingWith) && cursor.Take(WorkLast);
-        if (cursor.At == from && TakeRowOf(cursor, from) is { } row) return row;
-        if (cursor.At == from && !cursor.Take(FastenWith)) cursor.Take(Verb);
+        if (cursor.At == from && (TakeEven(cursor, from) ?? TakeRowOf(cursor, from)) is { } row) return row;
+        if (cursor.At == from && !cursor.Take(FastenWith) && !cursor.Take(StartWith)) cursor.Take(Verb);
         if (TakeNumberedStitch(cursor) is not var (number, stitch)) return null;
         if (stitch == StitchId.Chain) return null;
         return TakeTogether(cursor, from, stitch) ?? OneEach(TakePlaced(cursor, from, number, stitch), lastOnes);
+    }
+
+    /// <summary>'work even in sc': one in each.</summary>
+    private static StitchStep? TakeEven(Cursor cursor, int from)
+    {
+        if (cursor.Take(EvenIn) && cursor.TakeStitch() is { } stitch && stitch != StitchId.Chain)
+        {
+            TextSpan understood = new(cursor.SpanFrom(from).End, 0);
+            return new StitchStep(stitch, SizedNumber.Of(1, understood), null, TakeSweep(cursor) ?? new Placement(PlaceChoice.Each, PlaceKind.AnyStitch, understood) { Extent = new Extent(ExtentKind.ToEnd, understood) }, cursor.SpanFrom(from));
+        }
+        cursor.At = from;
+        return null;
     }
 
     /// <summary>'work in s c', 'work a row of s c around entire section': one in each.</summary>

@@ -116,9 +116,10 @@ internal sealed class Lexer
             TokenKind.Word => Synonyms.Usual(raw.ToLowerInvariant().Replace('’', '\'')),
             TokenKind.Star => raw.Replace(" ", "", StringComparison.Ordinal),
             TokenKind.Other when raw is "×" or "x" or "X" => "times",
+            TokenKind.Other when raw == "&" => "and",
             _ => raw,
         };
-        if (kind == TokenKind.Other && word == "times") kind = TokenKind.Word;
+        if (kind == TokenKind.Other && word is "times" or "and") kind = TokenKind.Word;
         tokens.Add(new Token(kind, word, value, TextSpan.FromTo(start, at), startsLine, glued));
         startsLine = false;
         glued = true;
