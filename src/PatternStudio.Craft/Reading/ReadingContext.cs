@@ -51,6 +51,9 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
 
     private Dictionary<string, int>? uses;
 
+    /// <summary>'6 sc in MC' is a magic circle, unless the text has a main colour.</summary>
+    public bool McIsRing => TimesUsed("cc") == 0 && TimesUsed("main") == 0 && TimesUsed("color") == 0;
+
     /// <summary>The index of the first token that starts at an offset or after it.</summary>
     public int TokenAt(int offset)
     {

@@ -71,7 +71,6 @@ internal static class PieceHeadings
     private static bool IsOfName(Cursor cursor)
     {
         if (cursor.Kind is TokenKind.Number or TokenKind.Ordinal or TokenKind.Quote or TokenKind.Hyphen or TokenKind.Slash) return true;
-        if (cursor.Kind == TokenKind.Other) return cursor.Now.Word == "&";
         return cursor.Kind == TokenKind.Word && cursor.Now.Word is not ("ch" or "turn" or "rep" or "skip" or "join" or "attach" or "with" or "row" or "rnd");
     }
 

@@ -29,6 +29,7 @@ internal static class StepReader
         ChainSteps.Read,
         SkipSteps.Read,
         EitherSteps.Read,
+        PlaceLastSteps.Read,
         PlaceFirstSteps.Read,
         ShapingSteps.Read,
         StitchSteps.Read,
