@@ -45,7 +45,7 @@ internal static class Causes
     {
         FindingCodes.RowNumberMissing => rows.HasOpenRowsBefore(row) || rows.Before(row) is { } above && MayTellRows(above),
         FindingCodes.NoSuchRow => rows.AllBefore(row).Any(MayTellRows),
-        FindingCodes.RowNumberRepeated => row.Heading.Numbers.Count > 1 || rows.Before(row) is { Heading.Numbering: RowNumbering.None },
+        FindingCodes.RowNumberRepeated => row.Heading.Numbers.Count > 1 || rows.HasOpenRepeatBefore(row) || rows.Before(row) is { Heading.Numbering: RowNumbering.None },
         _ => false,
     };
 

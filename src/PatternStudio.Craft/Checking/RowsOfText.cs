@@ -22,6 +22,13 @@ internal sealed class RowsOfText
         return loose.Any(item => item.Span.Start >= from && item.Span.Start < row.Span.Start);
     }
 
+    /// <summary>True where rows are repeated before a row for as long as the maker wishes: which number comes next is open.</summary>
+    public bool HasOpenRepeatBefore(RowInstruction row)
+    {
+        int from = Before(row)?.Span.Start ?? 0;
+        return loose.Any(item => item is RepeatRows && item.Span.Start >= from && item.Span.Start < row.Span.Start);
+    }
+
     /// <summary>The row whose words hold an offset; null outside rows.</summary>
     public RowInstruction? At(int offset)
     {

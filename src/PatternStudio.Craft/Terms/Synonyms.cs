@@ -9,6 +9,12 @@ public static class Synonyms
 
     private static readonly IReadOnlyDictionary<string, string> Groups = TermFiles.KeyByValue("groups.txt");
 
+    private static readonly IReadOnlyDictionary<string, string> Colours = TermFiles.KeyByValue("colours.txt");
+
+    /// <summary>True for the name of a colour.</summary>
+    /// <param name="word">In lower case.</param>
+    public static bool IsColour(string word) => Colours.ContainsKey(word);
+
     /// <summary>The usual name of a group or part of the work: 'petal' for 'petals'; null for other words.</summary>
     public static string? Group(string word) => Groups.GetValueOrDefault(word);
 

@@ -29,7 +29,8 @@ internal sealed partial class PieceWorker
         (steps, EquatableArray<Step> roundBehind) = SecondRound(steps);
         RowSteps split = memo.Split(steps);
         EquatableArray<Step> own = memo.Join(carried, split.Own);
-        if (ground is null && BeginsWithFoundation(own) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
+        // A line that can't be read may be the foundation: then 'ch 2' at the first row's start is none.
+        if (ground is null && BeginsWithFoundation(own) && !(afterUnread && !MakesFoundation(own)) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
         {
             own = LayFoundation(instruction, own);
             if (!own.Any(step => step is StitchStep or GroupStep or RepeatStep))
@@ -196,6 +197,8 @@ internal sealed partial class PieceWorker
     private Attempt Try(int number, RowInstruction instruction, EquatableArray<Step> own, RowKind kind, FabricSide side, bool around, bool turned, TextSpan calledBy)
     {
         Attempt first = Work(number, instruction, own, kind, side, around, turned, calledBy, ground?.Row);
+        // Where the words leave open which stitches a place belongs to, what comes out decides.
+        if (first.Mishap is not null && memo.InTurn(own) is { } inTurn && Work(number, instruction, inTurn, kind, side, around, turned, calledBy, ground?.Row) is { Mishap: null } other) return other;
         if (ground is not { AsStated: { } claimed }) return first;
         Attempt second = Work(number, instruction, own, kind, side, around, turned, calledBy, claimed);
         if (first.Mishap is null && second.Mishap is not null) ConfirmWorked();

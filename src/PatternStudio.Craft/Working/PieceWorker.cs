@@ -32,6 +32,7 @@ internal sealed partial class PieceWorker
     private bool sectionBegins;
     private int sectionStart;
     private bool afterUnlabelled;
+    private bool afterUnread;
     private bool turnsAfter;
     private long startAt;
 
@@ -72,6 +73,7 @@ internal sealed partial class PieceWorker
                     break;
                 case Passage passage:
                     afterUnlabelled = passage.Text.Length > 20;
+                    afterUnread |= !passage.IsRemark;
                     break;
                 default:
                     break;

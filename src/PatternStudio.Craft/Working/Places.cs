@@ -18,9 +18,11 @@ internal sealed class Places(Course course, Conventions conventions)
         PlaceNoun.AnyStitch => Stitches(cell),
         PlaceNoun.Stitch or PlaceNoun.Group when cell.Kind == CellKind.Picot => kind.Stitch == cell.Stitch ? 1 : 0,
         PlaceNoun.Stitch => kind.Stitch == StitchId.Chain ? Chains(cell) : IsStitch(cell) && Matches(cell.Stitch, kind.Stitch!.Value) ? 1 : StartsGroup(cell, kind),
-        PlaceNoun.Chain => Chains(cell),
+        // The top of a chain that stands for a stitch is a chain too: 'ch 2, skip 2 ch, dc in next ch' at the end of a mesh row.
+        PlaceNoun.Chain => cell is { Kind: CellKind.TurningChain, Counts: true } ? 1 : Chains(cell),
         PlaceNoun.ChainSpace => cell.Kind == CellKind.Chains && FitsLength(cell, index, kind.Chains) || IsTurningSpace(cell, index, kind.Chains) ? 1 : 0,
         PlaceNoun.Space or PlaceNoun.Ring => cell.Kind == CellKind.Chains ? 1 : 0,
+        PlaceNoun.Gap => HasSpaces ? cell.Kind == CellKind.Chains ? 1 : 0 : IsStitch(cell) && !EndsRow(index) ? 1 : 0,
         PlaceNoun.Group => IsStitch(cell) && cell.Stitch == kind.Stitch ? 1 : StartsGroup(cell, kind),
         PlaceNoun.StitchOrSpace => IsStitch(cell) || cell.Kind is CellKind.Chains or CellKind.FoundationChain ? 1 : 0,
         PlaceNoun.StitchOrChain => IsStitch(cell) ? 1 : Chains(cell),
@@ -69,6 +71,9 @@ internal sealed class Places(Course course, Conventions conventions)
     /// <summary>'sl st in ch-3 sp of tile': where no other space has that length, the turning chain is meant.</summary>
     private bool IsTurningSpace(Cell cell, long index, int? chains) =>
         cell.Kind == CellKind.TurningChain && cell.Chains == chains && chains > 1 && (conventions.TurningChainsAreSpaces || !lengths.Contains(cell.Chains));
+
+    /// <summary>Behind the last stitch of a row there is no gap; a round goes on with its first.</summary>
+    private bool EndsRow(long index) => !course.Row.Joined && !course.Row.Spiral && course.Find(index + 1, (cell, _) => IsStitch(cell)) < 0;
 
     private bool IsCorner(Cell cell) => widestSpace > 0
         ? cell.Kind == CellKind.Chains && cell.Chains == widestSpace

@@ -77,7 +77,7 @@ internal sealed partial class RowWorker
         if (AtTop && index == turningChain && !opened) return Open(step, chains, all, index);
         if (AtTop && index < turningChain && !opened) return null;
         at = at with { OwnChains = 0 };
-        if (ambient is not null && index == 1 && builder.Last is { Kind: CellKind.Join })
+        if (ambient is not null && index == 1 && builder.Last is { Kind: CellKind.Join } && !builder.Has(cell => cell.Kind != CellKind.Join))
         {
             Emit(new Cell(CellKind.TurningChain, StitchId.Chain, chains, [], false, step.Span));
             return null;

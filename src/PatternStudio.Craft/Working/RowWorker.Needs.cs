@@ -22,6 +22,8 @@ internal sealed partial class RowWorker
         StitchStep { Where: null } stitch => new Need((Number(stitch, 1) ?? 0) * context.Traits(stitch.Stitch).Takes, 0),
         StitchStep stitch => NeedOf(stitch.Where!) * (stitch.Where is { Choice: PlaceChoice.Next, Count: null } ? context.Traits(stitch.Stitch).Takes : 1),
         GroupStep group => NeedOf(group.Where),
+        // Chains passed over in a row of stitches are one space.
+        SkipStep { Kind.Noun: PlaceNoun.Chain } skip when course is { Row.Kind: not RowKind.Foundation } && !context.Conventions.ChainsAreStitches => new Need(0, context.Number(skip.Count) > 0 ? 1 : 0),
         SkipStep skip => NeedOf(skip.Kind, context.Number(skip.Count) ?? 0),
         RepeatStep { Extent.Kind: ExtentKind.Times } repeat => NeedOf(repeat.Steps, 0) * (context.Number(repeat.Extent.Count) ?? 0),
         _ => default,
@@ -37,11 +39,15 @@ internal sealed partial class RowWorker
             // '6th and 5th chs of tch': the first of them is the space beside the chain.
             PlaceChoice.TurningChainTop when where.And is { Choice: PlaceChoice.TurningChainTop } => new Need(0, 1),
             PlaceChoice.TurningChainTop when course is not null => new Need(places!.Stitches(course.At(course.IndexOf(0))) > 0 ? 1 : 0, 0),
-            PlaceChoice.TurningChainSpace when course is not null => new Need(0, course.At(course.IndexOf(0)).Kind == CellKind.Chains ? 1 : 0),
+            PlaceChoice.TurningChainSpace when course is not null => new Need(0, BeginsWithSpace ? 1 : 0),
             _ => default,
         };
         return where.And is null ? here : here + NeedOf(where.And);
     }
+
+    /// <summary>'in turning ch-2 sp': the chain that the row below began with is a space, or has one beside it.</summary>
+    private bool BeginsWithSpace =>
+        course!.At(course.IndexOf(0)).Kind == CellKind.Chains || course.Length > 1 && course.At(course.IndexOf(0)).Kind == CellKind.TurningChain && course.At(course.IndexOf(1)).Kind == CellKind.Chains;
 
     private static Need NeedOf(PlaceKind kind, long count) => kind.Noun switch
     {

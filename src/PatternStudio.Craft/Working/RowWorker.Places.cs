@@ -13,6 +13,8 @@ internal sealed partial class RowWorker
     /// <param name="work">What is done at each place.</param>
     private Mishap? AtEach(Placement where, Need reserve, Func<Target, Mishap?> work)
     {
+        // 'Ch 5, sl st to form a loop … 3 dc in loop': a space in a closed chain is the ring itself.
+        if (where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.Space or PlaceNoun.ChainSpace, Count: null } && course is { Row: { Kind: RowKind.Foundation, Joined: true } }) where = where with { Choice = PlaceChoice.InRing, Kind = PlaceKind.Ring };
         if (where is { Further: { } further, Choice: PlaceChoice.Same })
         {
             if (context.Says(further, "with last") || context.Says(further, "with the last")) where = where with { Further = null };
@@ -143,12 +145,13 @@ internal sealed partial class RowWorker
         Cell cell = course!.At(index);
         bool single = cell.Kind == CellKind.Chains && kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch or PlaceNoun.StitchOrChain or PlaceNoun.Stitch;
         int chain = cell.Kind == CellKind.Chains && single ? at.Chain : -1;
-        bool space = cell.Kind == CellKind.Picot || cell.Kind == CellKind.Chains && !single;
+        bool space = cell.Kind == CellKind.Picot || cell.Kind == CellKind.Chains && !single || cell.Kind == CellKind.TurningChain && kind.Noun == PlaceNoun.ChainSpace;
         if (kind.Noun == PlaceNoun.Group && cell.GroupSize > 1) return IntoGroup(index, cell, where);
         at = chain >= 0 && chain + 1 < cell.Chains
             ? at with { Position = index, Chain = chain + 1, Last = index, LastChain = chain, InSpace = false }
             : at with { Position = index + 1, Chain = 0, Last = index, LastChain = chain, InSpace = space };
-        return TargetAt(index, chain, space, where);
+        Target target = TargetAt(index, chain, space, where);
+        return kind.Noun == PlaceNoun.Gap && cell.Kind != CellKind.Chains ? target with { Foot = target.Foot with { Kind = FootKind.Between } } : target;
     }
 
     private Target TargetAt(long index, int chain, bool space, Placement? where)

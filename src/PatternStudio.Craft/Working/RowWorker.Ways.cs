@@ -112,6 +112,7 @@ internal sealed partial class RowWorker
     private Mishap? AtNextBelow(Placement where, Func<Target, Mishap?> work)
     {
         if (course is null) return new Mishap(MishapKind.NoFoundation, where.Span);
+        if (where.Choice == PlaceChoice.Skipped && IsCrossing(where)) return SkippedPlace(where) is ({ } crossed, _) ? work(crossed) : new Mishap(MishapKind.CannotWork, where.Span);
         State before = at;
         PlaceKind cover = where.Choice == PlaceChoice.Skipped ? TwoSides : PlaceKind.AnyStitch;
         (Target target, Mishap? mishap) = TakeNext(cover, where.Span, where);
@@ -119,4 +120,8 @@ internal sealed partial class RowWorker
         if (next is SkipStep) at = before with { Last = at.Last, LastChain = at.LastChain };
         return work(target);
     }
+
+    /// <summary>'sk next st, FPtr around next FPtr 2 rows below, FPtr around skipped FPtr 2 rows below': a cable goes back to what this row has skipped itself.</summary>
+    private bool IsCrossing(Placement where) =>
+        at.Skipped >= 0 && at.Skipped < at.Position && where.Kind.Stitch is { } post && StitchTraits.IsPost(post);
 }

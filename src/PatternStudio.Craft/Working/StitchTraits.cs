@@ -23,6 +23,9 @@ internal sealed record StitchTraits(int Takes, int Makes, double Height, StitchI
         return term is null && definition?.Motions is { } read ? known with { Takes = PlacesTaken(read) } : known;
     }
 
+    /// <summary>True for a stitch worked round a post.</summary>
+    public static bool IsPost(StitchId stitch) => Vocabulary.Standard.Find(stitch) is { Post: not null and not "" };
+
     private static int PlacesTaken(ReadMotions read) =>
         1 + read.Motions.Count(located => located.Motion is Insert { NextPlace: true });
 }

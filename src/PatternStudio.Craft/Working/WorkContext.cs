@@ -147,6 +147,7 @@ internal sealed class WorkContext
         PlaceNoun.Chain => "ch",
         PlaceNoun.ChainSpace => kind.Chains is { } n ? $"ch-{n} sp" : "ch sp",
         PlaceNoun.Space => "sp",
+        PlaceNoun.Gap => "sp between sts",
         PlaceNoun.TurningChain => "turning chain",
         PlaceNoun.Corner => "corner",
         PlaceNoun.StitchOrSpace => "st or sp",

@@ -14,6 +14,7 @@ internal sealed class WorkMemo
     private readonly Dictionary<(object?, object?), EquatableArray<Step>> joined = [];
     private readonly Dictionary<object, EquatableArray<Step>> inlined = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<object, bool> deeper = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<object, EquatableArray<Step>?> inTurn = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<object, RowSteps> split = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>What decides how a row comes out.</summary>
@@ -76,6 +77,13 @@ internal sealed class WorkMemo
         if (carried.IsEmpty) return own;
         var key = (carried.Identity, own.Identity);
         return joined.TryGetValue(key, out EquatableArray<Step> known) ? known : joined[key] = [.. carried, .. own];
+    }
+
+    /// <summary>The steps with open places read the other way, the same list for the same steps; null where nothing is open.</summary>
+    public EquatableArray<Step>? InTurn(EquatableArray<Step> steps)
+    {
+        if (steps.Identity is not { } key) return PlaceReadings.InTurn(steps);
+        return inTurn.TryGetValue(key, out EquatableArray<Step>? known) ? known : inTurn[key] = PlaceReadings.InTurn(steps);
     }
 
     /// <summary>The row's steps with its ends put straight; the same for the same steps.</summary>

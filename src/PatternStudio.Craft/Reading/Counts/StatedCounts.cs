@@ -8,7 +8,8 @@ namespace PatternStudio.Craft.Reading.Counts;
 /// <summary>Reads the count that a row states: '20 sts', '10 puffs, 11 sc, 1 ch-2 sp', '20, 30, 40 sts', '7 dc on each side — 28 dc in all'.</summary>
 internal static class StatedCounts
 {
-    private static readonly Phrase Tail = new("in|total|all|made|remaining|left|counting|now|on|each|per|side|altogether|including|the|tch|row|rnd|around|across|ring|of|in");
+    private static readonly Phrase Tail = new("in|total|all|made|remaining|left|counting|now|on|each|per|side|altogether|including|the|tch|row|rnd|around|across|ring|of|in|square|squares|increase|increased|decreased|completed|complete");
+    private static readonly Phrase WhatCounts = new("not? count|counting|including|includes|include|excluding|inclusive");
     private static readonly Phrase AtEndOf = new("at the? end of row|rnd #");
     private static readonly Phrase Lead = new("total|you|there|should|now|have|will|be|are|making|of|about|with|a|for|:");
 
@@ -17,12 +18,22 @@ internal static class StatedCounts
     {
         int from = stretch.At;
         StatedCount? count = Take(stretch);
+        if (count is not null) TakeWhatCounts(stretch);
         if (count is null || !stretch.AtEnd)
         {
             stretch.At = from;
             return null;
         }
         return count;
+    }
+
+    /// <summary>'40 sts, counting the 3 missed ch as 1 tr', '24 dc, not including turning ch': what the number holds.</summary>
+    private static void TakeWhatCounts(Cursor stretch)
+    {
+        int from = stretch.At;
+        while (Cursor.IsSeparator(stretch.Kind)) stretch.At++;
+        if (stretch.Take(WhatCounts)) stretch.At = stretch.End;
+        else stretch.At = from;
     }
 
     /// <summary>Takes as many counts as stand here, parted by commas; null where none does.</summary>
@@ -62,6 +73,8 @@ internal static class StatedCounts
         if (timesMany) thing = CountedThing.Other;
         int tail = cursor.At;
         while (cursor.Take(AtEndOf) || cursor.Take(Tail)) { }
+        // '4 groups of 3 tr': the number is that of the groups.
+        if (thing == CountedThing.Groups && cursor.Ahead(-1).IsWord("of") && Numbers.TakePlain(cursor) is not null) PlaceNouns.Take(cursor);
         if (cursor.At > tail && PerSide(cursor, tail)) thing = CountedThing.Other;
         return new StatedItem(number, thing, kind, cursor.SpanFrom(from));
     }

@@ -14,7 +14,7 @@ internal static class RowHeadings
     private static readonly Phrase AllRows = new("all|every other|even|odd|alt|rs|ws|right|wrong? number|numbered|side? row|rnd");
     private static readonly Phrase Inclusive = new("inclusive|incl");
     private static readonly Phrase Named = new("next|foundation|set|setup|base|joining|starting|edging|border|beg|first|last|final|increase|decrease up? row|rnd");
-    private static readonly Phrase FoundationChain = new("foundation ch?");
+    private static readonly Phrase FoundationChain = new("foundation ch|ring?");
     private static readonly Phrase StartingChain = new("starting|beg|base ch");
 
     /// <summary>Takes a heading that stands here; null where none does.</summary>
@@ -47,6 +47,13 @@ internal static class RowHeadings
     private static bool TakeEnd(Cursor cursor, bool startsLine)
     {
         TakeOfPiece(cursor, startsLine);
+        if (startsLine && cursor.Kind == TokenKind.Close && cursor.Context.Partners[cursor.At] < 0)
+        {
+            // 'R1) 6 sc …', 'Row 2) …'.
+            cursor.At++;
+            cursor.Take(TokenKind.Colon);
+            return true;
+        }
         if (cursor.Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash)
         {
             while (cursor.Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash) cursor.At++;

@@ -73,7 +73,15 @@ internal static class Blocks
         if (char.IsLower(begins)) return !IsDefinition(context, line) && (before.Heading is not null || IsUnfinished(context, before));
         if (before.Heading is not null && (begins is '(' or '[' or '*' or '{' || first.Kind is TokenKind.Dash)) return true;
         int lineLength = last.Span.End - context.Tokens[LineStart(context, before.End - 1)].Span.Start;
-        return before.Heading is not null && lineLength >= LongLine && last.Kind is TokenKind.Word or TokenKind.Number && !Statements.Instructions.StartAt(new Cursor(context, line.Start, line.End));
+        return before.Heading is not null && lineLength >= LongLine && last.Kind is TokenKind.Word or TokenKind.Number && !EndsWithCount(context, before) && !Statements.Instructions.StartAt(new Cursor(context, line.Start, line.End));
+    }
+
+    /// <summary>'… join. – 40 sts': the row is told to its end.</summary>
+    private static bool EndsWithCount(ReadingContext context, Block before)
+    {
+        int dash = before.End - 1;
+        while (dash > before.Body && context.Tokens[dash].Kind is not (TokenKind.Dash or TokenKind.Dot or TokenKind.Semicolon or TokenKind.Colon)) dash--;
+        return dash > before.Body && Counts.StatedCounts.Whole(new Cursor(context, dash + 1, before.End), context.Source) is not null;
     }
 
     /// <summary>Prose goes on where its line is long and has no full stop.</summary>

@@ -31,6 +31,7 @@ internal static class LooseLines
         cursor.At = from;
     }
 
+    private static readonly Phrase HeadsRow = new("row|rnd|r #");
     private static readonly Phrase MakeChain = new("make|with a ch of #");
     private static readonly Phrase Repeating = new("rep|next|join|sew");
 
@@ -51,7 +52,9 @@ internal static class LooseLines
         var whole = new Cursor(cursor.Context, from, cursor.End);
         string text = whole.Slice(from, cursor.End);
         var steps = StepReader.ReadAll(whole).Steps;
-        bool remark = !Statements.Instructions.StartAt(new Cursor(cursor.Context, from, cursor.End)) || steps.All(step => step is FastenOffStep or RemarkStep or MarkerStep or TurnStep or ColourStep or UncountedStep or JoinStep { Where.Choice: PlaceChoice.OtherPiece }) || RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.End));
+        bool remark = !Statements.Instructions.StartAt(new Cursor(cursor.Context, from, cursor.End)) || steps.All(step => step is FastenOffStep or RemarkStep or MarkerStep or TurnStep or ColourStep or UncountedStep or JoinStep { Where.Choice: PlaceChoice.OtherPiece }) || RemarkWords.NameNoWork(new Cursor(cursor.Context, from, cursor.End));
+        // 'Row 5 …' that does not read as a row is never taken for prose where it names stitches.
+        if (HeadsRow.Match(cursor.Context.Tokens.AsSpan(0, cursor.End), from) >= 0 && !RemarkWords.NameNoWork(new Cursor(cursor.Context, from, cursor.End))) remark = false;
         return new Passage(text, remark, whole.Span(from, cursor.End));
     }
 }

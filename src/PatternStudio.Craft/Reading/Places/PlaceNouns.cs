@@ -8,11 +8,11 @@ namespace PatternStudio.Craft.Reading.Places;
 internal static class PlaceNouns
 {
     private static readonly Phrase Corner = new("corner sp|loop|st|mesh?");
-    private static readonly Phrase TurningChain = new("tch|t");
+    private static readonly Phrase ShortTurningChain = new("t ch");
     private static readonly Phrase BeginningChain = new("the? turn|beg ch");
     private static readonly Phrase NumberedBeginning = new("the? turn|beg # ch");
     private static readonly Phrase Ring = new("the? magic|center|adjustable|sliding? ring|mr");
-    private static readonly Phrase MagicLoop = new("the? magic|adjustable|sliding loop|knot");
+    private static readonly Phrase MagicLoop = new("the? magic|adjustable|sliding|slip ring|loop|knot");
     private static readonly Phrase SpaceWord = new("sp|loop|mesh|arch|lp");
     private static readonly Phrase ChainWord = new("foundation|base? ch st?");
     private static readonly Phrase StitchOfChain = new("st of foundation|base|beg|end? ch");
@@ -51,7 +51,11 @@ internal static class PlaceNouns
     private static PlaceKind? TakeNoun(Cursor cursor)
     {
         if (TakeLongName(cursor) is { } named) return named;
-        if (cursor.Take(Corner)) return new PlaceKind(PlaceNoun.Corner);
+        if (cursor.Take(Corner))
+        {
+            TakeChainSpace(cursor);
+            return new PlaceKind(PlaceNoun.Corner);
+        }
         if (TakeTurningChain(cursor) is { } turning) return turning;
         if (TakeChainSpace(cursor) is { } space) return space;
         if (cursor.Take(Ring) || cursor.Take(MagicLoop) || cursor.Now.IsWord("mc") && cursor.Context.McIsRing && cursor.TakeWord("mc")) return PlaceKind.Ring;
@@ -131,6 +135,7 @@ internal static class PlaceNouns
     {
         int from = cursor.At;
         if (cursor.Now.IsWord("tch")) cursor.At++;
+        else if (cursor.Take(ShortTurningChain)) return PlaceKind.TurningChain with { Chains = ChainNumber(cursor) };
         else if (cursor.Take(NumberedBeginning)) return PlaceKind.TurningChain with { Chains = Math.Min(cursor.Ahead(-2).Value, ReadingLimits.Number) };
         else if (!cursor.Take(BeginningChain)) return null;
         int? chains = ChainNumber(cursor);

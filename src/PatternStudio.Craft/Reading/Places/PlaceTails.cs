@@ -27,7 +27,7 @@ internal static class PlaceTails
         if (cursor.Now.IsWord("make") && (cursor.Ahead(1).Kind == TokenKind.End || Cursor.IsSeparator(cursor.Ahead(1).Kind)) && cursor.TakeWord("make")) return place with { Choice = PlaceChoice.JustMade };
         place = TakeRowNumber(cursor, PlacesWithin.Take(cursor, place));
         TakeAsBefore(cursor, place);
-        TakeBeside(cursor, place);
+        place = TakeBeside(cursor, place);
         place = TakeRowsBelow(cursor, place);
         cursor.Take(OfTheRow);
         place = TakeExtent(cursor, place);
@@ -59,17 +59,23 @@ internal static class PlaceTails
         if (!cursor.Take(AsJoining) && PlaceNouns.Take(cursor) is null) cursor.At = from;
     }
 
-    /// <summary>'sp between 3-dc groups', 'sp before next 3-dc group': which space it is.</summary>
-    private static void TakeBeside(Cursor cursor, Placement place)
+    /// <summary>'sp between 3-dc groups', 'sp before next 3-dc group': which space it is. 'Each sp between sts' is no chain space, but the gap.</summary>
+    private static Placement TakeBeside(Cursor cursor, Placement place)
     {
         int from = cursor.At;
-        if (place.Kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !cursor.Take(Beside)) return;
-        if (PlaceNouns.Take(cursor) is null) cursor.At = from;
-        else
+        if (place.Kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !cursor.Take(Beside)) return place;
+        bool between = cursor.Context.Tokens[from].IsWord("between");
+        PlaceKind? named = PlaceNouns.Take(cursor);
+        bool several = named is null && Numbers.TakePlain(cursor) is not null;
+        if ((named ?? PlaceNouns.Take(cursor)) is not { } beside)
         {
-            int after = cursor.At;
-            if (!cursor.Take(AndBeside) || PlaceNouns.Take(cursor) is null) cursor.At = after;
+            cursor.At = from;
+            return place;
         }
+        int after = cursor.At;
+        bool and = cursor.Take(AndBeside) && PlaceNouns.Take(cursor) is not null;
+        if (!and) cursor.At = after;
+        return between && !and && !several && place.Kind.Noun == PlaceNoun.Space && beside.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch ? place with { Kind = new PlaceKind(PlaceNoun.Gap) } : place;
     }
 
     private static Placement TakeRowsBelow(Cursor cursor, Placement place)

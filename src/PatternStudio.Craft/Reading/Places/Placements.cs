@@ -9,6 +9,7 @@ internal static class Placements
 {
     private static readonly Phrase Preposition = new("in|on|under|at|around|through|to|onto");
     private static readonly Phrase WithoutPreposition = new("each|next|same");
+    private static readonly Phrase TopOf = new("the? top of");
     private static readonly Phrase And = new("and then? also?");
 
     /// <summary>Takes a placement with all that the same words add; null where none stands here.</summary>
@@ -28,6 +29,7 @@ internal static class Placements
     public static Placement? TakeBare(Cursor cursor)
     {
         int from = cursor.At;
+        cursor.Take(TopOf);
         if (cursor.Kind == TokenKind.Number || TakeOne(cursor, needsPreposition: false) is not { } placement)
         {
             cursor.At = from;
@@ -41,6 +43,9 @@ internal static class Placements
     {
         int after = cursor.At;
         cursor.Take(TokenKind.Comma);
+        if (cursor.Take(And) && TakeSweep(cursor) is { } rest) return first with { And = rest };
+        cursor.At = after;
+        cursor.Take(TokenKind.Comma);
         if (cursor.Take(And) && (cursor.Is(Preposition) || cursor.Is(WithoutPreposition) || first.Choice == PlaceChoice.Over)
             && TakeOne(cursor, needsPreposition: false) is { } second
             && !StartsStitch(cursor))
@@ -50,6 +55,16 @@ internal static class Placements
         }
         cursor.At = after;
         return first;
+    }
+
+    /// <summary>'in 2nd ch from hook and across', '… and to end of row': one in each of the rest.</summary>
+    private static Placement? TakeSweep(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (Extents.Take(cursor) is { Kind: ExtentKind.ToEnd or ExtentKind.ToLast } extent && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind) || cursor.Kind is TokenKind.Open or TokenKind.Close))
+            return new Placement(PlaceChoice.Each, PlaceKind.AnyStitch, cursor.SpanFrom(from)) { Extent = extent };
+        cursor.At = from;
+        return null;
     }
 
     private static bool StartsStitch(Cursor cursor) => cursor.Now.IsWord("work");

@@ -7,14 +7,14 @@ namespace PatternStudio.Craft.Reading.Places;
 internal static class PlacesWithin
 {
     private static readonly Phrase Of = new("of|on the?");
-    private static readonly Phrase Choice = new("next|each|same|first|last|this|that|a|beg");
+    private static readonly Phrase Choice = new("next|each|same|first|last|prev|this|that|a|beg");
     private static readonly Phrase OtherPiece = new("first|second|2nd|3rd|4th|other|prev|last|next|adjacent|corresponding|any? motif|square|piece|front|back|hexagon");
-    private static readonly Phrase RowWord = new("row|rnd|prev|last");
+    private static readonly Phrase RowWord = new("prev|last? row|rnd");
 
     public static Placement Take(Cursor cursor, Placement place)
     {
         int from = cursor.At;
-        if (!cursor.Take(Of) || cursor.Is(RowWord) && !cursor.Now.IsWord("last"))
+        if (!cursor.Take(Of) || cursor.Is(RowWord))
         {
             cursor.At = from;
             return place;

@@ -13,6 +13,7 @@ internal static class SpecialPlaces
     private static readonly Phrase Between = new("in? the? sp? between the? next|first|last?");
     private static readonly Phrase TopOfTurning = new("in|on|to the? top st? of the?");
     private static readonly Phrase InTurning = new("in|on|over|under|to the?");
+    private static readonly Phrase WhichChain = new("beg|turn|first|initial|the|prev|row|rnd");
     private static readonly Phrase Space = new("sp|loop");
     private static readonly Phrase And = new("and");
     private static readonly Phrase Part = new("in|at|to|on|around the? next|same|first|last? base|tip|foot|bottom|joining|join|seam|neck");
@@ -64,12 +65,28 @@ internal static class SpecialPlaces
     private static Placement? TakeTopOfTurning(Cursor cursor, int from)
     {
         if (!cursor.Take(TopOfTurning)) return null;
+        if (TakeNumberOfChains(cursor) is { } chains) return new Placement(PlaceChoice.TurningChainTop, PlaceKind.TurningChain with { Chains = chains }, default);
         return PlaceNouns.Take(cursor) switch
         {
             { Noun: PlaceNoun.TurningChain or PlaceNoun.ChainSpace or PlaceNoun.Chain } kind =>
                 new Placement(PlaceChoice.TurningChainTop, PlaceKind.TurningChain with { Chains = kind.Chains }, default),
             _ => null,
         };
+    }
+
+    /// <summary>'top of 3 ch', 'top of beginning 3-ch': the number first, as UK patterns write it.</summary>
+    private static int? TakeNumberOfChains(Cursor cursor)
+    {
+        int from = cursor.At;
+        while (cursor.Take(WhichChain)) { }
+        if (cursor.Kind == TokenKind.Number && Numbers.TakePlain(cursor) is { } chains)
+        {
+            cursor.Take(TokenKind.Hyphen);
+            cursor.Take(WhichChain);
+            if (cursor.TakeWord("ch") && !cursor.Is(Space)) return chains;
+        }
+        cursor.At = from;
+        return null;
     }
 
     private static Placement? TakeTurning(Cursor cursor, int from)

@@ -47,7 +47,9 @@ internal static class BracketRemarks
         Cursor inside = cursor.Inside(partner);
         if (TakeName(inside, steps.Last is GroupStep) is not { } stitch || !inside.AtEnd) return false;
         cursor.At = partner + 1;
-        if (steps.Last is GroupStep group) steps.ReplaceLast(group with { Named = stitch, Span = group.Span.Through(cursor.SpanFrom(from)) });
+        if (steps.Last is StitchStep { PerPlace: { IsPlain: true } several, Where: { } where } one && several.Values[0] > 1 && cursor.Context.IsGroup(stitch))
+            steps.ReplaceLast(new GroupStep([one with { PerPlace = null, Count = several, Where = null }], where, one.Span.Through(cursor.SpanFrom(from))) { Named = stitch });
+        else if (steps.Last is GroupStep group) steps.ReplaceLast(group with { Named = stitch, Span = group.Span.Through(cursor.SpanFrom(from)) });
         else AddRemark(cursor, steps, from);
         return true;
     }

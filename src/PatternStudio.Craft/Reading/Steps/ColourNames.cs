@@ -33,6 +33,7 @@ internal static class ColourNames
         if (cursor.At > from && token.Kind == TokenKind.Dot) return token.Glued && IsCapital(cursor, 1) && cursor.Ahead(-1).Span.Length <= 3;
         if (cursor.At > from && (token.Kind == TokenKind.Other || token.Word is "or" or "and")) return IsCapital(cursor, 1);
         if (token.Kind != TokenKind.Word || IsOfThePattern(token.Word)) return false;
+        if (cursor.At == from && Terms.Synonyms.IsColour(token.Word)) return true;
         return IsCapital(cursor, 0) ? !IsStitch(cursor) : anyWord && cursor.At == from && !IsStitch(cursor) && token.Word is not ("last" or "next" or "first" or "each" or "same" or "any");
     }
 

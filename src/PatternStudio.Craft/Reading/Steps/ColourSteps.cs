@@ -25,6 +25,8 @@ internal static class ColourSteps
         int from = cursor.At;
         if (ReadChange(cursor, steps, from)) return true;
         cursor.At = from;
+        if (ReadLetters(cursor, steps, from)) return true;
+        cursor.At = from;
         if (ReadAttach(cursor, steps, from)) return true;
         cursor.At = from;
         if (ReadWith(cursor, steps, from)) return true;
@@ -73,7 +75,30 @@ internal static class ColourSteps
     private static bool ReadWith(Cursor cursor, StepList steps, int from)
     {
         if (!cursor.Take(With) || ColourNames.Take(cursor, anyWord: cursor.Ahead(1) is { Kind: TokenKind.Comma or TokenKind.Dash } or { Word: "ch" }) is not { } colour) return false;
-        steps.Add(new ColourStep(colour, cursor.SpanFrom(from)));
+        AddColour(cursor, steps, from, colour);
+        return true;
+    }
+
+    /// <summary>'9 sc in A, 2 sc in B': the colour of the stitches just told. With a comma before it, the colour is that of what follows.</summary>
+    private static void AddColour(Cursor cursor, StepList steps, int from, string colour)
+    {
+        var step = new ColourStep(colour, cursor.SpanFrom(from));
+        bool ofLast = steps.Last is StitchStep && cursor.Context.Tokens[from - 1].Kind is TokenKind.Word or TokenKind.Number;
+        if (ofLast && steps.Last is { } last)
+        {
+            steps.ReplaceLast(step);
+            steps.Add(last);
+        }
+        else steps.Add(step);
+    }
+
+    /// <summary>'sc 8 MC, sc 4 CC': the yarn's letters alone behind the stitches.</summary>
+    private static bool ReadLetters(Cursor cursor, StepList steps, int from)
+    {
+        if (steps.Last is not StitchStep || from == cursor.Start || cursor.Context.Tokens[from - 1].Kind is not (TokenKind.Word or TokenKind.Number) || cursor.Raw is not ("MC" or "CC" or "A" or "B" or "C" or "D" or "CC1" or "CC2" or "CC3")) return false;
+        cursor.At++;
+        if (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind is not (TokenKind.Open or TokenKind.Close or TokenKind.Star)) return false;
+        AddColour(cursor, steps, from, cursor.Slice(from, cursor.At));
         return true;
     }
 

@@ -9,6 +9,7 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
 {
     private static readonly Phrase DoesNot = new("does|do|will|is|are not|n't count");
     private static readonly Phrase Doesnt = new("doesn't|don't|not|never count");
+    private static readonly Phrase NotAStitch = new("is? not a st");
     private static readonly Phrase Counts = new("always|will|to|now|which|that|and|does? count");
     private static readonly Phrase As = new("as|for|in");
     private static readonly Phrase Article = new("the|a|one|first|1");
@@ -56,6 +57,7 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
 
     private static CountsAsWords? TakeNot(Cursor cursor)
     {
+        if (cursor.Take(NotAStitch)) return new CountsAsWords(ChainRole.DoesNotCount, null, 0);
         if (!cursor.Take(DoesNot) && !cursor.Take(Doesnt)) return null;
         if (cursor.Take(As)) TakeThing(cursor);
         return new CountsAsWords(ChainRole.DoesNotCount, null, 0);
@@ -100,7 +102,9 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
             return 0;
         }
         cursor.Take(TokenKind.Hyphen);
-        int chains = before ?? Numbers.TakePlain(cursor) ?? 1;
+        // 'and 1 ch-1 sp': one space of one chain.
+        int? length = Numbers.TakePlain(cursor);
+        int chains = length ?? before ?? 1;
         cursor.TakeWord("sp");
         int after = cursor.At;
         while (cursor.Kind == TokenKind.Comma || cursor.Now.IsWord("and")) cursor.At++;

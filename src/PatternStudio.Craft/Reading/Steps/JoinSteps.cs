@@ -10,7 +10,7 @@ internal static class JoinSteps
 {
     private static readonly Phrase Join = new("join|close|unite rnd|it|them|row|the?");
     private static readonly Phrase With = new("with|by|using a|1|one?");
-    private static readonly Phrase FormRing = new("to|and|forming form|make|close? a|the? ring");
+    private static readonly Phrase FormRing = new("to|and|forming|into form|make|close|create? a|the? ring|loop");
     private static readonly Phrase InRing = new("in|to a? ring");
     private static readonly Phrase RingWord = new("the? ring");
     private static readonly Phrase To = new("to|in|at|on|next|all|last|first|center|corresponding|same|motif|and|each|any|it|a|another|both|remaining");

@@ -68,7 +68,7 @@ internal static class PlaceFirstSteps
     }
 
     private static bool IsMagic(Cursor cursor, Placement where) =>
-        where.Choice == PlaceChoice.InRing && cursor.Context.Source.Slice(where.Span).Contains("magic", StringComparison.OrdinalIgnoreCase);
+        where.Choice == PlaceChoice.InRing && cursor.Context.Source.Slice(where.Span) is var words && (words.Contains("magic", StringComparison.OrdinalIgnoreCase) || words.EndsWith("MR", StringComparison.OrdinalIgnoreCase) || words.EndsWith("MC", StringComparison.OrdinalIgnoreCase));
 
     private static bool IsMember(Step step) => step is StitchStep { Where: null } or ChainStep;
 }

@@ -9,7 +9,7 @@ internal static class RemarkSteps
     /// <summary>How remarks begin that may hold any word: sewing, care, what comes of it.</summary>
     private static readonly PhraseSet Sure = new(
     [
-        new("# times over hook|needle"), new("total #"), new("there are|is|will|should"), new("beg at|from"), new("this increases|allows|decreases|leaves"), new("to keep"), new("to even"), new("to adjust"), new("overlapping"), new("matching"), new("spread"), new("that is"), new("embroider"), new("if"), new("all rather"), new("tie"), new("they must"), new("these st"), new("here begins|beg"), new("for the? buttons|button|upper"), new("starting at|from"), new("being|be careful"), new("applique"), new("sew|tack|baste|attach to|fasten to"), new("cut # strips|pieces|squares"), new("turn under"), new("when change|changing"), new("pick up and"), new("which forms|completes|will|closes|is"), new("place between|over|around|at|in"), new("taking|take care"), new("making|make sure"), new("be sure"), new("sew"), new("weave in|ends|all"), new("block"), new("stuff"), new("pin"), new("press|steam"),
+        new("# times over hook|needle"), new("at|after the? end of the? row|rnd|last|final|this|each|every"), new("total #"), new("there are|is|will|should"), new("beg at|from"), new("this increases|allows|decreases|leaves"), new("to keep"), new("to even"), new("to adjust"), new("overlapping"), new("matching"), new("spread"), new("that is"), new("embroider"), new("if"), new("all rather"), new("tie"), new("they must"), new("these st"), new("here begins|beg"), new("for the? buttons|button|upper"), new("starting at|from"), new("being|be careful"), new("applique"), new("sew|tack|baste|attach to|fasten to"), new("cut # strips|pieces|squares"), new("turn under"), new("when change|changing"), new("pick up and"), new("which forms|completes|will|closes|is"), new("place between|over|around|at|in"), new("taking|take care"), new("making|make sure"), new("be sure"), new("sew"), new("weave in|ends|all"), new("block"), new("stuff"), new("pin"), new("press|steam"),
         new("overcast"), new("whipstitch"), new("leaving|leave a|an|long|about"), new("adjust"), new("tighten"), new("hold"), new("fold"), new("work through both|all"), new("work behind|around|over|under"), new("work in front|back"),
         new("in front|back of"), new("behind"), new("work # more"), new("repeats|repeat as desired"), new("or any"), new("for the? strap|tie|hanging|loop|button|buttonhole"), new("keeping|keep"), new("mark"),
         new("with? the? rs|ws"), new("with? the? right|wrong side"), new("rs|ws"), new("right|wrong side"), new("this is|side|brings|forms|completes|will|makes|gives|make"), new("see"), new("note"), new("as shown|illustrated"),
@@ -39,6 +39,17 @@ internal static class RemarkSteps
         return false;
     }
 
+    private static readonly Phrase With = new("with|using|use|on");
+
+    /// <summary>'With 4.0 mm hook,', 'Using smaller hook and two strands held together,': what is in the hands.</summary>
+    private static bool NamesTools(Cursor cursor)
+    {
+        if (!cursor.Is(With)) return false;
+        for (int by = 1; by < 12 && cursor.Ahead(by).Kind is TokenKind.Word or TokenKind.Number or TokenKind.Fraction or TokenKind.Hyphen or TokenKind.Slash or TokenKind.Open or TokenKind.Close; by++)
+            if (cursor.Ahead(by).Word is "hook" or "needle" or "strand" or "strands") return true;
+        return false;
+    }
+
     /// <summary>Takes a remark.</summary>
     public static bool Read(Cursor cursor, StepList steps)
     {
@@ -48,7 +59,7 @@ internal static class RemarkSteps
             steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
             return true;
         }
-        bool sure = Sure.IsAt(cursor);
+        bool sure = Sure.IsAt(cursor) || NamesTools(cursor);
         if (!sure && !Careful.IsAt(cursor)) return false;
         Clauses.TakeToComma(cursor);
         if (cursor.At == from || (!sure && !RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.At, cursor.Depth)))) return false;

@@ -19,15 +19,34 @@ internal static class RemarkWords
         return remark;
     }
 
+    /// <summary>True where no stitch, chain, skip or repeat is named: 'Using 2 strands held together' works nothing, whatever numbers it has.</summary>
+    public static bool NameNoWork(Cursor stretch)
+    {
+        int from = stretch.At;
+        bool none = true;
+        while (!stretch.AtEnd && none)
+        {
+            none = !(stretch.Now.Word is "ch" or "skip" or "rep" or "inc" or "dec" or "st" || stretch.Kind == TokenKind.Star || NamesStitch(stretch));
+            stretch.At++;
+        }
+        stretch.At = from;
+        return none;
+    }
+
+    private static bool NamesStitch(Cursor cursor)
+    {
+        int from = cursor.At;
+        bool stitch = cursor.TakeStitch() is not null;
+        cursor.At = from;
+        return stitch;
+    }
+
     private static bool Instructs(Cursor cursor)
     {
         Token token = cursor.Now;
         if (token.Kind is TokenKind.Number or TokenKind.Star or TokenKind.Ordinal) return true;
         if (token.Kind != TokenKind.Word) return false;
         if (token.Word is "ch" or "skip" or "rep" or "turn" or "join" or "inc" or "dec" or "each" or "next" or "tog") return true;
-        int from = cursor.At;
-        bool stitch = cursor.TakeStitch() is not null;
-        cursor.At = from;
-        return stitch;
+        return NamesStitch(cursor);
     }
 }

@@ -15,10 +15,11 @@ internal static class SharedPlaces
     {
         if (steps.Last is not StitchStep { Where: { } where } last || !IsOnePlace(where) || last.Stitch == StitchId.SlipStitch) return;
         int first = FirstOfList(context, steps);
-        if (first < 0 || !ReadsAsGroup(context, steps, first, last)) return;
+        if (first < 0 || !ReadsAsGroup(context, steps, first, last) || IsIncrease(steps, first, last)) return;
         var members = steps.From(first).ToList();
         members[^1] = WithoutPlace(last);
-        steps.Wrap(first, new GroupStep(members.ToEquatableArray(), where, TextSpan.FromTo(members[0].Span.Start, last.Span.End)));
+        bool inTurn = where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch } && members.All(step => step is StitchStep);
+        steps.Wrap(first, new GroupStep(members.ToEquatableArray(), where, TextSpan.FromTo(members[0].Span.Start, last.Span.End)) { MayBeInTurn = inTurn });
     }
 
     /// <summary>'3 dc, ch 1, 3 dc (shell) in next loop': the list before the bracket is what the name stands for. False where no such list stands before it.</summary>
@@ -72,6 +73,11 @@ internal static class SharedPlaces
                 return last.Where!.Count is null || steps.Steps[first] is StitchStep { Count: not null };
         return last.Where!.Choice == PlaceChoice.Same || JoinedByAnd(context, steps, first);
     }
+
+    /// <summary>'1 hdc, 2 hdc in next st': nobody says three of a kind in one place so; the place is the last one's alone.</summary>
+    private static bool IsIncrease(StepList steps, int first, StitchStep last) =>
+        last.Where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch }
+        && steps.Steps.Skip(first).All(step => step is StitchStep stitch && stitch.Stitch == last.Stitch);
 
     private static bool JoinedByAnd(ReadingContext context, StepList steps, int first)
     {

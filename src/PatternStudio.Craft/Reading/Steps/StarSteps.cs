@@ -12,6 +12,9 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class StarSteps
 {
     private const int MostStars = 1000;
+    private static readonly Phrase RepFrom = new("rep from|between the?");
+    private static readonly Phrase ToMark = new("to|and the?");
+    private static readonly Phrase BetweenStars = new("rep inst|instructions|sequence|section|st? between the? star");
     private static readonly Phrase RepStar = new("rep from? last|first? star?");
 
     public static bool Read(Cursor cursor, StepList steps)
@@ -33,6 +36,20 @@ internal static class StarSteps
         return true;
     }
 
+    /// <summary>'*…*, repeat from * to * …', 'rep between *s': the passage between the marks, once more than it says.</summary>
+    private static bool TakeFromMarkToMark(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(RepFrom) && cursor.Take(TokenKind.Star))
+        {
+            int after = cursor.At;
+            if (!cursor.Take(ToMark) || !cursor.Take(TokenKind.Star)) cursor.At = after;
+            return true;
+        }
+        cursor.At = from;
+        return cursor.Take(BetweenStars);
+    }
+
     private static RepeatStar? Closes(Cursor cursor, StepList steps, string mark) =>
         steps.Stars.LastOrDefault(star => star.Mark == mark && !star.Used && star.At < steps.Count);
 
@@ -40,8 +57,10 @@ internal static class StarSteps
     {
         cursor.Take(TokenKind.Comma);
         int after = cursor.At;
-        cursor.Take(RepStar);
+        bool again = TakeFromMarkToMark(cursor);
+        if (!again) cursor.Take(RepStar);
         Extent? extent = Extents.Take(cursor);
+        if (again && extent is { Kind: ExtentKind.Times, Count: { } more }) extent = extent with { Count = RepeatExtents.OneMore(more) };
         if (extent is null && cursor.At == after) return false;
         extent ??= new Extent(ExtentKind.Unstated, cursor.SpanFrom(after));
         EquatableArray<Step> repeated = steps.From(open.At);

@@ -30,6 +30,7 @@ internal static class StepReader
         ChainSteps.Read,
         SkipSteps.Read,
         EitherSteps.Read,
+        PlaceLastSteps.Read,
         PlaceFirstSteps.Read,
         ShapingSteps.Read,
         StartingAtSteps.Read,

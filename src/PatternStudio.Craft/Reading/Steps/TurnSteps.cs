@@ -18,7 +18,7 @@ internal static class TurnSteps
     private static readonly Phrase MarkerAlone = new("pm|mm|sm");
     private static readonly Phrase MarkerTail = new("up|in|at|here|for|to|first|this|last|each|next|the|st|beg|of|rnd|row|sc|center|corner|as|you|go|needed");
     private static readonly Phrase Magic = new("work|make|start|beg|with? with|from|create? a|an? magic|adjustable|sliding|slip ring|loop|knot");
-    private static readonly Phrase MagicAlone = new("mr|mc");
+    private static readonly Phrase WorkInMagic = new("work in a|an|the? magic|adjustable|sliding|slip ring|loop");
 
     public static bool Read(Cursor cursor, StepList steps)
     {
@@ -27,7 +27,7 @@ internal static class TurnSteps
         else if (cursor.Take(DoNotJoin) || cursor.Take(DontJoin)) steps.Add(new DoNotJoinStep(cursor.SpanFrom(from)));
         else if (cursor.Take(Turn)) steps.Add(new TurnStep(cursor.SpanFrom(from)));
         else if (cursor.Take(FastenOff) || cursor.TakeWord("fo") || (cursor.Is(Cut) && cursor.Take(Cut))) ReadFastenOff(cursor, steps, from);
-        else if (cursor.Take(Magic) || cursor.Take(MagicAlone)) steps.Add(new MagicRingStep(cursor.SpanFrom(from)));
+        else if (cursor.Take(Magic) || cursor.Take(WorkInMagic) || cursor.TakeWord("mr") || cursor.Context.McIsRing && cursor.TakeWord("mc")) steps.Add(new MagicRingStep(cursor.SpanFrom(from)));
         else if (cursor.Take(Marker) || cursor.Take(MarkerAlone)) ReadMarker(cursor, steps, from);
         else return false;
         return true;

@@ -17,9 +17,44 @@ internal sealed class Emphasis(string text, int end)
         {
             '#' => Run(at, '#'),
             '-' or '•' or '·' when at + 1 < end && text[at + 1] == ' ' => 1,
+            '*' when IsBullet(at) => 1,
+            _ when IsOrnament(text[at]) => 1,
             '*' or '_' => Opening(at),
             _ => 0,
         };
+    }
+
+    /// <summary>'●', '✓' and the like before a line.</summary>
+    private static bool IsOrnament(char mark) =>
+        char.GetUnicodeCategory(mark) is System.Globalization.UnicodeCategory.OtherSymbol && Marks.KindOf(mark) == TokenKind.Other || mark is '‣' or '◦' or '▪' or '●' or '■' or '○' or '♥';
+
+    /// <summary>'* Use a stitch marker.': a star and a blank before each of several lines, in which nothing repeats from it.</summary>
+    private bool IsBullet(int at)
+    {
+        if (at + 1 >= end || text[at + 1] != ' ') return false;
+        int stop = LineEnd(at);
+        ReadOnlySpan<char> line = text.AsSpan(at + 1, stop - at - 1);
+        return !line.Contains('*') && !line.Contains("rep", StringComparison.OrdinalIgnoreCase) && (BeginsWithStar(NextLine(stop)) || BeginsWithStar(LineBefore(at)));
+    }
+
+    private bool BeginsWithStar(int at) => at >= 0 && at + 1 < end && text[at] == '*' && text[at + 1] == ' ';
+
+    private int LineEnd(int at) => text.IndexOfAny(['\n', '\r'], at, end - at) is >= 0 and int line ? line : end;
+
+    private int NextLine(int stop)
+    {
+        while (stop < end && char.IsWhiteSpace(text[stop])) stop++;
+        return stop < end ? stop : -1;
+    }
+
+    private int LineBefore(int at)
+    {
+        int last = at - 1;
+        while (last >= 0 && char.IsWhiteSpace(text[last])) last--;
+        if (last < 0) return -1;
+        int start = text.LastIndexOfAny(['\n', '\r'], last) + 1;
+        while (start < last && text[start] is ' ' or '\t') start++;
+        return start;
     }
 
     private int Opening(int at)

@@ -88,6 +88,12 @@ internal sealed class Lexer
         char mark = text[at++];
         if (mark == '.' && EndsAbbreviation()) return;
         TokenKind kind = mark == '+' && tokens is [.., { Kind: TokenKind.Number }] ? TokenKind.Other : Marks.KindOf(mark);
+        if (mark == '*' && tokens.Count > 0 && IsTimesSign())
+        {
+            tokens.Add(new Token(TokenKind.Word, "times", 0, TextSpan.FromTo(start, at), startsLine, glued));
+            (startsLine, glued) = (false, true);
+            return;
+        }
         if (kind == TokenKind.Star) while (at < end && (Now == mark || (Now == ' ' && Ahead() == mark && mark == '*'))) at++;
         if (kind == TokenKind.Hyphen)
         {
@@ -96,6 +102,19 @@ internal sealed class Lexer
             if (run || !glued || at >= end || char.IsWhiteSpace(Now)) kind = TokenKind.Dash;
         }
         Add(kind, start);
+    }
+
+    /// <summary>'(2 sc, inc)*6', 'inc * 6': a star between what is repeated and a bare number multiplies.</summary>
+    private bool IsTimesSign()
+    {
+        if (startsLine || tokens[^1].Kind is not (TokenKind.Close or TokenKind.Word)) return false;
+        int next = at;
+        while (next < end && text[next] == ' ') next++;
+        int digits = next;
+        while (next < end && char.IsAsciiDigit(text[next])) next++;
+        if (next == digits || next - digits > 3) return false;
+        while (next < end && text[next] == ' ') next++;
+        return next >= end || text[next] is '\n' or '\r' or ',' or ';' or '.' or ')' or ']' or '–' or '—' or '-' || (text[next] is '(' or '[' && text.IndexOfAny([',', '/'], next, Math.Min(6, end - next)) < 0);
     }
 
     /// <summary>The dot of 'sc. in next', 'rep. from *': glued to a short word and followed by more of the same sentence.</summary>

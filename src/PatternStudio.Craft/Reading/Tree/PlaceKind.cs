@@ -23,6 +23,9 @@ public enum PlaceNoun
     /// <summary>A group that the pattern names: 'shell', 'V-st' (see <see cref="PlaceKind.Stitch"/>).</summary>
     Group,
 
+    /// <summary>'each space between sts': under no loop and in no chain space, between a stitch and the one after it.</summary>
+    Gap,
+
     /// <summary>'st or sp', 'each st and ch-1 sp': stitches, and each chain space as one place.</summary>
     StitchOrSpace,
 

@@ -62,6 +62,12 @@ public sealed record GroupStep(EquatableArray<Step> Steps, Placement Where, Text
     /// <summary>'(2 dc, ch 2, 3 dc) in 4th ch from hook (3 skipped chs count as dc)': what the skipped chains stand for; null where the words don't say.</summary>
     public SkippedChains? Skipped { get; init; }
 
+    /// <summary>
+    /// True for '1 sc, 2 hdc in next st' without brackets of its own: the place may be that of the last stitch only, and the others go into the stitches before it.
+    /// What comes out decides.
+    /// </summary>
+    public bool MayBeInTurn { get; init; }
+
     /// <summary>A name given on the way: '3 dc, ch 1, 3 dc (shell) in next loop'.</summary>
     public StitchId? Named { get; init; }
 }

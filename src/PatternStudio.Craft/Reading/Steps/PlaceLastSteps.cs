@@ -1,0 +1,21 @@
+using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.Tokens;
+using PatternStudio.Craft.Reading.Tree;
+
+namespace PatternStudio.Craft.Reading.Steps;
+
+/// <summary>Reads a place behind a comma, for the list before it: '2 dc, ch 1, 3 dc, into the loop.', '3 dc, ch 2, 3 dc, all in next ch-2 sp;'.</summary>
+internal static class PlaceLastSteps
+{
+    private static readonly Phrase All = new("all|both");
+
+    public static bool Read(Cursor cursor, StepList steps)
+    {
+        if (steps.Last is not StitchStep { Where: null } last || cursor.Ahead(-1).Kind != TokenKind.Comma) return false;
+        cursor.Take(All);
+        if (Placements.Take(cursor) is not { } where || !(cursor.AtEnd || cursor.Kind is TokenKind.Dot or TokenKind.Semicolon or TokenKind.Open)) return false;
+        steps.ReplaceLast(last with { Where = where, PerPlace = last.Count ?? last.PerPlace, Count = null, Span = Text.TextSpan.FromTo(last.Span.Start, where.Span.End) });
+        SharedPlaces.Group(cursor.Context, steps);
+        return true;
+    }
+}
