@@ -14,6 +14,7 @@ internal sealed partial class RowWorker
         if (OtherHalfOfOval(step) is { } half) return AroundOval(step, half);
         if (ShapedAt(step, all, index) is var (shapedStitch, where, shaping)) return WorkShaped(step, shapedStitch, where, shaping);
         if (IsClosingSlipStitch(step, all, index)) return Join(new JoinStep(step.Stitch, step.Where, false, step.Span));
+        if (IsSlipStitchToFirst(step)) return Join(new JoinStep(step.Stitch, null, false, step.Span));
         if (IsOpeningMove(step, all, index))
         {
             Emit(new Cell(CellKind.Join, StitchId.SlipStitch, 0, [], false, step.Span));
@@ -38,6 +39,10 @@ internal sealed partial class RowWorker
         if (step.Where.Choice == PlaceChoice.RowEnds || step.Where.Kind.Noun == PlaceNoun.RowEnd) return WorkEvenly(step, traits);
         return AtEach(step.Where, Reserve(all, index), target => WorkInto(step, traits, Number(step, 1), target));
     }
+
+    /// <summary>'*(2 dc, ch 2, sl st) in same st, sl st in next st; rep from * around': the last of them goes into the first stitch again and closes the round.</summary>
+    private bool IsSlipStitchToFirst(StitchStep step) =>
+        GoesAround && step.Stitch == StitchId.SlipStitch && !builder.IsEmpty && step.Where is { Choice: PlaceChoice.Next, Count: null, And: null, Further: null, Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch } && course is not null && Left().Stitches == 0;
 
     /// <summary>How many stitches: per place where places are named, in all where they are not; null where this size skips the step.</summary>
     private int? Number(StitchStep step, int usual) =>

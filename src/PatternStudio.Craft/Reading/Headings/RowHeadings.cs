@@ -14,6 +14,7 @@ internal static class RowHeadings
     private static readonly Phrase AllRows = new("all|every other|even|odd|alt|rs|ws|right|wrong? number|numbered|side? row|rnd");
     private static readonly Phrase Inclusive = new("inclusive|incl");
     private static readonly Phrase Named = new("next|foundation|set|setup|base|joining|starting|edging|border|beg|first|last|final|increase|decrease up? row|rnd");
+    private static readonly Phrase Instructing = new("rep|work|cont|for|in|on|at|this|join|turn|skip|with|from|make|note|gauge|each|when|after|before|as");
     private static readonly Phrase FoundationChain = new("foundation ch|ring?");
     private static readonly Phrase StartingChain = new("starting|beg|base ch");
 
@@ -32,7 +33,7 @@ internal static class RowHeadings
     private static RowHeading? TakeWhole(Cursor cursor, bool startsLine, bool ranges)
     {
         int from = cursor.At;
-        RowHeading? heading = TakeNumbered(cursor, ranges) ?? TakeOrdinals(cursor) ?? TakeNext(cursor) ?? TakeEvery(cursor) ?? TakeNamed(cursor);
+        RowHeading? heading = TakeNumbered(cursor, ranges) ?? TakeOrdinals(cursor) ?? TakeNext(cursor) ?? TakeEvery(cursor) ?? TakeNamed(cursor) ?? (startsLine ? TakeOwnName(cursor) : null);
         if (heading is not null)
         {
             heading = HeadingSides.Take(cursor, heading);
@@ -162,5 +163,18 @@ internal static class RowHeadings
         if (!cursor.Take(Named)) return cursor.Take(FoundationChain) || cursor.Take(StartingChain) ? Of(RowKind.Foundation, RowNumbering.None) : null;
         RowKind kind = cursor.Ahead(-1).IsWord("rnd") ? RowKind.Round : RowKind.Row;
         return Of(kind, RowNumbering.Next) with { Last = SizedNumber.Of(1) };
+    }
+
+    /// <summary>'Ribbing Round:', 'Picot row:', 'Crown shaping rnd:': a row with a name of its own.</summary>
+    private static RowHeading? TakeOwnName(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Kind == TokenKind.Word && IsCapital(cursor, 0) && !cursor.Is(Instructing))
+        {
+            while (cursor.At - from < 3 && cursor.Kind is TokenKind.Word or TokenKind.Hyphen && cursor.Now.Word is not ("row" or "rnd" or "the" or "of" or "in")) cursor.At++;
+            if (cursor.At > from && TakeKind(cursor) is { } kind && cursor.Kind == TokenKind.Colon) return Of(kind, RowNumbering.Next) with { Last = SizedNumber.Of(1) };
+        }
+        cursor.At = from;
+        return null;
     }
 }

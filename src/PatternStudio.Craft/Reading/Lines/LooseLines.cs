@@ -55,6 +55,8 @@ internal static class LooseLines
         bool remark = !Statements.Instructions.StartAt(new Cursor(cursor.Context, from, cursor.End)) || steps.All(step => step is FastenOffStep or RemarkStep or MarkerStep or TurnStep or ColourStep or UncountedStep or JoinStep { Where.Choice: PlaceChoice.OtherPiece }) || RemarkWords.NameNoWork(new Cursor(cursor.Context, from, cursor.End));
         // 'Row 5 …' that does not read as a row is never taken for prose where it names stitches.
         if (HeadsRow.Match(cursor.Context.Tokens.AsSpan(0, cursor.End), from) >= 0 && !RemarkWords.NameNoWork(new Cursor(cursor.Context, from, cursor.End))) remark = false;
+        // Nor is what repeats from a star.
+        if (steps.Any(step => step is RepeatStep { Mark: RepeatMark.Star })) remark = false;
         return new Passage(text, remark, whole.Span(from, cursor.End));
     }
 }

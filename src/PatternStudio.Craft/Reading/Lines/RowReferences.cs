@@ -13,6 +13,7 @@ namespace PatternStudio.Craft.Reading.Lines;
 /// </summary>
 internal static class RowReferences
 {
+    private const int MostTimes = 100;
     private static readonly Phrase As = new("and? work|make|follow the? same? as|like|directions for? in? the? directions? for? the?");
     private static readonly Phrase SameAs = new("the? same as|like for? in? the?");
     private static readonly Phrase Same = new("the? work? same|like as? for? in?");
@@ -21,7 +22,7 @@ internal static class RowReferences
     private static readonly Phrase Rep = new("cont? to? rep|work the? instructions|directions? for? of? the?");
     private static readonly Phrase Last = new("last|prev");
     private static readonly Phrase OfPiece = new("of|in|on|until|to the?");
-    private static readonly Phrase Then = new("and? then");
+    private static readonly Phrase Then = new("and? then rep?");
     private static readonly Phrase EndingWithRow = new("end|finishing with|on|after a|an? row|rnd|rs|ws|right|wrong");
     private static readonly Phrase MoreInEach = new("work # more");
     private static readonly Phrase UntilWords = new("until|till");
@@ -68,6 +69,13 @@ internal static class RowReferences
         }
         EquatableArray<int> rows = TakeThenRows(cursor, named.Rows);
         SizedNumber? times = TakeTimes(cursor);
+        if (times is { IsPlain: true } && times.Values[0] is > 0 and < MostTimes and { } told)
+        {
+            // 'Rep Rows 3 and 4 twice, then rep Row 3'.
+            EquatableArray<int> inAll = Enumerable.Repeat(rows, told).SelectMany(row => row).ToEquatableArray();
+            EquatableArray<int> more = TakeThenRows(cursor, inAll);
+            if (more.Count > inAll.Count) (rows, times) = (more, null);
+        }
         cursor.Take(AlternateWords);
         if (cursor.Is(OfPiece)) Clauses.TakeToComma(cursor);
         TakeEnding(cursor);

@@ -18,6 +18,7 @@ internal static class PlaceNouns
     private static readonly Phrase StitchOfChain = new("st of foundation|base|beg|end? ch");
     private static readonly Phrase StitchWord = new("st");
     private static readonly Phrase OrSpace = new("and|or in? each? ch? sp|loop");
+    private static readonly Phrase OrNumberedSpace = new("and|or ch # sp|loop");
     private static readonly Phrase OrChain = new("and|or in? each? ch");
     private static readonly Phrase RowEnd = new("row end|st?");
     private static readonly Phrase EndOfRow = new("end of each|next? row");
@@ -123,7 +124,7 @@ internal static class PlaceNouns
         cursor.Take(noun);
         if (kind != PlaceKind.AnyStitch) return kind;
         int from = cursor.At;
-        if (cursor.Take(OrSpace)) return new PlaceKind(PlaceNoun.StitchOrSpace);
+        if (cursor.Take(OrSpace) || cursor.Ahead(-2).IsWord("each") && cursor.Take(OrNumberedSpace)) return new PlaceKind(PlaceNoun.StitchOrSpace);
         if (cursor.Take(OrChain) && !IsNumber(cursor)) return new PlaceKind(PlaceNoun.StitchOrChain);
         cursor.At = from;
         return kind;
