@@ -37,6 +37,9 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
     /// <summary>True while a line without a row heading is read: there 'Rep Row 2' stands for rows of its own.</summary>
     public bool LineHasNoHeading { get; set; }
 
+    /// <summary>True while a 'Next row' is read: 'Next row: Rep Row 2 until piece measures 80 cm' stands for as many rows as that takes.</summary>
+    public bool HeadingIsNext { get; set; }
+
     public IReadOnlyList<ReadingTrouble> Troubles => troubles;
 
     /// <summary>True where rows are headed by bare numbers.</summary>

@@ -294,7 +294,7 @@ internal sealed partial class RowWorker
         if (step.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } slip } && slip == StitchId.SlipStitch && course?.Find(0, (cell, _) => cell.Stitch == slip) < 0) return null;
         State before = at;
         // 'Skip first st' names the first place whether or not the turning chain has taken it.
-        if (course is not null && context.Says(step.Span, "first")) at = at with { Position = 0, Chain = 0 };
+        if (course is not null && (context.Says(step.Span, "first") || IsUnderTurningChain(step, count))) at = at with { Position = 0, Chain = 0 };
         long first = -1;
         for (int i = 0; i < count; i++)
         {
@@ -311,6 +311,10 @@ internal sealed partial class RowWorker
         }
         return null;
     }
+
+    /// <summary>'3 ch (counts as 1 tr), miss 1 tr, 1 tr into each tr to end': the one missed is the one that the turning chain stands on.</summary>
+    private bool IsUnderTurningChain(SkipStep step, int count) =>
+        count == 1 && step.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch && course is { Row.Kind: not RowKind.Foundation } && builder.Last is { Kind: CellKind.TurningChain, Counts: true } && !context.Says(step.Span, "next");
 
     /// <summary>An oval: the same chain again, along its other side, from the chain just worked back to the first.</summary>
     private Mishap? GoToOtherSide(TextSpan span)

@@ -15,10 +15,15 @@ internal static class StatedComparison
         {
             if (item.Number.For(size) is not { } number || Worked(item, tally, stated.Items.Count == 1) is not { } worked) continue;
             compared = true;
-            if (worked != number) return (false, item, worked);
+            if (worked != number && !IsBesideGroups(stated, item, worked - number, size)) return (false, item, worked);
         }
         return (compared ? true : null, null, 0);
     }
+
+    /// <summary>'11 groups of 3 dc, 2 dc': the stitches of the groups are not counted again.</summary>
+    private static bool IsBesideGroups(StatedCount stated, StatedItem item, long more, int size) =>
+        item.Thing == CountedThing.Stitch && more > 0
+        && stated.Items.Any(other => !ReferenceEquals(other, item) && other.Kind?.Noun == PlaceNoun.Group && other.Number.For(size) is > 0 and { } groups && more % groups == 0);
 
     /// <summary>'Rows 3–5: … (7, 9, 11 sc)': each row has its own number.</summary>
     private static (bool? Agrees, StatedItem? Item, long Worked) ComparePerRow(StatedCount stated, Tally tally, int size, int row)

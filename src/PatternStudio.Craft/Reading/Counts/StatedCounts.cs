@@ -10,6 +10,7 @@ internal static class StatedCounts
 {
     private static readonly Phrase Tail = new("in|total|all|made|remaining|left|counting|now|on|each|per|side|altogether|including|the|tch|row|rnd|around|across|ring|of|in|square|squares|increase|increased|decreased|completed|complete");
     private static readonly Phrase WhatCounts = new("not? count|counting|including|includes|include|excluding|inclusive");
+    private static readonly Phrase OfMany = new("of #");
     private static readonly Phrase AtEndOf = new("at the? end of row|rnd #");
     private static readonly Phrase Lead = new("total|you|there|should|now|have|will|be|are|making|of|about|with|a|for|:");
 
@@ -71,6 +72,8 @@ internal static class StatedCounts
         cursor.Take(TokenKind.Hyphen);
         (CountedThing thing, PlaceKind? kind) = TakeThing(cursor);
         if (timesMany) thing = CountedThing.Other;
+        // '11 groups of 3 dc'
+        if (kind?.Noun == PlaceNoun.Group && cursor.Take(OfMany)) PlaceNouns.Take(cursor);
         int tail = cursor.At;
         while (cursor.Take(AtEndOf) || cursor.Take(Tail)) { }
         // '4 groups of 3 tr': the number is that of the groups.

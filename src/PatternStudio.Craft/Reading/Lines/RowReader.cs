@@ -15,12 +15,13 @@ internal static class RowReader
     public static IEnumerable<PieceItem> Read(Cursor cursor, RowHeading heading)
     {
         cursor.Context.RowLoop = LoopChoice.Both;
+        cursor.Context.HeadingIsNext = heading.Numbering == RowNumbering.Next;
         int from = cursor.At;
         var steps = new StepList();
         var repeats = new List<PieceItem>();
         while (!cursor.AtEnd && repeats.Count == 0) ReadOne(cursor, steps, repeats);
         RowInstruction row = RowEnds.Finish(cursor.Context, heading, steps, RowSpan(cursor, heading, from));
-        bool onlyRepeats = row.Steps.IsEmpty && row.Stated is null && repeats.Count > 0 && heading.Text.Length == 0;
+        bool onlyRepeats = row.Steps.IsEmpty && row.Stated is null && repeats.Count > 0 && (heading.Text.Length == 0 || heading.Numbering == RowNumbering.Next);
         if (!onlyRepeats) yield return row;
         foreach (PieceItem item in repeats) yield return item;
         if (!cursor.AtEnd)

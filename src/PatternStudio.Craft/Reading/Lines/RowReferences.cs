@@ -172,7 +172,7 @@ internal static class RowReferences
         int from = cursor.At;
         bool ownLine = steps.Steps.All(step => step is RemarkStep or CountedSoFar or ColourStep);
         RepeatRows? repeat = RowRepeats.Take(cursor);
-        if (repeat is not null && (!ownLine || cursor.Context.LineHasNoHeading)) return repeat;
+        if (repeat is not null && (!ownLine || cursor.Context.LineHasNoHeading || cursor.Context.HeadingIsNext && repeat.Until != RowsUntil.AsWished)) return repeat;
         cursor.At = from;
         return null;
     }

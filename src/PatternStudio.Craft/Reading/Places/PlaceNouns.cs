@@ -24,7 +24,7 @@ internal static class PlaceNouns
     private static readonly Phrase EndOfRow = new("end of each|next? row");
     private static readonly Phrase Adjective = new("free|large|small|empty|long|short|joining|join|unworked|single|big|little|solid|open|hemstitched|raised|chain|foundation|outer|inner|outside|inside|starting|extra");
     private static readonly Phrase ClusterWord = new("cl|cluster st?");
-    private static readonly Phrase GroupWord = new("group");
+    private static readonly Phrase GroupWord = new("group|groups");
     private static readonly Phrase PlaceWord = new("place|one");
 
     /// <summary>Takes a noun; null where none stands here.</summary>

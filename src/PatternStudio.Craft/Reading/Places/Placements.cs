@@ -46,7 +46,7 @@ internal static class Placements
         if (cursor.Take(And) && TakeSweep(cursor) is { } rest) return first with { And = rest };
         cursor.At = after;
         cursor.Take(TokenKind.Comma);
-        if (cursor.Take(And) && (cursor.Is(Preposition) || cursor.Is(WithoutPreposition) || first.Choice == PlaceChoice.Over)
+        if (cursor.Take(And) && (cursor.Is(Preposition) || cursor.Is(WithoutPreposition) || cursor.Now.IsWord("corner") || first.Choice == PlaceChoice.Over)
             && TakeOne(cursor, needsPreposition: false) is { } second
             && !StartsStitch(cursor))
         {

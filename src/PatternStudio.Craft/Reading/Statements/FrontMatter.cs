@@ -20,6 +20,9 @@ internal sealed class FrontMatter
     /// <summary>Adds a definition met inside a row.</summary>
     public void Add(StitchDefinition definition) => definitions.Add(definition);
 
+    /// <summary>Adds a statement met inside a row.</summary>
+    public void Add(Statement statement) => statements.Add(statement);
+
     /// <summary>Adds what prose among the rows says of turning chains.</summary>
     public void AddNotes(Passage passage, ReadingContext context)
     {

@@ -75,10 +75,14 @@ internal static class BracketSteps
             return false;
         }
         int end = cursor.At;
+        // '(5 dc, ch 2) 3 times in ring'
+        Placement? shared = extent.Kind == ExtentKind.Times && cursor.Now.IsWord("in") ? Placements.Take(cursor) : null;
+        end = cursor.At;
         RepeatMark mark = cursor.Context.Tokens[from].Word switch { "[" => RepeatMark.Brackets, "{" => RepeatMark.Braces, _ => RepeatMark.Parentheses };
         cursor.At = from;
         EquatableArray<Step> repeated = StepReader.ReadAll(cursor.Inside(partner)).ToArray();
         cursor.At = end;
+        if (shared is not null) repeated = [new GroupStep(repeated, shared, cursor.SpanFrom(from))];
         steps.Add(new RepeatStep(repeated, extent, mark, cursor.SpanFrom(from)));
         return true;
     }

@@ -15,6 +15,7 @@ internal static class StepReader
     private static readonly Func<Cursor, StepList, bool>[] Constructs =
     [
         MotionSteps.ReadNamed,
+        ChainNoteSteps.Read,
         BracketSteps.Read,
         StarSteps.Read,
         RepeatSteps.Read,
