@@ -194,8 +194,8 @@ internal sealed partial class RowWorker
     private Mishap Missing(PlaceKind kind, TextSpan span)
     {
         // Corners are seen in the fabric, not in the words: a row without spaces or groups may well have them.
-        if (kind.Noun == PlaceNoun.Corner) return new Mishap(MishapKind.CannotWork, span);
         long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
+        if (kind.Noun == PlaceNoun.Corner && all == 0) return new Mishap(MishapKind.CannotWork, span);
         return new Mishap(all == 0 ? MishapKind.NoSuchPlace : MishapKind.PastTheEnd, span)
         {
             Named = context.Name(kind),

@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
 
@@ -11,18 +12,33 @@ internal static class EachKindSteps
     /// <summary>Makes one of the last two steps, where each is worked into every place of another kind.</summary>
     public static void Join(StepList steps)
     {
-        if (steps.Count < 2 || PlaceOf(steps.Steps[^2]) is not { Extent: null } first || PlaceOf(steps.Steps[^1]) is not { } second || first.Kind == second.Kind) return;
+        if (steps.Count < 2 || PlaceOf(steps.Steps[^2]) is not { Extent: null } first || PlaceOf(steps.Steps[^1]) is not { } second || first.Kind == second.Kind || first.Kind.Noun == PlaceNoun.AnyStitch) return;
         TextSpan span = steps.Steps[^2].Span.Through(steps.Steps[^1].Span);
         var either = new EitherStep(AtNext(steps.Steps[^2], first), AtNext(steps.Steps[^1], second), span);
-        Extent extent = second.Extent ?? new Extent(ExtentKind.ToEnd, new TextSpan(span.End, 0));
-        steps.Wrap(steps.Count - 2, new RepeatStep([either], extent, RepeatMark.Brackets, span));
+        steps.Wrap(steps.Count - 2, new RepeatStep([either], second.Extent ?? new Extent(ExtentKind.ToEnd, new TextSpan(span.End, 0)), RepeatMark.Brackets, span));
+    }
+
+    /// <summary>'dc in each dc around, working (2 dc, ch 2, 2 dc) in each corner sp': what is worked in the corners is told behind.</summary>
+    public static bool ReadExceptions(Cursor cursor, StepList steps)
+    {
+        if (cursor.Now.Word is not ("work" or "make" or "with") || steps.Last is not { } plain || PlaceOf(plain) is not { Extent.Kind: ExtentKind.ToEnd } each) return false;
+        int from = cursor.At++;
+        var read = new StepList();
+        if (StepReader.ReadNext(cursor, read) && read.Steps is [var exception] && PlaceOf(exception) is { Extent: null } place && place.Kind != each.Kind && place.Kind.Noun != PlaceNoun.AnyStitch)
+        {
+            TextSpan span = plain.Span.Through(cursor.SpanFrom(from));
+            steps.Wrap(steps.Count - 1, new RepeatStep([new EitherStep(AtNext(exception, place), AtNext(plain, each), span)], each.Extent, RepeatMark.Brackets, span));
+            return true;
+        }
+        cursor.At = from;
+        return false;
     }
 
     /// <summary>The place of a step that is worked into each of one kind; null for other steps.</summary>
     private static Placement? PlaceOf(Step step) => (step as StitchStep)?.Where is { } where ? OfOneKind(where) : (step as GroupStep)?.Where is { } shared ? OfOneKind(shared) : null;
 
     private static Placement? OfOneKind(Placement where) =>
-        where is { Choice: PlaceChoice.Each, Count: null, EveryNth: null, And: null, Further: null, Kind.Noun: PlaceNoun.Stitch or PlaceNoun.ChainSpace or PlaceNoun.Space or PlaceNoun.Group or PlaceNoun.Corner } ? where : null;
+        where is { Choice: PlaceChoice.Each, Count: null, EveryNth: null, And: null, Further: null, Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch or PlaceNoun.ChainSpace or PlaceNoun.Space or PlaceNoun.Group or PlaceNoun.Corner } ? where : null;
 
     private static Step AtNext(Step step, Placement where)
     {

@@ -16,6 +16,7 @@ internal static class StepReader
     [
         MotionSteps.ReadNamed,
         ChainNoteSteps.Read,
+        EachKindSteps.ReadExceptions,
         BracketSteps.Read,
         StarSteps.Read,
         RepeatSteps.Read,
