@@ -7,6 +7,7 @@ namespace PatternStudio.Craft.Working;
 internal sealed class Places(Course course, Conventions conventions)
 {
     private readonly int widestSpace = WidestSpace(course.Row);
+    private readonly int beginning = Beginning(course.Row);
     private readonly HashSet<int> lengths = [.. course.Row.Runs.SelectMany(run => run.Unit).Where(cell => cell.Kind == CellKind.Chains).Select(cell => cell.Chains)];
 
     /// <summary>True where the row has chain spaces; without them 'sp' means a gap between groups.</summary>
@@ -66,7 +67,17 @@ internal sealed class Places(Course course, Conventions conventions)
 
     /// <summary>The chain that begins a row is part turning chain, part space: patterns call it by either length.</summary>
     private bool FitsLength(Cell cell, long index, int? chains) =>
-        chains is null || cell.Chains == chains || course.PlaceOf(index) == 0;
+        chains is null || cell.Chains == chains || course.PlaceOf(index) == 0 || course.PlaceOf(index) == 1 && !lengths.Contains(chains.Value) && BeginsWith(chains.Value);
+
+    /// <summary>True where a chain of so many begins the row, part stitch and part space: the 4 of 'ch 4 (counts as dc and ch 1)'.</summary>
+    public bool BeginsWith(int chains) => chains == beginning;
+
+    private static int Beginning(WorkedRow row)
+    {
+        if (row.Runs is not [var first, ..] || first.Unit is not [{ Kind: CellKind.TurningChain, Counts: true } start, ..]) return 0;
+        Cell? second = first.Unit.Count > 1 ? first.Unit[1] : first.Times > 1 ? null : row.Runs.Count > 1 ? row.Runs[1].Unit[0] : null;
+        return second is { Kind: CellKind.Chains } beside ? start.Chains + beside.Chains : 0;
+    }
 
     /// <summary>'sl st in ch-3 sp of tile': where no other space has that length, the turning chain is meant.</summary>
     private bool IsTurningSpace(Cell cell, long index, int? chains) =>

@@ -39,6 +39,7 @@ internal sealed partial class RowWorker
     private (Target?, Mishap?) Nth(Placement where)
     {
         if (course is null) return (null, null);
+        if (IsTopOfBeginning(where)) return TurningChain(where with { Choice = PlaceChoice.TurningChainTop });
         long first = OrdinalOrigin(where), end = course.Length;
         if (where.Within is { } whole)
         {
@@ -56,6 +57,11 @@ internal sealed partial class RowWorker
         if (where.Within is not null) at = at with { Position = end, Chain = 0, InSpace = true };
         return (target, null);
     }
+
+    /// <summary>'sc in 3rd ch of ch-4', where ch 4 stands for a dc and a space: the dc's top.</summary>
+    private bool IsTopOfBeginning(Placement where) =>
+        where is { Choice: PlaceChoice.Nth, Within: { Noun: PlaceNoun.ChainSpace, Chains: { } chains }, Kind.Noun: PlaceNoun.Chain or PlaceNoun.AnyStitch } && places!.BeginsWith(chains)
+        && course!.Find(at.Position, (cell, _) => cell.Kind == CellKind.Chains && cell.Chains == chains) < 0;
 
     private (Target?, Mishap?) NthChain(long index, Cell cell, Placement where)
     {

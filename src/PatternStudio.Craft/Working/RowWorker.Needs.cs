@@ -39,6 +39,7 @@ internal sealed partial class RowWorker
             // '6th and 5th chs of tch': the first of them is the space beside the chain.
             PlaceChoice.TurningChainTop when where.And is { Choice: PlaceChoice.TurningChainTop } => new Need(0, 1),
             PlaceChoice.TurningChainTop when course is not null => new Need(places!.Stitches(course.At(course.IndexOf(0))) > 0 ? 1 : 0, 0),
+            PlaceChoice.Nth when course is not null && IsTopOfBeginning(where) => new Need(1, 0),
             PlaceChoice.TurningChainSpace when course is not null => new Need(0, BeginsWithSpace ? 1 : 0),
             _ => default,
         };

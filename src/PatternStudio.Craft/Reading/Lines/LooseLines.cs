@@ -27,11 +27,12 @@ internal static class LooseLines
     {
         int from = cursor.At;
         for (int i = 0; i < 14 && !cursor.AtEnd && !cursor.Is(Repeating); i++, cursor.At++)
-            if (cursor.Is(MakeChain)) return;
+            if (cursor.Is(MakeChain) || i > 0 && cursor.Ahead(-1).Kind == TokenKind.Dot && cursor.Is(ChainSome) && (cursor.Ahead(2).Kind == TokenKind.End || Cursor.IsSeparator(cursor.Ahead(2).Kind))) return;
         cursor.At = from;
     }
 
     private static readonly Phrase HeadsRow = new("row|rnd|r #");
+    private static readonly Phrase ChainSome = new("ch #");
     private static readonly Phrase MakeChain = new("make|with a ch of #");
     private static readonly Phrase Repeating = new("rep|next|join|sew");
 

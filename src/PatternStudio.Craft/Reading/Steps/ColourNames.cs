@@ -22,6 +22,8 @@ internal static class ColourNames
             cursor.At = start;
             return null;
         }
+        // 'CC1', 'C2'
+        if (cursor.Now is { Kind: TokenKind.Number, Glued: true } && IsCapital(cursor, -1)) cursor.At++;
         string name = cursor.Slice(from, cursor.At);
         cursor.TakeWord("color");
         return name;

@@ -8,7 +8,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// <summary>Reads colours and yarns: 'with A', 'change to B in last yo', 'join C with sl st in any tr', 'attach yarn in corner sp'.</summary>
 internal static class ColourSteps
 {
-    private static readonly Phrase Change = new("change color? to");
+    private static readonly Phrase Change = new("change|switch color? to");
     private static readonly Phrase ChangeColour = new("change color");
     private static readonly Phrase With = new("with|using|in|use");
     private static readonly Phrase Attach = new("attach|join|rejoin|reattach|fasten in? new?");
@@ -23,7 +23,7 @@ internal static class ColourSteps
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (ReadChange(cursor, steps, from)) return true;
+        if (ReadPrefix(cursor, steps, from) || ReadChange(cursor, steps, from)) return true;
         cursor.At = from;
         if (ReadLetters(cursor, steps, from)) return true;
         cursor.At = from;
@@ -32,6 +32,18 @@ internal static class ColourSteps
         if (ReadWith(cursor, steps, from)) return true;
         cursor.At = from;
         return ReadDrop(cursor, steps, from) || ReadShade(cursor, steps, from);
+    }
+
+    /// <summary>'MC - sc in each st', 'Teal: ch 1, …': the colour before the words of a row.</summary>
+    private static bool ReadPrefix(Cursor cursor, StepList steps, int from)
+    {
+        if (cursor.At == cursor.Start && ColourNames.Take(cursor, anyWord: false) is { Length: > 0 } colour && cursor.Kind is TokenKind.Dash or TokenKind.Colon && !cursor.Context.LineHasNoHeading)
+        {
+            steps.Add(new ColourStep(colour, cursor.SpanFrom(from)));
+            return true;
+        }
+        cursor.At = from;
+        return false;
     }
 
     private static bool ReadChange(Cursor cursor, StepList steps, int from)

@@ -12,7 +12,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class StarSteps
 {
     private const int MostStars = 1000;
-    private static readonly Phrase RepFrom = new("rep from|between the?");
+    private static readonly Phrase RepFrom = new("rep from|between? the?");
     private static readonly Phrase ToMark = new("to|and the?");
     private static readonly Phrase BetweenStars = new("rep inst|instructions|sequence|section|st? between the? star");
     private static readonly Phrase RepStar = new("rep from? last|first? star?");
@@ -50,6 +50,14 @@ internal static class StarSteps
         return cursor.Take(BetweenStars);
     }
 
+    /// <summary>'*…*, repeat 5 more times': the passage has been worked once.</summary>
+    private static bool SaysMore(Cursor cursor, int from)
+    {
+        for (int i = from; i < cursor.At; i++)
+            if (cursor.Context.Tokens[i].Word is "more" or "additional" or "further") return true;
+        return false;
+    }
+
     private static RepeatStar? Closes(Cursor cursor, StepList steps, string mark) =>
         steps.Stars.LastOrDefault(star => star.Mark == mark && !star.Used && star.At < steps.Count);
 
@@ -60,6 +68,7 @@ internal static class StarSteps
         bool again = TakeFromMarkToMark(cursor);
         if (!again) cursor.Take(RepStar);
         Extent? extent = Extents.Take(cursor);
+        again |= SaysMore(cursor, after);
         if (again && extent is { Kind: ExtentKind.Times, Count: { } more }) extent = extent with { Count = RepeatExtents.OneMore(more) };
         if (extent is null && cursor.At == after) return false;
         extent ??= new Extent(ExtentKind.Unstated, cursor.SpanFrom(after));

@@ -80,7 +80,7 @@ internal sealed class Lexer
         char.IsLetter(Now) || (Now is '\'' or '’' && char.IsLetter(Ahead())) || char.GetUnicodeCategory(Now) == System.Globalization.UnicodeCategory.NonSpacingMark;
 
     /// <summary>'x' as a times sign: 'inc x 6', 'inc x6'.</summary>
-    private bool IsCross() => Now is 'x' or 'X' && !char.IsLetter(Ahead()) && (char.IsAsciiDigit(Ahead()) || Ahead() is ' ');
+    private bool IsCross() => Now is 'x' or 'X' && !char.IsLetter(Ahead()) && (char.IsAsciiDigit(Ahead()) || Ahead() is ' ' || glued && tokens is [.., { Kind: TokenKind.Number }]);
 
     private void ReadMark()
     {
