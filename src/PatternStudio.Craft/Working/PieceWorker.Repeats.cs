@@ -34,18 +34,25 @@ internal sealed partial class PieceWorker
     private EquatableArray<Step> OverStitches(RowInstruction referred, int number)
     {
         bool alongChain = rows.FirstOrDefault(row => ReferenceEquals(row.Instruction.Steps.Identity, referred.Steps.Identity) && row.Kind != RowKind.Foundation) is { Into: >= 0 } first && rows[first.Into].Kind == RowKind.Foundation;
-        if (!alongChain || number <= 1 || !referred.Steps.Any(step => step is RepeatStep repeat && repeat.Steps.Any(NamesNthChain))) return referred.Steps;
+        if (!alongChain || number <= 1 || !referred.Steps.Any(HoldsChain)) return referred.Steps;
         if (!overStitches.TryGetValue(referred, out EquatableArray<Step> steps))
-            overStitches[referred] = steps = referred.Steps.Select(step => step is RepeatStep repeat ? repeat with { Steps = repeat.Steps.Select(OverStitch).ToEquatableArray() } : step).ToEquatableArray();
+            overStitches[referred] = steps = referred.Steps.Select(OverStitch).ToEquatableArray();
         return steps;
     }
 
     private readonly Dictionary<RowInstruction, EquatableArray<Step>> overStitches = new(ReferenceEqualityComparer.Instance);
 
-    private static bool NamesNthChain(Step step) => step is StitchStep { Where: { Choice: PlaceChoice.Nth, Within: null, Further: null, Kind.Noun: PlaceNoun.Chain } };
+    private static bool NamesChain(Step step) =>
+        step is StitchStep { Where: { Choice: PlaceChoice.Nth or PlaceChoice.Each, Within: null, Further: null, Kind.Noun: PlaceNoun.Chain } };
 
-    private static Step OverStitch(Step step) =>
-        NamesNthChain(step) && step is StitchStep stitch ? stitch with { Where = stitch.Where! with { Kind = new PlaceKind(PlaceNoun.StitchOrChain) } } : step;
+    private static bool HoldsChain(Step step) => NamesChain(step) || step is RepeatStep repeat && repeat.Steps.Any(HoldsChain);
+
+    private static Step OverStitch(Step step) => step switch
+    {
+        RepeatStep repeat => repeat with { Steps = repeat.Steps.Select(OverStitch).ToEquatableArray() },
+        StitchStep { Where: { } where } stitch when NamesChain(step) => stitch with { Where = where with { Kind = new PlaceKind(PlaceNoun.StitchOrChain) } },
+        _ => step,
+    };
 
     /// <summary>True where the first of the rows named comes before the first row told here: it is told elsewhere, or in prose.</summary>
     private bool IsBeforeTheText(EquatableArray<int> numbers) => !numbers.IsEmpty && byNumber.Count > 0 && numbers.Min() < byNumber.Keys.Min();

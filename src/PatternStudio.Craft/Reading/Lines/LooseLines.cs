@@ -27,11 +27,22 @@ internal static class LooseLines
     {
         int from = cursor.At;
         for (int i = 0; i < 14 && !cursor.AtEnd && !cursor.Is(Repeating); i++, cursor.At++)
-            if (cursor.Is(MakeChain) || i > 0 && cursor.Ahead(-1).Kind == TokenKind.Dot && cursor.Is(ChainSome) && (cursor.Ahead(2).Kind == TokenKind.End || Cursor.IsSeparator(cursor.Ahead(2).Kind))) return;
+            if (cursor.Is(MakeChain) || i > 0 && ChainsAfterTitle(cursor)) return;
         cursor.At = from;
     }
 
     private static readonly Phrase HeadsRow = new("row|rnd|r #");
+
+    /// <summary>'Eyelet sampler. Ch 22.', 'Sampler strip: Ch 26.'</summary>
+    private static bool ChainsAfterTitle(Cursor cursor)
+    {
+        if (!cursor.Is(ChainSome)) return false;
+        TokenKind before = cursor.Ahead(-1).Kind, after = cursor.Ahead(2).Kind;
+        return before == TokenKind.Dot && (after == TokenKind.End || Cursor.IsSeparator(after))
+            || before == TokenKind.Colon && cursor.Ahead(1).Value >= LongChain && after is TokenKind.End or TokenKind.Dot;
+    }
+
+    private const int LongChain = 10;
     private static readonly Phrase ChainSome = new("ch #");
     private static readonly Phrase MakeChain = new("make|with a ch of #");
     private static readonly Phrase Repeating = new("rep|next|join|sew");

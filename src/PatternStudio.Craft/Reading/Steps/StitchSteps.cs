@@ -37,11 +37,17 @@ internal static class StitchSteps
         int from = cursor.At;
         bool lastOnes = !cursor.Take(EndingWith) && cursor.Take(WorkLast);
         if (cursor.At == from && (TakeEven(cursor, from) ?? TakeRowOf(cursor, from)) is { } row) return row;
-        if (cursor.At == from && !cursor.Take(FastenWith) && !cursor.Take(StartWith)) cursor.Take(Verb);
+        if (cursor.At == from && !cursor.Take(FastenWith) && !TakeStart(cursor)) cursor.Take(Verb);
         if (TakeNumberedStitch(cursor) is not var (number, stitch)) return null;
         if (stitch == StitchId.Chain) return null;
+        // 'double crochet (UK)'
+        if (cursor.Kind == TokenKind.Open && cursor.Ahead(1).Word is "us" or "uk" && cursor.Ahead(2).Kind == TokenKind.Close) cursor.At += 3;
         return TakeTogether(cursor, from, stitch) ?? OneEach(TakePlaced(cursor, from, number, stitch), lastOnes);
     }
+
+    /// <summary>'Start with 5 sc', 'start 6 sc'; 'beginning tile' is the name of something.</summary>
+    private static bool TakeStart(Cursor cursor) =>
+        cursor.Take(StartWith) || cursor.Ahead(1).Kind == TokenKind.Number && cursor.TakeWord("beg");
 
     /// <summary>'work even in sc': one in each.</summary>
     private static StitchStep? TakeEven(Cursor cursor, int from)
