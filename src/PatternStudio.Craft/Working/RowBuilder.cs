@@ -64,6 +64,17 @@ internal sealed class RowBuilder
         }
     }
 
+    /// <summary>True where the row has come to a picot in a loop of chains: chains made now go on with that loop.</summary>
+    public bool IsInPicotLoop
+    {
+        get
+        {
+            int last = entries.Count - 1;
+            while (last >= 0 && entries[last].Cell is { Kind: CellKind.Picot }) last--;
+            return last >= 0 && last < entries.Count - 1 && entries[last].At(entries[last].Length - 1).Kind == CellKind.Chains;
+        }
+    }
+
     public void Add(Cell cell) => entries.Add(new Entry(cell, null));
 
     public void Add(Run run) => entries.Add(run.Length == 1 ? new Entry(run.Unit[0], null) : new Entry(null, run));

@@ -82,7 +82,7 @@ internal sealed partial class RowWorker
             Emit(new Cell(CellKind.TurningChain, StitchId.Chain, chains, [], false, step.Span));
             return null;
         }
-        Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
+        Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span) { GoesOn = builder.IsInPicotLoop });
         return null;
     }
 
@@ -147,8 +147,16 @@ internal sealed partial class RowWorker
     private bool IsFirstLeg(EquatableArray<Step> all, int index)
     {
         if (!GoesAround || FollowingWork(all, index) is not StitchStep first || Legs(first.Stitch) is not (var stitch, > 1 and var legs)) return false;
-        return all.OfType<RepeatStep>().SelectMany(repeat => repeat.Steps).OfType<StitchStep>().Any(other => Legs(other.Stitch) == (stitch, legs + 1));
+        return StitchesIn(all).Any(other => Legs(other.Stitch) == (stitch, legs + 1) || other.Stitch.Value is "cl" or "cluster");
     }
+
+    private static IEnumerable<StitchStep> StitchesIn(IEnumerable<Step> steps) => steps.SelectMany(step => step switch
+    {
+        StitchStep stitch => [stitch],
+        RepeatStep repeat => StitchesIn(repeat.Steps.Concat(repeat.Ending)),
+        GroupStep group => StitchesIn(group.Steps),
+        _ => Enumerable.Empty<StitchStep>(),
+    });
 
     /// <summary>'tr4cl', 'tr4tog' → tr, 4.</summary>
     private static (string Stitch, int Legs)? Legs(StitchId stitch)
@@ -219,7 +227,7 @@ internal sealed partial class RowWorker
         return null;
     }
 
-    private Mishap? Attach(AttachStep step)
+    private Mishap? Attach(AttachStep step, EquatableArray<Step> all, int index)
     {
         if (step.Colour is not null) at = at with { Colour = step.Colour };
         if (step.Where is null) return null;
@@ -233,10 +241,40 @@ internal sealed partial class RowWorker
         });
         if (mishap is not null) return mishap;
         StartRoundHere();
-        if (step.Stitch is not { } stitch || stitch == StitchId.SlipStitch) return null;
+        if (step.Stitch is not { } stitch || stitch == StitchId.SlipStitch)
+        {
+            FreeAttachedPlace(all, index);
+            return null;
+        }
         opened = true;
         return WorkInto(new StitchStep(stitch, null, null, null, step.Span), context.Traits(stitch), 1, TargetAt(at.Last, at.LastChain, at.InSpace, null));
     }
+
+    /// <summary>
+    /// Yarn attached without a stitch leaves its place free: 'attach B in any sp, 2 sc in each sp around' begins there; 'attach B in any sp, *ch 5, sc in next sp; rep from * around' comes
+    /// back to it with its last stitch.
+    /// </summary>
+    private void FreeAttachedPlace(EquatableArray<Step> all, int index)
+    {
+        if (at.Last < 0 || index + 1 >= all.Count) return;
+        Step behind = all[index + 1];
+        bool begins = behind is StitchStep { Where: { Choice: PlaceChoice.Each, Count: null } } or GroupStep { Where: { Choice: PlaceChoice.Each, Count: null } };
+        if (behind is RepeatStep { Extent.Kind: not ExtentKind.Times } repeat)
+        {
+            begins = repeat.Steps.FirstOrDefault(step => step is not (RemarkStep or ColourStep)) is StitchStep { Where: null or { Choice: PlaceChoice.Next or PlaceChoice.Each } } or GroupStep { Where.Choice: PlaceChoice.Next };
+            bool closesAlone = repeat is { LastStopsAfter: null, Ending.IsEmpty: true, Steps: [ChainStep, .., StitchStep or GroupStep] } && !context.Says(repeat.Span, "correspond") && !(index + 2 < all.Count && all[index + 2] is ChainStep);
+            if (closesAlone && GoesAround && course!.Length > 1)
+            {
+                Meet(course.StartingAt(at.Last + 1));
+                at = at with { Position = 0, Chain = 0, Last = course.Length - 1 };
+                comesBack = true;
+            }
+        }
+        if (begins) at = at with { Position = at.Last };
+    }
+
+    /// <summary>True where the last stitch of the round may stand in the place that the yarn was attached to.</summary>
+    private bool comesBack;
 
     /// <summary>'in any st on side', 'in 8th st to right of center': words of this round; 'in joining of the motifs' are not.</summary>
     private bool IsAlongTheRound(TextSpan words) =>
@@ -292,6 +330,8 @@ internal sealed partial class RowWorker
         if (context.Number(step.Count) is not { } count || count == 0) return null;
         // 'Skip the sl st': the one that joined the round below is no place.
         if (step.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } slip } && slip == StitchId.SlipStitch && course?.Find(0, (cell, _) => cell.Stitch == slip) < 0) return null;
+        // 'Skip 4 dc of same scallop': the hook has left that group already.
+        if (context.Says(step.Span, "of same") && course is not null && at.Last >= 0 && course.At(at.Last).GroupSize > count && at.Position > at.Last && (at.Position >= course.Length || course.At(at.Position).GroupIndex == 0)) return null;
         State before = at;
         // 'Skip first st' names the first place whether or not the turning chain has taken it.
         if (course is not null && context.Says(step.Span, "first")) at = at with { Position = 0, Chain = 0 };
@@ -360,7 +400,7 @@ internal sealed partial class RowWorker
         if (course is null || leavesUnworked || alongEdge || at.InSpace || lastWorked is null || IsRing) return null;
         if (IsShortRow) return null;
         long left = Left().Stitches;
-        if (left == 0 || onOtherSide && left == 1 || Joined && left == skippedEachTurn) return null;
+        if (left == 0 || (onOtherSide || comesBack) && left == 1 || Joined && left == skippedEachTurn) return null;
         return stopped ?? new Mishap(MishapKind.LeftOver, lastWorked.Span) { Found = left, Named = "st", Met = course.Row.Label };
     }
 }

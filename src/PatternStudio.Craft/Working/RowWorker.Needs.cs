@@ -22,6 +22,7 @@ internal sealed partial class RowWorker
         StitchStep { Where: null } stitch => new Need((Number(stitch, 1) ?? 0) * context.Traits(stitch.Stitch).Takes, 0),
         StitchStep stitch => NeedOf(stitch.Where!) * (stitch.Where is { Choice: PlaceChoice.Next, Count: null } ? context.Traits(stitch.Stitch).Takes : 1),
         GroupStep group => NeedOf(group.Where),
+        SkipStep skip when context.Says(skip.Span, "of same") => default,
         SkipStep skip => NeedOf(skip.Kind, context.Number(skip.Count) ?? 0),
         RepeatStep { Extent.Kind: ExtentKind.Times } repeat => NeedOf(repeat.Steps, 0) * (context.Number(repeat.Extent.Count) ?? 0),
         _ => default,
