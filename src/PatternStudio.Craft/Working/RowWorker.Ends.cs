@@ -52,7 +52,7 @@ internal sealed partial class RowWorker
     private static bool IsOpeningMatter(Step step) => step switch
     {
         ChainStep or TurnStep or RemarkStep or ColourStep or AttachStep or MarkerStep or DoNotTurnStep or FastenOffStep => true,
-        StitchStep stitch => stitch.Stitch == StitchId.SlipStitch,
+        StitchStep stitch => stitch.Stitch == StitchId.SlipStitch && stitch.Where?.Choice != PlaceChoice.FromHook,
         _ => false,
     };
 
@@ -115,6 +115,15 @@ internal sealed partial class RowWorker
         bool counts = told ? step.Role == ChainRole.Counts
             : chains == 1 || low && context.Told(chains) is null ? context.Told(chains) ?? false
             : context.TurningChainCounts(chains, usual: chains >= 3);
+        if (!told && low && JoinedAt(all) is { } top && chains > top)
+        {
+            // 'Ch 8, *sc in next loop, … join in 3rd st of ch': joined there, the chain is a dc and a loop.
+            StitchId tall = top == 3 ? StitchId.Double : StitchId.Treble;
+            Emit(new Cell(CellKind.TurningChain, tall, top, OpeningFoot() is { } under ? [under] : [], true, step.Span));
+            Emit(new Cell(CellKind.Chains, StitchId.Chain, chains - top, [], false, step.Span));
+            TakeFirstPlace();
+            return null;
+        }
         if (!counts && low && chains >= 3)
         {
             Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
@@ -140,6 +149,10 @@ internal sealed partial class RowWorker
         TakeFirstPlace();
         return null;
     }
+
+    /// <summary>The chain that the round is joined to, counted from its foot, where that is the height of a tall stitch; null for others.</summary>
+    private int? JoinedAt(EquatableArray<Step> all) =>
+        GoesAround && all.LastOrDefault(step => step is JoinStep) is JoinStep { Where: { Choice: PlaceChoice.TurningChainTop, Ordinal: (3 or 4) and var top } } ? top : null;
 
     /// <summary>
     /// 'Ch 4, 3 tr together, * …, 4-tr cluster': the chain is the first leg of the first cluster, no stitch beside it; the clusters of the round, one leg more, show it.
@@ -295,9 +308,12 @@ internal sealed partial class RowWorker
     private Mishap? Join(JoinStep step)
     {
         if (step.FormsRing) return null;
-        if (step.Where?.Choice == PlaceChoice.OtherPiece) return null;
         // A join to a place, with more of the round to come, fastens to another motif.
-        if (!AtTop || step.Where is not null && next is StitchStep or ChainStep or GroupStep or RepeatStep) return null;
+        if (step.Where?.Choice == PlaceChoice.OtherPiece || !AtTop || step.Where is not null && next is StitchStep or ChainStep or GroupStep or RepeatStep)
+        {
+            joinsMotif = true;
+            return null;
+        }
         Joined = true;
         if (context.Traits(step.Stitch).Height > 1 && builder.Last is { Kind: CellKind.Chains } chains)
         {

@@ -246,6 +246,7 @@ internal sealed partial class RowWorker
     {
         if (ambient is { } inGroup) return (inGroup, null);
         if (course is null) return (null, null);
+        if (at.Last < 0 && loopJustMade is { } loop) return (loop, null);
         if (at.Last < 0) return WhereTheHookIs(where);
         bool space = course.At(at.Last).Kind == CellKind.Chains && at.LastChain < 0;
         if (at.Chain == 0 && at.Position <= at.Last) at = at with { Position = at.Last + 1, InSpace = space };

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
@@ -30,6 +31,7 @@ internal sealed partial class RowWorker
     /// </summary>
     private bool AddsNothing(TextSpan words, Placement where)
     {
+        if (JoinsAsItGoes && OwnMotif().IsMatch(Words(words))) return true;
         if (where.Choice != PlaceChoice.Next || where.Kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace)) return false;
         string text = Words(words).Trim().ToLowerInvariant();
         return text switch
@@ -47,6 +49,14 @@ internal sealed partial class RowWorker
     private bool IsOfOtherPiece(Placement? where) =>
         where?.Within is { Noun: PlaceNoun.Group, Stitch: { } name } && !HasGroup(name) && !Section.Contains(name.Value, StringComparison.OrdinalIgnoreCase)
         && context.Pattern.Pieces.Any(piece => piece.Name.Equals(name.Value, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>'…, join to picot of 1st motif, ch 1, dc in same space of 2nd motif': in a row that joins to other motifs, the place is said to be in the one that is worked.</summary>
+    private bool JoinsAsItGoes => builder.Has(cell => cell.Kind == CellKind.Join && cell.Feet.IsEmpty) || joinsMotif;
+
+    private bool joinsMotif;
+
+    [GeneratedRegex(@"^\s*(?:of|on|in) (?:the |this |same )?(?:small |2nd |3rd |4th |second |third |joining )?motif\s*$", RegexOptions.IgnoreCase)]
+    private static partial Regex OwnMotif();
 
     private bool IsWidest(int chains) => course is not null && course.Find(0, (cell, _) => cell.Kind == CellKind.Chains && cell.Chains > chains) < 0;
 

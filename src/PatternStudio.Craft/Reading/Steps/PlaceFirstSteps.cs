@@ -70,5 +70,6 @@ internal static class PlaceFirstSteps
     private static bool IsMagic(Cursor cursor, Placement where) =>
         where.Choice == PlaceChoice.InRing && cursor.Context.Source.Slice(where.Span).Contains("magic", StringComparison.OrdinalIgnoreCase);
 
-    private static bool IsMember(Step step) => step is StitchStep { Where: null } or ChainStep;
+    /// <summary>A picot closed on the way and the words that define a stitch belong to the list as well.</summary>
+    private static bool IsMember(Step step) => step is StitchStep { Where: null } or ChainStep or StitchStep { Completes.Value: "picot" } || step is RemarkStep remark && remark.Text.StartsWith('(') && remark.Text.Contains(':');
 }
