@@ -240,63 +240,6 @@ internal sealed partial class RowWorker
         return null;
     }
 
-    private Mishap? Attach(AttachStep step, EquatableArray<Step> all, int index)
-    {
-        if (step.Colour is not null) at = at with { Colour = step.Colour };
-        if (step.Where is null) return null;
-        if (course is null) return new Mishap(MishapKind.CannotWork, step.Span);
-        Placement place = step.Where;
-        if (place.Further is { } words && IsUniformRound && IsAlongTheRound(words)) place = new Placement(PlaceChoice.First, PlaceKind.AnyStitch, place.Span);
-        Mishap? mishap = AtEach(place with { Count = null }, default, target =>
-        {
-            attached = true;
-            return null;
-        });
-        if (mishap is not null) return mishap;
-        StartRoundHere();
-        if (step.Stitch is not { } stitch || stitch == StitchId.SlipStitch)
-        {
-            FreeAttachedPlace(all, index);
-            return null;
-        }
-        opened = true;
-        return WorkInto(new StitchStep(stitch, null, null, null, step.Span), context.Traits(stitch), 1, TargetAt(at.Last, at.LastChain, at.InSpace, null));
-    }
-
-    /// <summary>
-    /// Yarn attached without a stitch leaves its place free: 'attach B in any sp, 2 sc in each sp around' begins there; 'attach B in any sp, *ch 5, sc in next sp; rep from * around' comes
-    /// back to it with its last stitch.
-    /// </summary>
-    private void FreeAttachedPlace(EquatableArray<Step> all, int index)
-    {
-        if (at.Last < 0 || index + 1 >= all.Count) return;
-        Step behind = all[index + 1];
-        bool begins = behind is StitchStep { Where: { Choice: PlaceChoice.Each, Count: null } } or GroupStep { Where: { Choice: PlaceChoice.Each, Count: null } };
-        if (behind is RepeatStep { Extent.Kind: not ExtentKind.Times } repeat)
-        {
-            begins = repeat.Steps.FirstOrDefault(step => step is not (RemarkStep or ColourStep)) is StitchStep { Where: null or { Choice: PlaceChoice.Next or PlaceChoice.Each } } or GroupStep { Where.Choice: PlaceChoice.Next };
-            bool closesAlone = repeat is { LastStopsAfter: null, Ending.IsEmpty: true, Steps: [ChainStep, .., StitchStep or GroupStep] } && !context.Says(repeat.Span, "correspond") && !(index + 2 < all.Count && all[index + 2] is ChainStep);
-            if (closesAlone && GoesAround && course!.Length > 1)
-            {
-                Meet(course.StartingAt(at.Last + 1));
-                at = at with { Position = 0, Chain = 0, Last = course.Length - 1 };
-                comesBack = true;
-            }
-        }
-        if (begins) at = at with { Position = at.Last };
-    }
-
-    /// <summary>True where the last stitch of the round may stand in the place that the yarn was attached to.</summary>
-    private bool comesBack;
-
-    /// <summary>'in any st on side', 'in 8th st to right of center': words of this round; 'in joining of the motifs' are not.</summary>
-    private bool IsAlongTheRound(TextSpan words) =>
-        Words(words).ToLowerInvariant() is var text && (text.Contains("side", StringComparison.Ordinal) || text.Contains("center", StringComparison.Ordinal) || text.Contains("right", StringComparison.Ordinal))
-        && !text.Contains("motif", StringComparison.Ordinal) && !text.Contains("join", StringComparison.Ordinal) && !text.Contains("corner", StringComparison.Ordinal);
-
-    /// <summary>A round of one kind of stitch is the same from wherever it is begun: 'attach Green in any st on side'.</summary>
-    private bool IsUniformRound => GoesAround && course is { Row.Joined: true } && new Tally(course.Row.Runs, context.Conventions) is { OnlyKind: not null, SpaceCount: 0 };
-
     /// <summary>A round that starts elsewhere meets everything from there on, and last what lies before it.</summary>
     private void StartRoundHere()
     {
@@ -351,6 +294,7 @@ internal sealed partial class RowWorker
         State before = at;
         // 'Skip first st' names the first place whether or not the turning chain has taken it.
         if (course is not null && context.Says(step.Span, "first")) at = at with { Position = 0, Chain = 0 };
+        if (step.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch) skippedLast = count;
         long first = -1;
         for (int i = 0; i < count; i++)
         {
@@ -400,6 +344,11 @@ internal sealed partial class RowWorker
     /// </summary>
     private long skippedEachTurn;
 
+    /// <summary>'ch 11, *sk 2, dc in next, ch 8; rep from * 6 times, join': the loop that the join closes passes over as many as the loops before it.</summary>
+    private long skippedLast;
+
+    private bool ClosesOverSkipped(long left) => Joined && left == skippedLast && builder.Last is { Kind: CellKind.Chains };
+
     /// <summary>'Start petals: ch 1, sc in same space, 1 sc in each of next 4 sc, ch 1, turn': on a joined round, a row that turns back goes as far as it says.</summary>
     private bool IsShortRow => TurnsAfter && !joins && stopped is null && course is { Row.Joined: true };
 
@@ -416,7 +365,7 @@ internal sealed partial class RowWorker
         if (course is null || leavesUnworked || alongEdge || at.InSpace || lastWorked is null || IsRing) return null;
         if (IsShortRow) return null;
         long left = Left().Stitches;
-        if (left == 0 || (onOtherSide || comesBack) && left == 1 || Joined && left == skippedEachTurn) return null;
+        if (left == 0 || (onOtherSide || comesBack) && left == 1 || Joined && left == skippedEachTurn || ClosesOverSkipped(left)) return null;
         return stopped ?? new Mishap(MishapKind.LeftOver, lastWorked.Span) { Found = left, Named = "st", Met = course.Row.Label };
     }
 }
