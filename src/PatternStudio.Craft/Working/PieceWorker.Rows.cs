@@ -35,7 +35,7 @@ internal sealed partial class PieceWorker
         (steps, EquatableArray<Step> roundBehind) = SecondRound(steps);
         RowSteps split = memo.Split(steps);
         EquatableArray<Step> own = memo.Join(carried, split.Own);
-        if (ground is null && BeginsWithFoundation(own) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
+        if (ground is null && !(afterTurnedRows && number > 1 && !MakesFoundation(own)) && BeginsWithFoundation(own) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
         {
             own = LayFoundation(instruction, own);
             if (!own.Any(step => step is StitchStep or GroupStep or RepeatStep))
@@ -84,8 +84,10 @@ internal sealed partial class PieceWorker
                 Heading = i == 0 ? told.Heading : told.Heading with { Numbering = RowNumbering.Next, Numbers = [], First = null, Last = null, Side = null },
             }, calledBy);
         byNumber[number] = told;
-        (ground, carried) = (null, []);
+        (ground, carried, afterTurnedRows) = (null, [], true);
     }
+
+    private bool afterTurnedRows;
 
     /// <summary>'…, then work 4 rows even': rows of their own, numbered on.</summary>
     private void WorkEven(int times, RowInstruction told, TextSpan words, EquatableArray<Step> behind)

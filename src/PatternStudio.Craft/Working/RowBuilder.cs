@@ -69,9 +69,17 @@ internal sealed class RowBuilder
     {
         get
         {
-            int last = entries.Count - 1;
-            while (last >= 0 && entries[last].Cell is { Kind: CellKind.Picot }) last--;
-            return last >= 0 && last < entries.Count - 1 && entries[last].At(entries[last].Length - 1).Kind == CellKind.Chains;
+            bool picot = false;
+            for (int i = entries.Count - 1; i >= 0; i--)
+            {
+                for (long k = (entries[i].Run?.Unit.Count ?? 1) - 1; k >= 0; k--)
+                {
+                    CellKind kind = entries[i].At(k).Kind;
+                    if (kind != CellKind.Picot) return picot && kind == CellKind.Chains;
+                    picot = true;
+                }
+            }
+            return false;
         }
     }
 

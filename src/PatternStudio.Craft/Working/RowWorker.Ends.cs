@@ -152,7 +152,7 @@ internal sealed partial class RowWorker
 
     /// <summary>The chain that the round is joined to, counted from its foot, where that is the height of a tall stitch; null for others.</summary>
     private int? JoinedAt(EquatableArray<Step> all) =>
-        GoesAround && all.LastOrDefault(step => step is JoinStep) is JoinStep { Where: { Choice: PlaceChoice.TurningChainTop, Ordinal: (3 or 4) and var top } } ? top : null;
+        GoesAround && all.LastOrDefault(step => step is JoinStep) is JoinStep { Where: { Choice: PlaceChoice.TurningChainTop or PlaceChoice.Nth, Kind.Noun: PlaceNoun.Chain or PlaceNoun.AnyStitch, Within: not null, Ordinal: (3 or 4) and var top } } ? top : null;
 
     /// <summary>
     /// 'Ch 4, 3 tr together, * …, 4-tr cluster': the chain is the first leg of the first cluster, no stitch beside it; the clusters of the round, one leg more, show it.

@@ -10,7 +10,7 @@ public sealed class LoopTests
     public void Picots_do_not_part_a_loop() => Assert.Equal("16 8 8 40", Worked.Totals(
         EightLoops
         + "Rnd 2: *Ch 4, sl st in 3rd ch from hook for picot, ch 4, sl st in 3rd ch from hook for picot, ch 1, sk 1 sc, sc in next sc; rep from * around, join.\n"
-        + "Rnd 3: Sl st to center of first loop, *ch 6, sc in next loop; rep from * around, join.\nRnd 4: 5 sc in each loop around, join."));
+        + "Rnd 3: *Ch 6, sc in next loop; rep from * around, join.\nRnd 4: 5 sc in each loop around, join."));
 
     /// <summary>An sc closes a picot as well as a slip stitch does: 23 chains are 3 for the picot and 5 times 4, so 5 sc beside the picots.</summary>
     [Fact]
