@@ -58,6 +58,9 @@ public sealed record Cell(CellKind Kind, StitchId Stitch, int Chains, EquatableA
 
     public int GroupSize { get; init; }
 
+    /// <summary>True for chains that go on behind a picot: one loop with the chains before it, and no space of their own.</summary>
+    public bool GoesOn { get; init; }
+
     /// <summary>The colour's name as the pattern gives it; empty where it names none.</summary>
     public string Colour { get; init; } = "";
 }

@@ -91,6 +91,24 @@ internal sealed partial class PieceWorker
 
     private (AsRowStep? Reference, int First, int Last) repeating;
 
+    /// <summary>
+    /// 'Repeat the last 2 rows 3 times. Next 4 rows: Continue in same manner, but do not increase in any row': those rows go on, without the shaping told in them. Null for other words.
+    /// </summary>
+    private EquatableArray<Step>? InSameManner(EquatableArray<Step> steps, int number)
+    {
+        if (rowsInCycle == 0 || steps is not [RemarkStep like, UncountedStep { Reason: UncountedReason.Shaping } without] || !byNumber.TryGetValue(number - rowsInCycle, out RowInstruction? row)) return null;
+        bool goesOn = like.Text.StartsWith("continue", StringComparison.OrdinalIgnoreCase) && like.Text.EndsWith("in same manner", StringComparison.OrdinalIgnoreCase);
+        if (!goesOn || !without.Text.StartsWith("but do not", StringComparison.OrdinalIgnoreCase)) return null;
+        if (!inSameManner.TryGetValue(row, out EquatableArray<Step> plain))
+            inSameManner[row] = plain = row.Steps.Where(step => step is not UncountedStep { Reason: UncountedReason.Shaping }).ToEquatableArray();
+        return plain;
+    }
+
+    private readonly Dictionary<RowInstruction, EquatableArray<Step>> inSameManner = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>How many rows the last repeat of rows went through in turn; 0 where another row has come since.</summary>
+    private int rowsInCycle;
+
     private void Repeat(RepeatRows repeat)
     {
         int[] numbers = !repeat.Rows.IsEmpty ? [.. repeat.Rows] : [.. Enumerable.Range(lastNumber - (repeat.LastRows ?? 1) + 1, repeat.LastRows ?? 1)];
@@ -115,6 +133,7 @@ internal sealed partial class PieceWorker
             byInstruction[again] = byInstruction.GetValueOrDefault(row, row);
             WorkRow(lastNumber + 1, again, repeat.Span);
         }
+        rowsInCycle = numbers.Length;
         if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
     }
 

@@ -22,15 +22,22 @@ internal sealed partial class PieceWorker
             AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked);
             return;
         }
+        if (InSameManner(steps, number) is { } same) byNumber[number] = (instruction with { Steps = steps = same });
         steps = memo.Inline(steps, context);
         (steps, int even, EquatableArray<Step> behind, TextSpan evenWords) = EvenRows.Split(steps);
         if (steps.All(step => step is RemarkStep) && even > 0 && EvenRows.Steps(OnlyStitchBelow(), evenWords) is { } alone) (steps, even) = (alone, even - 1);
         else if (steps.IsEmpty && even > 0) even--;
+        if (TurnedRows.Split(steps, context) is { } parts)
+        {
+            WorkTurnedRows(number, instruction, parts, calledBy);
+            return;
+        }
         (steps, EquatableArray<Step> roundBehind) = SecondRound(steps);
         RowSteps split = memo.Split(steps);
         EquatableArray<Step> own = memo.Join(carried, split.Own);
-        // A line that can't be read may be the foundation: then 'ch 2' at the first row's start is none.
-        if (ground is null && BeginsWithFoundation(own) && !(afterUnread && !MakesFoundation(own)) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
+        // A line that can't be read, or rows turned on the way, may hide the foundation: then 'ch 2' at a row's start is none.
+        bool hidden = (afterUnread || afterTurnedRows && number > 1) && !MakesFoundation(own);
+        if (ground is null && !hidden && BeginsWithFoundation(own) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
         {
             own = LayFoundation(instruction, own);
             if (!own.Any(step => step is StitchStep or GroupStep or RepeatStep))
@@ -67,6 +74,22 @@ internal sealed partial class PieceWorker
                 return (steps.Take(i + 2).ToEquatableArray(), steps.Skip(i + 2).ToEquatableArray());
         return (steps, []);
     }
+
+    /// <summary>Rows back and forth told in the words of one: each is worked into the one before; what lies under the next row told is then not known.</summary>
+    private void WorkTurnedRows(int number, RowInstruction told, IReadOnlyList<EquatableArray<Step>> parts, TextSpan calledBy)
+    {
+        for (int i = 0; i < parts.Count && rows.Count <= MostRows; i++)
+            WorkRow(number, told with
+            {
+                Steps = parts[i],
+                Stated = i == parts.Count - 1 ? told.Stated : null,
+                Heading = i == 0 ? told.Heading : told.Heading with { Numbering = RowNumbering.Next, Numbers = [], First = null, Last = null, Side = null },
+            }, calledBy);
+        byNumber[number] = told;
+        (ground, carried, afterTurnedRows) = (null, [], true);
+    }
+
+    private bool afterTurnedRows;
 
     /// <summary>'…, then work 4 rows even': rows of their own, numbered on.</summary>
     private void WorkEven(int times, RowInstruction told, TextSpan words, EquatableArray<Step> behind)
@@ -162,7 +185,7 @@ internal sealed partial class PieceWorker
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
         Course? course = below is null or { Length: 0 } ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
-        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack };
+        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, Section = section };
         worker.StartAt(startAt);
         Mishap? mishap = worker.Work(own);
         EquatableArray<Run> runs = worker.Built.Build();

@@ -64,6 +64,7 @@ internal sealed partial class PieceWorker
             {
                 case RowInstruction row:
                     WorkInstruction(row);
+                    rowsInCycle = 0;
                     break;
                 case WorkAsPiece other:
                     WorkItems(ItemsOf(context.Pattern, other));
@@ -181,7 +182,7 @@ internal sealed partial class PieceWorker
         while (everyOther is { } other && !ReferenceEquals(other, row) && lastNumber + 1 < number && rows.Count <= MostRows && FitsParity(other, lastNumber + 1))
             WorkRow(lastNumber + 1, other, other.Span);
         if (number == 1 && lastNumber > 0) StartAgain(row);
-        else if (number <= lastNumber && sectionBegins && (GoBackTo(number - 1) || BeginsOwnNumbers(number))) lastNumber = number - 1;
+        else if (number <= lastNumber && sectionBegins && (rows.Count == sectionStart && GoBackTo(number - 1) || BeginsOwnNumbers(number))) lastNumber = number - 1;
         else if (number == 2 && lastNumber > 1 && afterUnlabelled) BeginAfterUnlabelled();
         else if (number <= lastNumber) Report(new Mishap(MishapKind.RowNumberRepeated, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
         else if (number > lastNumber + 1 && lastNumber > 0)

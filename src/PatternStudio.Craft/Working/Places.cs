@@ -21,11 +21,11 @@ internal sealed class Places(Course course, Conventions conventions)
         PlaceNoun.Stitch => kind.Stitch == StitchId.Chain ? Chains(cell) : IsStitch(cell) && Matches(cell.Stitch, kind.Stitch!.Value) ? 1 : StartsGroup(cell, kind),
         // The top of a chain that stands for a stitch is a chain too: 'ch 2, skip 2 ch, dc in next ch' at the end of a mesh row.
         PlaceNoun.Chain => cell is { Kind: CellKind.TurningChain, Counts: true } ? 1 : Chains(cell),
-        PlaceNoun.ChainSpace => cell.Kind == CellKind.Chains && FitsLength(cell, index, kind.Chains) || IsTurningSpace(cell, index, kind.Chains) ? 1 : 0,
-        PlaceNoun.Space or PlaceNoun.Ring => cell.Kind == CellKind.Chains ? 1 : 0,
-        PlaceNoun.Gap => HasSpaces ? cell.Kind == CellKind.Chains ? 1 : 0 : IsStitch(cell) && !EndsRow(index) ? 1 : 0,
+        PlaceNoun.ChainSpace => IsSpace(cell) && FitsLength(cell, index, kind.Chains) || IsTurningSpace(cell, index, kind.Chains) ? 1 : 0,
+        PlaceNoun.Space or PlaceNoun.Ring => IsSpace(cell) ? 1 : 0,
+        PlaceNoun.Gap => HasSpaces ? IsSpace(cell) ? 1 : 0 : IsStitch(cell) && !EndsRow(index) ? 1 : 0,
         PlaceNoun.Group => IsStitch(cell) && cell.Stitch == kind.Stitch ? 1 : StartsGroup(cell, kind),
-        PlaceNoun.StitchOrSpace => IsStitch(cell) || cell.Kind is CellKind.Chains or CellKind.FoundationChain ? 1 : 0,
+        PlaceNoun.StitchOrSpace => IsStitch(cell) || IsSpace(cell) || cell.Kind == CellKind.FoundationChain ? 1 : 0,
         PlaceNoun.StitchOrChain => IsStitch(cell) ? 1 : Chains(cell),
         PlaceNoun.TurningChain => course.PlaceOf(index) == 0 && cell.Kind is CellKind.TurningChain or CellKind.Chains ? 1 : 0,
         PlaceNoun.Corner => IsCorner(cell) ? 1 : 0,
@@ -52,6 +52,9 @@ internal sealed class Places(Course course, Conventions conventions)
 
     public static bool IsCluster(StitchId stitch) =>
         stitch.Value.EndsWith("cl", StringComparison.Ordinal) || stitch.Value.StartsWith("cluster", StringComparison.Ordinal);
+
+    /// <summary>True for chains that are a space of their own.</summary>
+    public static bool IsSpace(Cell cell) => cell is { Kind: CellKind.Chains, GoesOn: false };
 
     private static bool IsStitch(Cell cell) => cell.Kind == CellKind.Stitch || cell is { Kind: CellKind.TurningChain, Counts: true };
 

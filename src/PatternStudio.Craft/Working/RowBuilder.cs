@@ -64,6 +64,25 @@ internal sealed class RowBuilder
         }
     }
 
+    /// <summary>True where the row has come to a picot in a loop of chains: chains made now go on with that loop.</summary>
+    public bool IsInPicotLoop
+    {
+        get
+        {
+            bool picot = false;
+            for (int i = entries.Count - 1; i >= 0; i--)
+            {
+                for (long k = (entries[i].Run?.Unit.Count ?? 1) - 1; k >= 0; k--)
+                {
+                    CellKind kind = entries[i].At(k).Kind;
+                    if (kind != CellKind.Picot) return picot && kind == CellKind.Chains;
+                    picot = true;
+                }
+            }
+            return false;
+        }
+    }
+
     public void Add(Cell cell) => entries.Add(new Entry(cell, null));
 
     public void Add(Run run) => entries.Add(run.Length == 1 ? new Entry(run.Unit[0], null) : new Entry(null, run));

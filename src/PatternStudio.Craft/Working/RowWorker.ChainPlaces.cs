@@ -78,6 +78,11 @@ internal sealed partial class RowWorker
         if (asStitch && start is { Kind: CellKind.TurningChain, Counts: false, Chains: > 1 })
             return (null, new Mishap(MishapKind.TurningChainDisagrees, where.Span) { Wanted = start.Chains, Met = course.Row.Label });
         if (BeginsHere(start)) return (EnterBeginningChain(where, start), null);
+        if (asStitch && !course.Turned && index == 0 && at is { Position: 0, Last: < 0 } && builder.IsEmpty)
+        {
+            at = at with { Position = 1, Last = 0, LastChain = -1, InSpace = false };
+            return (TargetAt(0, -1, false, where), null);
+        }
         long between = at.InSpace || index < at.Position ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
         if (between > 0) LeaveBehind(between, where);
         if (!asStitch && index + (course.Turned ? -1 : 1) is var beside && beside >= 0 && beside < course.Length && start.Kind == CellKind.TurningChain && course.At(beside).Kind == CellKind.Chains)

@@ -52,7 +52,7 @@ internal sealed partial class RowWorker
     private static bool IsOpeningMatter(Step step) => step switch
     {
         ChainStep or TurnStep or RemarkStep or ColourStep or AttachStep or MarkerStep or DoNotTurnStep or FastenOffStep => true,
-        StitchStep stitch => stitch.Stitch == StitchId.SlipStitch,
+        StitchStep stitch => stitch.Stitch == StitchId.SlipStitch && stitch.Where?.Choice != PlaceChoice.FromHook,
         _ => false,
     };
 
@@ -82,7 +82,7 @@ internal sealed partial class RowWorker
             Emit(new Cell(CellKind.TurningChain, StitchId.Chain, chains, [], false, step.Span));
             return null;
         }
-        Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
+        Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span) { GoesOn = builder.IsInPicotLoop });
         return null;
     }
 
@@ -115,6 +115,15 @@ internal sealed partial class RowWorker
         bool counts = told ? step.Role == ChainRole.Counts
             : chains == 1 || low && context.Told(chains) is null ? context.Told(chains) ?? false
             : context.TurningChainCounts(chains, usual: chains >= 3);
+        if (!told && low && JoinedAt(all) is { } top && chains > top)
+        {
+            // 'Ch 8, *sc in next loop, … join in 3rd st of ch': joined there, the chain is a dc and a loop.
+            StitchId tall = top == 3 ? StitchId.Double : StitchId.Treble;
+            Emit(new Cell(CellKind.TurningChain, tall, top, OpeningFoot() is { } under ? [under] : [], true, step.Span));
+            Emit(new Cell(CellKind.Chains, StitchId.Chain, chains - top, [], false, step.Span));
+            TakeFirstPlace();
+            return null;
+        }
         if (!counts && low && chains >= 3)
         {
             Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
@@ -141,14 +150,26 @@ internal sealed partial class RowWorker
         return null;
     }
 
+    /// <summary>The chain that the round is joined to, counted from its foot, where that is the height of a tall stitch; null for others.</summary>
+    private int? JoinedAt(EquatableArray<Step> all) =>
+        GoesAround && all.LastOrDefault(step => step is JoinStep) is JoinStep { Where: { Choice: PlaceChoice.TurningChainTop or PlaceChoice.Nth, Kind.Noun: PlaceNoun.Chain or PlaceNoun.AnyStitch, Within: not null, Ordinal: (3 or 4) and var top } } ? top : null;
+
     /// <summary>
     /// 'Ch 4, 3 tr together, * …, 4-tr cluster': the chain is the first leg of the first cluster, no stitch beside it; the clusters of the round, one leg more, show it.
     /// </summary>
     private bool IsFirstLeg(EquatableArray<Step> all, int index)
     {
         if (!GoesAround || FollowingWork(all, index) is not StitchStep first || Legs(first.Stitch) is not (var stitch, > 1 and var legs)) return false;
-        return all.OfType<RepeatStep>().SelectMany(repeat => repeat.Steps).OfType<StitchStep>().Any(other => Legs(other.Stitch) == (stitch, legs + 1));
+        return StitchesIn(all).Any(other => Legs(other.Stitch) == (stitch, legs + 1) || other.Stitch.Value is "cl" or "cluster");
     }
+
+    private static IEnumerable<StitchStep> StitchesIn(IEnumerable<Step> steps) => steps.SelectMany(step => step switch
+    {
+        StitchStep stitch => [stitch],
+        RepeatStep repeat => StitchesIn(repeat.Steps.Concat(repeat.Ending)),
+        GroupStep group => StitchesIn(group.Steps),
+        _ => Enumerable.Empty<StitchStep>(),
+    });
 
     /// <summary>'tr4cl', 'tr4tog' → tr, 4.</summary>
     private static (string Stitch, int Legs)? Legs(StitchId stitch)
@@ -219,33 +240,6 @@ internal sealed partial class RowWorker
         return null;
     }
 
-    private Mishap? Attach(AttachStep step)
-    {
-        if (step.Colour is not null) at = at with { Colour = step.Colour };
-        if (step.Where is null) return null;
-        if (course is null) return new Mishap(MishapKind.CannotWork, step.Span);
-        Placement place = step.Where;
-        if (place.Further is { } words && IsUniformRound && IsAlongTheRound(words)) place = new Placement(PlaceChoice.First, PlaceKind.AnyStitch, place.Span);
-        Mishap? mishap = AtEach(place with { Count = null }, default, target =>
-        {
-            attached = true;
-            return null;
-        });
-        if (mishap is not null) return mishap;
-        StartRoundHere();
-        if (step.Stitch is not { } stitch || stitch == StitchId.SlipStitch) return null;
-        opened = true;
-        return WorkInto(new StitchStep(stitch, null, null, null, step.Span), context.Traits(stitch), 1, TargetAt(at.Last, at.LastChain, at.InSpace, null));
-    }
-
-    /// <summary>'in any st on side', 'in 8th st to right of center': words of this round; 'in joining of the motifs' are not.</summary>
-    private bool IsAlongTheRound(TextSpan words) =>
-        Words(words).ToLowerInvariant() is var text && (text.Contains("side", StringComparison.Ordinal) || text.Contains("center", StringComparison.Ordinal) || text.Contains("right", StringComparison.Ordinal))
-        && !text.Contains("motif", StringComparison.Ordinal) && !text.Contains("join", StringComparison.Ordinal) && !text.Contains("corner", StringComparison.Ordinal);
-
-    /// <summary>A round of one kind of stitch is the same from wherever it is begun: 'attach Green in any st on side'.</summary>
-    private bool IsUniformRound => GoesAround && course is { Row.Joined: true } && new Tally(course.Row.Runs, context.Conventions) is { OnlyKind: not null, SpaceCount: 0 };
-
     /// <summary>A round that starts elsewhere meets everything from there on, and last what lies before it.</summary>
     private void StartRoundHere()
     {
@@ -257,9 +251,12 @@ internal sealed partial class RowWorker
     private Mishap? Join(JoinStep step)
     {
         if (step.FormsRing) return null;
-        if (step.Where?.Choice == PlaceChoice.OtherPiece) return null;
         // A join to a place, with more of the round to come, fastens to another motif.
-        if (!AtTop || step.Where is not null && next is StitchStep or ChainStep or GroupStep or RepeatStep) return null;
+        if (step.Where?.Choice == PlaceChoice.OtherPiece || !AtTop || step.Where is not null && next is StitchStep or ChainStep or GroupStep or RepeatStep)
+        {
+            joinsMotif = true;
+            return null;
+        }
         Joined = true;
         if (context.Traits(step.Stitch).Height > 1 && builder.Last is { Kind: CellKind.Chains } chains)
         {
@@ -292,9 +289,12 @@ internal sealed partial class RowWorker
         if (context.Number(step.Count) is not { } count || count == 0) return null;
         // 'Skip the sl st': the one that joined the round below is no place.
         if (step.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } slip } && slip == StitchId.SlipStitch && course?.Find(0, (cell, _) => cell.Stitch == slip) < 0) return null;
+        // 'Skip 4 dc of same scallop': the hook has left that group already.
+        if (context.Says(step.Span, "of same") && course is not null && at.Last >= 0 && course.At(at.Last).GroupSize > count && at.Position > at.Last && (at.Position >= course.Length || course.At(at.Position).GroupIndex == 0)) return null;
         State before = at;
         // 'Skip first st' names the first place whether or not the turning chain has taken it.
         if (course is not null && (context.Says(step.Span, "first") || IsUnderTurningChain(step, count))) at = at with { Position = 0, Chain = 0 };
+        if (step.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch) skippedLast = count;
         long first = -1;
         for (int i = 0; i < count; i++)
         {
@@ -354,6 +354,11 @@ internal sealed partial class RowWorker
     /// </summary>
     private long skippedEachTurn;
 
+    /// <summary>'ch 11, *sk 2, dc in next, ch 8; rep from * 6 times, join': the loop that the join closes passes over as many as the loops before it.</summary>
+    private long skippedLast;
+
+    private bool ClosesOverSkipped(long left) => Joined && left == skippedLast && builder.Last is { Kind: CellKind.Chains };
+
     /// <summary>'Start petals: ch 1, sc in same space, 1 sc in each of next 4 sc, ch 1, turn': on a joined round, a row that turns back goes as far as it says.</summary>
     private bool IsShortRow => TurnsAfter && !joins && stopped is null && course is { Row.Joined: true };
 
@@ -370,7 +375,7 @@ internal sealed partial class RowWorker
         if (course is null || leavesUnworked || alongEdge || at.InSpace || lastWorked is null || IsRing) return null;
         if (IsShortRow) return null;
         long left = Left().Stitches;
-        if (left == 0 || onOtherSide && left == 1 || Joined && left == skippedEachTurn) return null;
+        if (left == 0 || (onOtherSide || comesBack) && left == 1 || Joined && left == skippedEachTurn || ClosesOverSkipped(left)) return null;
         return stopped ?? new Mishap(MishapKind.LeftOver, lastWorked.Span) { Found = left, Named = "st", Met = course.Row.Label };
     }
 }

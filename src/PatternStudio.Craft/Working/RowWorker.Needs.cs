@@ -24,6 +24,7 @@ internal sealed partial class RowWorker
         GroupStep group => NeedOf(group.Where),
         // Chains passed over in a row of stitches are one space.
         SkipStep { Kind.Noun: PlaceNoun.Chain } skip when course is { Row.Kind: not RowKind.Foundation } && !context.Conventions.ChainsAreStitches => new Need(0, context.Number(skip.Count) > 0 ? 1 : 0),
+        SkipStep skip when context.Says(skip.Span, "of same") => default,
         SkipStep skip => NeedOf(skip.Kind, context.Number(skip.Count) ?? 0),
         RepeatStep { Extent.Kind: ExtentKind.Times } repeat => NeedOf(repeat.Steps, 0) * (context.Number(repeat.Extent.Count) ?? 0),
         _ => default,

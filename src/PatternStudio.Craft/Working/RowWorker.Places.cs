@@ -23,6 +23,7 @@ internal sealed partial class RowWorker
         if (where is { Further: { } words } && IsJoiningOfRoundBelow(words)) return AtStartOfRoundBelow(work);
         if (where is { Further: { } chain, Kind.Noun: PlaceNoun.Chain } && IsOfFoundation(chain))
             return (onOtherSide ? null : GoToOtherSide(chain)) ?? AtEach(where with { Further = null }, reserve, work);
+        if (where.Further is { } told && AddsNothing(told, where)) where = where with { Further = null };
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
         if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return work(made);
         if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
@@ -113,7 +114,7 @@ internal sealed partial class RowWorker
         if (at.Chain > 0) return TakeNextChain(kind, span, where);
         long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0);
         if (kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return (gap, null);
-        if (index < 0 && OwnLoop(kind) is { } own) return (own, null);
+        if (index < 0 && (OwnLoop(kind) ?? LoopOnSide(kind)) is { } own) return (own, null);
         if (index < 0) return (default, Missing(kind, span));
         if (at.Passed is null && PassedOver(kind, index, span) is { } passed) at = at with { Passed = passed };
         return (Arrive(index, kind, where), null);
@@ -191,9 +192,14 @@ internal sealed partial class RowWorker
         return null;
     }
 
+    /// <summary>'scallop', 'petal', 'leaf': what stitches look like together; no definition says which stitches they are.</summary>
+    private bool IsShapeOnly(PlaceKind kind) =>
+        kind is { Noun: PlaceNoun.Group, Stitch: { } name } && Synonyms.Group(name.Value) == name.Value && context.Traits(name).Definition is null && !HasGroup(name);
+
     private Mishap Missing(PlaceKind kind, TextSpan span)
     {
         // Corners are seen in the fabric, not in the words: a row without spaces or groups may well have them.
+        if (IsShapeOnly(kind)) return new Mishap(MishapKind.CannotWork, span);
         long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
         if (kind.Noun == PlaceNoun.Corner && all == 0) return new Mishap(MishapKind.CannotWork, span);
         return new Mishap(all == 0 ? MishapKind.NoSuchPlace : MishapKind.PastTheEnd, span)
@@ -213,7 +219,7 @@ internal sealed partial class RowWorker
             PlaceNoun.Stitch or PlaceNoun.Chain when !at.InSpace || kind.Noun == PlaceNoun.Stitch
                 => course!.Find(at.Position, (cell, _) => places!.Stitches(cell) > 0, to: index),
             PlaceNoun.ChainSpace when kind.Chains is not null
-                => course!.Find(at.Position, (cell, _) => cell.Kind == CellKind.Chains, to: index),
+                => course!.Find(at.Position, (cell, _) => Places.IsSpace(cell), to: index),
             _ => -1,
         };
         if (passed < 0 || passed >= index) return null;
@@ -249,6 +255,7 @@ internal sealed partial class RowWorker
     {
         if (ambient is { } inGroup) return (inGroup, null);
         if (course is null) return (null, null);
+        if (at.Last < 0 && loopJustMade is { } loop) return (loop, null);
         if (at.Last < 0) return WhereTheHookIs(where);
         bool space = course.At(at.Last).Kind == CellKind.Chains && at.LastChain < 0;
         if (at.Chain == 0 && at.Position <= at.Last) at = at with { Position = at.Last + 1, InSpace = space };
@@ -337,17 +344,6 @@ internal sealed partial class RowWorker
     /// <summary>'in last st' and 'in top of tch' go to the end, whatever lies before it: where the count does not come out, that is the cause.</summary>
     private void LeaveBehind(long stitches, Placement where) =>
         at = at with { Passed = at.Passed ?? stopped ?? new Mishap(MishapKind.LeftOver, where.Span) { Found = stitches, Named = context.Name(where.Kind), Met = course!.Row.Label } };
-
-    private (Target?, Mishap?) Between(Placement where)
-    {
-        if (course is null) return (null, null);
-        long space = course.Find(at.Position, (cell, _) => cell.Kind is CellKind.Chains or CellKind.Stitch or CellKind.TurningChain);
-        if (space < 0) return (null, Missing(PlaceKind.AnyStitch, where.Span));
-        if (where.Within is { Noun: PlaceNoun.Group } && GapBeforeNextCell(-1) is { } gap) return (gap, null);
-        if (context.Says(where.Span, "first") && at.Position <= 1) return (Gap(1), null);
-        // Between the next two stitches: past the first of them, before the second.
-        return at.Position + 1 < course.Length ? (Gap(at.Position + 1), null) : (null, Missing(PlaceKind.AnyStitch, where.Span));
-    }
 
     /// <summary>A place skipped before and worked later, as in crossed stitches. The hook goes on from where it was.</summary>
     private (Target?, Mishap?) SkippedPlace(Placement where)

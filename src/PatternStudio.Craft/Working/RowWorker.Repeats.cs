@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;
@@ -13,6 +14,8 @@ internal sealed partial class RowWorker
     {
         Need reserve = Reserve(all, index);
         if (RowAlong(step.Steps) is { } other && course?.Row.Number != other) return InOtherRow(other, step.Span, () => WorkRepeat(step, all, index));
+        if (ClosingSlipStitch(step, all, index) is { } slip)
+            return WorkRepeat(step with { Ending = step.Ending.Take(step.Ending.Count - 1).ToEquatableArray() }, all, index) ?? Join(new JoinStep(slip.Stitch, slip.Where, false, slip.Span));
         if (!step.Ending.IsEmpty) return WorkWithEnding(step, reserve);
         if (step.Extent.Kind != ExtentKind.Times && EndingTold(step, all, index) is { } told)
         {
@@ -29,6 +32,11 @@ internal sealed partial class RowWorker
             _ => RoundAgain(step, reserve),
         };
     }
+
+    /// <summary>'… ending with ch 8, sl st in 3rd st of ch': the slip stitch closes the round, as a join does.</summary>
+    private StitchStep? ClosingSlipStitch(RepeatStep step, EquatableArray<Step> all, int index) =>
+        AtTop && GoesAround && !step.Ending.IsEmpty && step.Ending[step.Ending.Count - 1] is StitchStep { Where.Choice: PlaceChoice.TurningChainTop or PlaceChoice.First } slip
+        && slip.Stitch == StitchId.SlipStitch && !all.Skip(index + 1).Any(behind => behind is StitchStep or GroupStep or RepeatStep or SkipStep) ? slip : null;
 
     /// <summary>
     /// '… ending to correspond, ch 4, join': the words behind the repeat tell its last chain once more; '… ending to correspond, join': the chain that closes the
@@ -92,10 +100,17 @@ internal sealed partial class RowWorker
             return null;
         }
         if (behind is null && stopped is null && Left().Stitches <= reserve.Stitches) return null;
-        (State after, int reached, Mishap? stop) = (at, builder.Mark, stopped);
-        for (int kept = step.Steps.Count - 1; kept > 0; kept--)
+        if (behind is null && GoesAround && step.Ending[step.Ending.Count - 1] is ChainStep && Left().Stitches is var passed && step.Steps.Any(inner => inner is SkipStep && context.Number(((SkipStep)inner).Count) == passed))
         {
-            EquatableArray<Step> start = step.Steps.Take(kept).ToEquatableArray();
+            // The loop that closes the round passes over as many as the others do.
+            (stopped, skippedEachTurn) = (null, passed);
+            return null;
+        }
+        EquatableArray<Step> turn = OneByOne(step.Steps);
+        (State after, int reached, Mishap? stop) = (at, builder.Mark, stopped);
+        for (int kept = turn.Count - 1; kept > 0; kept--)
+        {
+            EquatableArray<Step> start = turn.Take(kept).ToEquatableArray();
             List<RowBuilder.Entry> undone = builder.TakeBack(mark);
             at = before;
             Mishap? instead = Repeated(step, step.Steps, NeedOf(start, 0) + NeedOf(step.Ending, 0) + reserve, quietly: true) ?? WorkAll(start) ?? WorkAll(step.Ending);
@@ -111,6 +126,12 @@ internal sealed partial class RowWorker
         _ = reached;
         return behind;
     }
+
+    /// <summary>'…, dc in each of next 2 dc; rep from * ending with dc in top of ch 3': the ending may stand in the place of the last of the two.</summary>
+    private EquatableArray<Step> OneByOne(EquatableArray<Step> steps) =>
+        steps[steps.Count - 1] is StitchStep { Where: { Choice: PlaceChoice.Each or PlaceChoice.Next, Count: not null, And: null } where } last && context.Number(where.Count) is > 1 and < 20 and var times
+            ? [.. steps.Take(steps.Count - 1), .. Enumerable.Repeat(last with { Where = where with { Choice = PlaceChoice.Next, Count = null } }, times)]
+            : steps;
 
     private Mishap? Repeated(RepeatStep step, EquatableArray<Step> steps, Need leave, bool quietly = false)
     {
@@ -291,7 +312,7 @@ internal sealed partial class RowWorker
     {
         if (countedLeft is { } kind) return new Need(course!.Sum(from, to, (cell, i) => places!.Offers(cell, i, kind)), 0);
         long spaces = places!.HasSpaces
-            ? course!.Sum(from, to, (cell, _) => cell.Kind == CellKind.Chains ? 1 : 0)
+            ? course!.Sum(from, to, (cell, _) => Places.IsSpace(cell) ? 1 : 0)
             : course!.Sum(from, Math.Min(to, course.Length - 1), (cell, _) => EndsGroup(cell) ? 1 : 0);
         return new Need(course.Sum(from, to, (cell, _) => places.Stitches(cell)), spaces);
     }

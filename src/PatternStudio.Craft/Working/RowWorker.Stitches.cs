@@ -20,6 +20,7 @@ internal sealed partial class RowWorker
             Emit(new Cell(CellKind.Join, StitchId.SlipStitch, 0, [], false, step.Span));
             return null;
         }
+        if (IsFastening(step)) return Fasten(step.Span);
         if (IsPicotClose(step)) return ClosePicot(step);
         if (step.Stitch.Value == "picot" && context.Traits(step.Stitch).Definition is not { Steps.IsEmpty: false }) return Picot(3, step.Span);
         if (IsFoundationStitch(step)) return WorkFoundationStitches(step);
@@ -31,7 +32,7 @@ internal sealed partial class RowWorker
         if (UnplacedInLace(step)) return new Mishap(MishapKind.CannotWork, step.Span);
         if (IsAlongChain(step)) return WorkAlongChain(step, traits);
         if (traits.Takes > 1) return WorkTogether(step, traits, all, index);
-        if (step.Where is { Choice: PlaceChoice.OtherPiece }) return JoinToOtherPiece(step, traits);
+        if (step.Where is { Choice: PlaceChoice.OtherPiece } || IsOfOtherPiece(step.Where)) return JoinToOtherPiece(step, traits);
         if (step is { PerPlace: null, Count: not null, Where.Choice: PlaceChoice.OtherSide }) return AlongOtherSide(step, traits);
         if (step.Where is null && alongEdge && Left().Stitches == 0) return WorkEvenly(step with { Where = new Placement(PlaceChoice.RowEnds, PlaceKind.AnyStitch, step.Span) }, traits);
         if (step.Where is null && (InMagicRing || InChainRing)) return AtEach(InRing(step.Span), default, target => WorkInto(step, traits, Number(step, 1), target));
@@ -281,13 +282,22 @@ internal sealed partial class RowWorker
     }
 
     private bool IsPicotClose(StitchStep step) =>
-        step.Stitch == StitchId.SlipStitch && builder.Last is { Kind: CellKind.Chains } && previous is ChainStep
+        step.Completes?.Value == "picot" && step.Where is { Choice: PlaceChoice.FromHook } && (builder.Last is { Kind: CellKind.Chains } && previous is ChainStep || EndsFoundation)
+        || step.Stitch == StitchId.SlipStitch && builder.Last is { Kind: CellKind.Chains } && previous is ChainStep
         && (step.Completes?.Value == "picot" || step.Where is { Choice: PlaceChoice.FromHook }
             || step.Where is { Choice: PlaceChoice.Nth or PlaceChoice.First, Kind.Noun: PlaceNoun.Chain, Within: null }
             || step.Where is { Choice: PlaceChoice.Same or PlaceChoice.Last or PlaceChoice.JustMade, Kind.Noun: PlaceNoun.Stitch or PlaceNoun.AnyStitch } && builder.Last.Chains <= 5 && builder.Mark > 1 && ambient is null);
 
+    /// <summary>'Ch 227, sc in 3rd st from hook for picot': the picot closes the end of the foundation chain itself.</summary>
+    private bool EndsFoundation => builder.IsEmpty && course is { Row: { Kind: RowKind.Foundation, Joined: false } };
+
     private Mishap? ClosePicot(StitchStep step)
     {
+        if (EndsFoundation)
+        {
+            at = at with { Position = Math.Min(course!.Length, step.Where!.Ordinal ?? 1) };
+            return Picot(step.Where.Ordinal ?? 1, step.Span);
+        }
         Cell chains = builder.Last!;
         int used = step.Where!.Choice == PlaceChoice.FromHook ? step.Where.Ordinal ?? chains.Chains : chains.Chains;
         if (used > chains.Chains)

@@ -102,8 +102,16 @@ internal sealed partial class RowWorker
     {
         if (!builder.IsEmpty && builder.Has(cell => cell.Kind is CellKind.Stitch or CellKind.Chains))
             return new Target(new Foot(0, -1, -1, FootKind.BothLoops), -1);
-        return course is null || course.Length == 0 ? null : TargetAt(course.Length - 1, -1, course.At(course.Length - 1).Kind == CellKind.Chains, null);
+        if (course is null || course.Length == 0) return null;
+        if (!course.Turned) return TargetAt(course.Length - 1, -1, course.At(course.Length - 1).Kind == CellKind.Chains, null);
+        // Turned, the row below begins with what was made last.
+        long made = Math.Max(0, course.Find(0, (cell, _) => cell.Kind != CellKind.Join));
+        loopJustMade = TargetAt(made, -1, course.At(made).Kind == CellKind.Chains, null);
+        return loopJustMade;
     }
+
+    /// <summary>'8 dc over loop just made, picot, 4 dc over same loop' at the start of a row: that loop, until the hook comes to another place.</summary>
+    private Target? loopJustMade;
 
     /// <summary>
     /// 'FPdc around next dc 2 rows below', 'dc in skipped sc 3 rows below': the foot is further down; the place in the row below that it covers is used

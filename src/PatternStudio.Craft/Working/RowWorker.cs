@@ -140,7 +140,7 @@ internal sealed partial class RowWorker
             GroupStep group => WorkGroup(group, all, index),
             RepeatStep repeat => WorkRepeat(repeat, all, index),
             JoinStep join => Join(join),
-            AttachStep attach => Attach(attach),
+            AttachStep attach => Attach(attach, all, index),
             ColourStep colour => Change(colour),
             FastenOffStep => FastenOff(),
             MagicRingStep => null,
@@ -154,7 +154,8 @@ internal sealed partial class RowWorker
             UncountedStep { Reason: UncountedReason.Shaping } shaped when ShapedAlone(shaped) is { } alone => alone(),
             UncountedStep { Reason: UncountedReason.Likewise } like when index + 1 < all.Count && like.Text.StartsWith("and working same as", StringComparison.OrdinalIgnoreCase) => null,
             UncountedStep { Reason: UncountedReason.MakeMore } when AtTop && index > 0 => null,
-            AsRowStep or UncountedStep or MotionsStep => new Mishap(MishapKind.CannotWork, step.Span),
+            MotionsStep motions => WorkMotions(motions),
+            AsRowStep or UncountedStep => new Mishap(MishapKind.CannotWork, step.Span),
             _ => null,
         };
         if (step is not (RemarkStep or MarkerStep)) previous = step;

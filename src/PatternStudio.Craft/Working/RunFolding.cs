@@ -58,7 +58,7 @@ internal sealed class RunFolding(List<RowBuilder.Entry> entries)
 
     private static bool SameButFeet(Cell a, Cell b) =>
         a.Kind == b.Kind && a.Stitch == b.Stitch && a.Chains == b.Chains && a.Counts == b.Counts && a.Source == b.Source
-        && a.Group == b.Group && a.GroupIndex == b.GroupIndex && a.GroupSize == b.GroupSize && a.Colour == b.Colour;
+        && a.Group == b.Group && a.GroupIndex == b.GroupIndex && a.GroupSize == b.GroupSize && a.Colour == b.Colour && a.GoesOn == b.GoesOn;
 
     /// <summary>'sc in next 4 sts' a hundred times is one sc four hundred times.</summary>
     private static Run Primitive(Run run)

@@ -88,7 +88,7 @@ internal sealed class Tally
             groups[group.Value] = groups.GetValueOrDefault(group.Value) + times;
         if (cell.Kind == CellKind.Chains)
         {
-            spaces[cell.Chains] = spaces.GetValueOrDefault(cell.Chains) + times;
+            if (!cell.GoesOn) spaces[cell.Chains] = spaces.GetValueOrDefault(cell.Chains) + times;
             Chains += cell.Chains * times;
             if (conventions.ChainsAreStitches) Total += cell.Chains * times;
         }

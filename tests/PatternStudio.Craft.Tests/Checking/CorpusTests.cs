@@ -24,6 +24,18 @@ public sealed class CorpusTests
         { "038-corner-and-edging-8122", "MOTIF", 4, "68", "4 + 4 + 4 + 1 + 4 on each of four sides" },
         { "042-jewel-chair-set", "ARM REST", 1, "63 63 63", "an s c, then pairs: an odd number" },
         { "012-baby-booties-pincushion", "FRONT SECTION", 1, "14 18 22", "2 + 10 + 2; ch 3 + 2 + 12 + 3; 2 + 2 + 14 + 2 + 2" },
+        { "004-luncheon-cloth", "FLOWER", 1, "24 32 8 96", "ch 3 and 23; 8 picots with 4 s c each; a d c between each two; 8 petals of 12" },
+        { "004-luncheon-cloth", "LEAF", 1, "24 24 24 24 24 24 24 24", "10 + 4 in the end + 10; then 10 + 4 + 10 seven times" },
+        { "012-baby-booties-pincushion", "FRONT SECTION", 11, "38 38 38 38 38", "22 and 2 more each row, eight times; then without increase" },
+        { "024-green-place-mats-817", "MOTIF", 1, "8 16 56 16", "8 in the ring; 2 s c each; 7 d c eight times; an s c and a d c eight times" },
+        { "030-towel-edging-8117", "", 4, "17 9 25 9 18 17 17 9", "8 over the loop and 9; the shells and the chain; 16 + 9; 9; ch 3 + 8 + 9; 9 + 8; 8 s c + 9; 9" },
+        { "034-shaded-pink-edging-8114", "", 1, "4 4 4 4 10 11 4 4 4 4 10", "shells of 4; 4 + 5 + 1; ch 3 + 5 clusters + 1 + 4" },
+        { "038-corner-and-edging-8122", "MOTIF", 3, "12 68 28", "8 clusters and 4 d c; see above; 4 d c at each corner, 3 s c on each side" },
+        { "044-irish-crochet-chair-set", "ROSE", 1, "6 42 6 54 6 66", "6 petals of 7, of 9 and of 11, 6 loops behind them" },
+        { "044-irish-crochet-chair-set", "LEAF", 1, "22 19 18 18 18 18 18 18", "11 + 3 + 8; 9 + 3 + 7; 8 + 3 + 7" },
+        { "044-irish-crochet-chair-set", "CHAIR BACK", 1, "56 56", "227 chains: 3 for the first picot, then 4 for each s c" },
+        { "048-young-modern-rug", "", 1, "82 82 82", "84 chains, worked from the 4th; 2 + 4 times 20; 1 in each" },
+        { "056-round-and-round-rug", "", 13, "144 144 144 160", "4 + 8 times 16 + 8 + 4; 8 more at each end" },
     };
 
     [Theory]

@@ -42,9 +42,13 @@ internal static class StitchDefinitions
         return steps.Steps.All(step => step is StitchStep or GroupStep or ChainStep or RemarkStep or SkipStep or EitherStep or RepeatStep) && steps.Steps.Any(step => step is StitchStep or GroupStep);
     }
 
-    /// <summary>'Motif: With Yellow ch 9, join to form a ring, …' heads a piece, whatever motions its rounds tell.</summary>
+    /// <summary>
+    /// 'Motif: With Yellow ch 9, join to form a ring, …', 'Edge: Attach thread in corner, …', 'Napkins: Ch 785, …' head a piece, whatever motions its rounds tell.
+    /// </summary>
     private static bool BeginsPiece(Cursor cursor)
     {
+        const int LongestStart = 25;
+        if (cursor.Now.IsWord("attach") || cursor.Now.IsWord("ch") && cursor.Ahead(1) is { Kind: TokenKind.Number, Value: >= LongestStart }) return true;
         bool joined = false;
         for (int i = 0; i < 16 && cursor.Ahead(i).Kind != TokenKind.Dot; i++)
         {

@@ -56,13 +56,16 @@ internal static class RowNumbers
         return cursor.Kind == TokenKind.Number ? Numbers.TakePlain(cursor) : null;
     }
 
+    /// <summary>'3rd &amp; 4th'.</summary>
+    private static bool TakeAmpersand(Cursor cursor) => cursor.Kind == TokenKind.Other && cursor.Raw == "&" && cursor.Take(TokenKind.Other);
+
     private static EquatableArray<int> TakeAll(Cursor cursor, int first, Func<Cursor, int?> take)
     {
         var numbers = new List<int> { first };
         while (numbers.Count < MostListed)
         {
             int from = cursor.At;
-            bool comma = cursor.Take(TokenKind.Comma), and = cursor.Take(And), dash = !comma && !and && (cursor.Take(TokenKind.Dash) || cursor.Take(TokenKind.Hyphen) || cursor.Take(To));
+            bool comma = cursor.Take(TokenKind.Comma), and = cursor.Take(And) || TakeAmpersand(cursor), dash = !comma && !and && (cursor.Take(TokenKind.Dash) || cursor.Take(TokenKind.Hyphen) || cursor.Take(To));
             if ((comma || and || dash) && take(cursor) is { } number)
             {
                 if (dash) for (int between = numbers[^1] + 1; between < number && numbers.Count < MostListed; between++) numbers.Add(between);

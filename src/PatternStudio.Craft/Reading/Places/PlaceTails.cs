@@ -8,6 +8,7 @@ internal static class PlaceTails
 {
     private static readonly Phrase FromHook = new("from the? hook|needle");
     private static readonly Phrase OfTheRow = new("of|in|on the? prev|last|row row|rnd|below?");
+    private static readonly Phrase Over = new("over the?");
     private static readonly Phrase AsBefore = new("as|where the? last|first|prev?");
     private static readonly Phrase AsJoining = new("join|attach|sl|work|before|make st?");
     private static readonly Phrase RowsBelow = new("row|rnd below");
@@ -30,6 +31,7 @@ internal static class PlaceTails
         place = TakeBeside(cursor, place);
         place = TakeRowsBelow(cursor, place);
         cursor.Take(OfTheRow);
+        if (place.Kind.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace) TakeWhatItCovers(cursor);
         place = TakeExtent(cursor, place);
         return place.Choice == PlaceChoice.Between || cursor.Is(StartsAnother) ? place : place with { Further = FurtherWords.Take(cursor) ?? place.Further };
     }
@@ -57,6 +59,13 @@ internal static class PlaceTails
         int from = cursor.At;
         if (place.Choice != PlaceChoice.Same || !cursor.Take(AsBefore)) return;
         if (!cursor.Take(AsJoining) && PlaceNouns.Take(cursor) is null) cursor.At = from;
+    }
+
+    /// <summary>'next ch-1 loop over the dc of previous row': the stitch that the loop lies over.</summary>
+    private static void TakeWhatItCovers(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(Over) || cursor.TakeStitch() is null || !cursor.Take(OfTheRow)) cursor.At = from;
     }
 
     /// <summary>'sp between 3-dc groups', 'sp before next 3-dc group': which space it is. 'Each sp between sts' is no chain space, but the gap.</summary>

@@ -22,12 +22,14 @@ internal static class PlacesWithin
         if (TakeOtherPiece(cursor)) return place with { Choice = PlaceChoice.OtherPiece };
         int choice = cursor.At;
         bool each = cursor.Now.IsWord("each");
-        PlaceKind? within = TakeNoun(cursor, choice);
+        PlaceKind? within = TakeNoun(cursor, choice, out int? number);
         if (within is null)
         {
             cursor.At = from;
             return place;
         }
+        // 'between the sc of next 2 petals': between the petals.
+        if (place.Choice == PlaceChoice.Between && number > 1) return place with { Kind = within, Count = SizedNumber.Of(number.Value) };
         return Inside(place, within, each);
     }
 
@@ -40,12 +42,13 @@ internal static class PlacesWithin
         return false;
     }
 
-    private static PlaceKind? TakeNoun(Cursor cursor, int choice)
+    private static PlaceKind? TakeNoun(Cursor cursor, int choice, out int? number)
     {
+        number = null;
         if (PlaceNouns.Take(cursor) is { } direct) return direct;
         cursor.At = choice;
         while (cursor.Take(Choice)) { }
-        Numbers.TakePlain(cursor);
+        number = Numbers.TakePlain(cursor);
         return PlaceNouns.Take(cursor);
     }
 

@@ -12,7 +12,7 @@ internal static class RowEndPlaces
     private static readonly Phrase OtherSide = new("on|in|along|of|across|down|over the? other|opposite|remaining|unused|free side|loop|edge? of? the? foundation|beg|base|starting? ch? st?");
     private static readonly Phrase AlongChain = new("along|across|on the? foundation|beg|starting|base ch");
     private static readonly Phrase AlongFoundation = new("along|across the? foundation edge|row|chain?");
-    private static readonly Phrase OfPiece = new("of the? work|piece|row|rows|blanket|panel|square|mat|motif");
+    private static readonly Phrase OfPiece = new("of the? work|piece|row|rows|blanket|panel|square|mat|motif|edging|border|lace|strip");
 
     /// <summary>Takes a place along the edge; null where none stands here.</summary>
     public static Placement? Take(Cursor cursor)

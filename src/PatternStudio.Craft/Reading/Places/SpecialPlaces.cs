@@ -11,12 +11,14 @@ internal static class SpecialPlaces
     private static readonly Phrase TheOneInRow = new("# in|of the? ## row|rnd");
     private static readonly Phrase OverPlace = new("over|under the? next|each|same?");
     private static readonly Phrase Between = new("in? the? sp? between the? next|first|last?");
+    private static readonly Phrase BackOfWork = new("in|at|on|from the? back|front of the? work");
     private static readonly Phrase TopOfTurning = new("in|on|to the? top st? of the?");
     private static readonly Phrase InTurning = new("in|on|over|under|to the?");
     private static readonly Phrase WhichChain = new("beg|turn|first|initial|the|prev|row|rnd");
     private static readonly Phrase Space = new("sp|loop");
     private static readonly Phrase And = new("and");
     private static readonly Phrase Part = new("in|at|to|on|around the? next|same|first|last? base|tip|foot|bottom|joining|join|seam|neck");
+    private static readonly Phrase Remainder = new("over|in|on the? remainder|rest of the? prev|last|first|same? ch?");
     private static readonly Phrase AndThe = new("and the? next|last|first?");
     private static readonly Phrase OverWords = new("over|in the?");
     private static readonly Phrase FromHook = new("from the? hook");
@@ -36,7 +38,7 @@ internal static class SpecialPlaces
         return null;
     }
 
-    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakePart, TakeUnderLoop];
+    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakeRemainder, TakePart, TakeUnderLoop];
 
     /// <summary>'over next 2 sts': one stitch takes them all. 'over next ch-2 sp' is just a place.</summary>
     private static Placement? TakeOver(Cursor cursor, int from)
@@ -50,6 +52,7 @@ internal static class SpecialPlaces
 
     private static Placement? TakeBetween(Cursor cursor, int from)
     {
+        cursor.Take(BackOfWork);
         if (!cursor.Take(Between)) return null;
         int? ordinal = Numbers.TakeOrdinal(cursor);
         if (ordinal is not null && cursor.Take(And)) Numbers.TakeOrdinal(cursor);
@@ -124,6 +127,10 @@ internal static class SpecialPlaces
         FurtherWords.Take(cursor);
         return new Placement(PlaceChoice.Next, PlaceKind.AnyStitch, default) { Further = cursor.SpanFrom(from) };
     }
+
+    /// <summary>'over remainder of previous loop': the loop is worked into already.</summary>
+    private static Placement? TakeRemainder(Cursor cursor, int from) =>
+        cursor.Take(Remainder) && PlaceNouns.Take(cursor) is { Noun: PlaceNoun.Space or PlaceNoun.ChainSpace } kind ? new Placement(PlaceChoice.JustMade, kind, default) : null;
 
     private static Placement? TakeAlongEdge(Cursor cursor, int from) => RowEndPlaces.Take(cursor);
 

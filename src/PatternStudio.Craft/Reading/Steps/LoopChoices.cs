@@ -55,6 +55,12 @@ internal static class LoopChoices
             : step with { Where = WithLoop(where, loop) };
     }
 
+    /// <summary>The step as it was before <see cref="Apply"/> gave it the next place, which no word names.</summary>
+    public static StitchStep WithoutUnderstood(StitchStep step) =>
+        step.Where is { Choice: PlaceChoice.Next, Span.Length: 0, Loop: not LoopChoice.Both } where
+            ? step with { Where = null, Count = where.Count, PerPlace = where.Count is null ? step.PerPlace : null }
+            : step;
+
     private static Placement WithLoop(Placement where, LoopChoice loop) => where with
     {
         Loop = where.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch ? loop : where.Loop,

@@ -17,6 +17,8 @@ internal static class MotionSteps
     {
         int from = cursor.At;
         if (!Starts(cursor) || NameAfter(cursor) is not var (stitch, after)) return false;
+        // The star of '* yo, insert hook, … (front dc), dc in next st; rep from *' is the row's; one that the motions repeat from is theirs.
+        if (cursor.Kind == TokenKind.Star && !Enumerable.Range(from, after - from).Any(i => cursor.Context.Tokens[i].IsWord("rep"))) return false;
         cursor.At = after;
         TextSpan span = cursor.SpanFrom(from);
         steps.Add(new StitchStep(stitch, SizedNumber.Of(1, new TextSpan(span.End, 0)), null, null, span));

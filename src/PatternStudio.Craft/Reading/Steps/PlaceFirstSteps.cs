@@ -33,8 +33,9 @@ internal static class PlaceFirstSteps
     private static bool ReadList(Cursor cursor, StepList steps, Placement where, int from)
     {
         var list = new StepList();
-        int begin = cursor.At, after = -1, count = 0;
-        while (!cursor.AtEnd && !cursor.NextOpens() && cursor.Kind is not (TokenKind.Star or TokenKind.Semicolon or TokenKind.Dot))
+        int begin = cursor.At, after = -1;
+        EquatableArray<Step> members = [];
+        while (!cursor.AtEnd && (!cursor.NextOpens() || OpensDefinition(cursor)) && cursor.Kind is not (TokenKind.Star or TokenKind.Semicolon or TokenKind.Dot))
         {
             int before = list.Count;
             cursor.Context.InPlaceFirst = true;
@@ -42,7 +43,8 @@ internal static class PlaceFirstSteps
             cursor.Context.InPlaceFirst = false;
             if (!another) break;
             if (list.Count != before + 1 || !IsMember(list.Last!)) break;
-            if (list.Last is StitchStep) (after, count) = (cursor.At, list.Count);
+            // Kept now: 'repeat from beginning' behind the list would take its stitches in.
+            if (list.Last is StitchStep) (after, members) = (cursor.At, list.ToArray());
         }
         if (after < 0 && IsMagic(cursor, where))
         {
@@ -53,7 +55,6 @@ internal static class PlaceFirstSteps
         }
         if (after < 0) return false;
         cursor.At = after;
-        var members = list.ToArray().Take(count).ToEquatableArray();
         if (where.Choice == PlaceChoice.InRing) AddInRing(cursor, steps, where, members);
         else steps.Add(new GroupStep(members, where, cursor.SpanFrom(from)));
         return true;
@@ -70,5 +71,16 @@ internal static class PlaceFirstSteps
     private static bool IsMagic(Cursor cursor, Placement where) =>
         where.Choice == PlaceChoice.InRing && cursor.Context.Source.Slice(where.Span) is var words && (words.Contains("magic", StringComparison.OrdinalIgnoreCase) || words.EndsWith("MR", StringComparison.OrdinalIgnoreCase) || words.EndsWith("MC", StringComparison.OrdinalIgnoreCase));
 
-    private static bool IsMember(Step step) => step is StitchStep { Where: null } or ChainStep;
+    /// <summary>'1 s d c (s d c: thread over, …), 8 d c': a bracket that defines the stitch before it.</summary>
+    private static bool OpensDefinition(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.SkipSeparators();
+        int open = cursor.At, partner = cursor.Partner();
+        cursor.At = from;
+        return partner > open && Enumerable.Range(open, Math.Min(8, partner - open)).Any(i => cursor.Context.Tokens[i].Kind == TokenKind.Colon);
+    }
+
+    /// <summary>A picot closed on the way and the words that define a stitch belong to the list as well.</summary>
+    private static bool IsMember(Step step) => step is StitchStep { Where: null } or ChainStep or StitchStep { Completes.Value: "picot" } || step is RemarkStep remark && remark.Text.StartsWith('(') && remark.Text.Contains(':');
 }

@@ -16,7 +16,7 @@ internal static class SharedPlaces
         if (steps.Last is not StitchStep { Where: { } where } last || !IsOnePlace(where) || last.Stitch == StitchId.SlipStitch) return;
         int first = FirstOfList(context, steps);
         if (first < 0 || !ReadsAsGroup(context, steps, first, last) || IsIncrease(steps, first, last)) return;
-        var members = steps.From(first).ToList();
+        List<Step> members = [.. steps.From(first).Select(step => step is StitchStep stitch ? LoopChoices.WithoutUnderstood(stitch) : step)];
         members[^1] = WithoutPlace(last);
         bool inTurn = where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch } && members.All(step => step is StitchStep);
         steps.Wrap(first, new GroupStep(members.ToEquatableArray(), where, TextSpan.FromTo(members[0].Span.Start, last.Span.End)) { MayBeInTurn = inTurn });
@@ -50,7 +50,7 @@ internal static class SharedPlaces
         return first;
     }
 
-    private static bool BelongsToList(Step step) => step switch
+    private static bool BelongsToList(Step step) => (step is StitchStep given ? LoopChoices.WithoutUnderstood(given) : step) switch
     {
         StitchStep { Where: null } stitch => !ReadingContext.IsIncreaseOrDecrease(stitch.Stitch) && (stitch.Count is null || NumberFirst(stitch)),
         ChainStep { Role: ChainRole.Unstated } => true,
@@ -69,8 +69,8 @@ internal static class SharedPlaces
     private static bool ReadsAsGroup(ReadingContext context, StepList steps, int first, StitchStep last)
     {
         for (int i = first; i < steps.Count - 1; i++)
-            if (steps.Steps[i] is ChainStep or StitchStep { Count: not null })
-                return last.Where!.Count is null || steps.Steps[first] is StitchStep { Count: not null };
+            if (steps.Steps[i] is ChainStep || HasNumber(steps.Steps[i]))
+                return last.Where!.Count is null || HasNumber(steps.Steps[first]);
         return last.Where!.Choice == PlaceChoice.Same || JoinedByAnd(context, steps, first);
     }
 
@@ -78,6 +78,8 @@ internal static class SharedPlaces
     private static bool IsIncrease(StepList steps, int first, StitchStep last) =>
         last.Where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch }
         && steps.Steps.Skip(first).All(step => step is StitchStep stitch && stitch.Stitch == last.Stitch);
+
+    private static bool HasNumber(Step step) => step is StitchStep stitch && LoopChoices.WithoutUnderstood(stitch).Count is not null;
 
     private static bool JoinedByAnd(ReadingContext context, StepList steps, int first)
     {

@@ -90,10 +90,10 @@ internal static class StitchSteps
         cursor.At = from;
         SizedNumber? number = Numbers.Take(cursor);
         if (number is null && cursor.Now is { Word: "a" or "an" or "another" }) cursor.At++;
-        cursor.TakeWord("more");
+        bool more = cursor.TakeWord("more");
         cursor.Take(TokenKind.Hyphen);
         cursor.Take(StitchesOf);
-        StitchId? stitch = Clusters.Take(cursor) ?? cursor.TakeStitch() ?? (number is null ? null : TakeGroupName(cursor));
+        StitchId? stitch = Clusters.Take(cursor) ?? cursor.TakeStitch() ?? (number is null || more ? null : TakeGroupName(cursor));
         return stitch is null ? null : (number, stitch.Value);
     }
 

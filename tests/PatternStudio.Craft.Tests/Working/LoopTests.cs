@@ -1,0 +1,44 @@
+namespace PatternStudio.Craft.Tests.Working;
+
+/// <summary>Loops of chains: with picots in them, closed by a join, passed between motifs. Common practice, no source; the counts are by hand.</summary>
+public sealed class LoopTests
+{
+    private const string EightLoops = "Ch 6, join with sl st to form a ring.\nRnd 1: Ch 1, 16 sc in ring, join with sl st to first sc.\n";
+
+    /// <summary>8 loops of ch 1, picot, ch 1, picot, ch 1 are 8 loops to work into: 8 sc, then 40.</summary>
+    [Fact]
+    public void Picots_do_not_part_a_loop() => Assert.Equal("16 8 8 40", Worked.Totals(
+        EightLoops
+        + "Rnd 2: *Ch 4, sl st in 3rd ch from hook for picot, ch 4, sl st in 3rd ch from hook for picot, ch 1, sk 1 sc, sc in next sc; rep from * around, join.\n"
+        + "Rnd 3: *Ch 6, sc in next loop; rep from * around, join.\nRnd 4: 5 sc in each loop around, join."));
+
+    /// <summary>An sc closes a picot as well as a slip stitch does: 23 chains are 3 for the picot and 5 times 4, so 5 sc beside the picots.</summary>
+    [Fact]
+    public void A_picot_closed_with_sc_is_a_picot() => Assert.Equal("5 5", Worked.Totals(
+        "Ch 23, sc in 3rd ch from hook for picot, ch 4, sc in 3rd ch from hook for picot, ch 1, sk 3 ch, sc in next ch, *ch 4, sc in 3rd ch from hook for picot, ch 4, sc in 3rd ch from hook for picot, ch 1, sk 3 ch, sc in next ch; rep from * across, turn.\n"
+        + "Row 2: Ch 8, sc in 3rd ch from hook for picot, ch 4, sc in 3rd ch from hook for picot, ch 1, sc between picots of next loop, *ch 4, sc in 3rd ch from hook for picot, ch 4, sc in 3rd ch from hook for picot, ch 1, sc between picots of next loop; rep from * across, turn."));
+
+    /// <summary>24 dc: the chain stands over the first, a dc in every 3rd after it, and the loop that the join closes passes over the last 2.</summary>
+    [Fact]
+    public void The_loop_that_a_join_closes_passes_over_stitches_like_the_others() => Assert.Equal("24 8", Worked.Totals(
+        "Ch 8, join with sl st to form a ring.\nRnd 1: Ch 3, 23 dc in ring, join with sl st to 3rd ch of beg ch-3.\nRnd 2: Ch 11, sk 2 dc, dc in next dc, *ch 8, sk 2 dc, dc in next dc; rep from * 5 times, ch 8, join with sl st to 3rd ch of beg ch-11."));
+
+    /// <summary>6 petals have 6 gaps between them, the last one back at the beginning; each next petal is 9 stitches: 54.</summary>
+    [Theory]
+    [InlineData("sc in back of work between the sc of next 2 petals")]
+    [InlineData("sc in back of work between next 2 petals")]
+    [InlineData("sc between next 2 petals")]
+    public void Between_petals_there_are_as_many_places_as_petals(string words) => Assert.Equal("6 42 6 54", Worked.Totals(
+        "Ch 5, join to form a ring, ch 6, dc in ring, *ch 3, dc in ring, rep from * 3 times, ch 3, join in 3rd ch of ch 6.\n"
+        + "Rnd 2: (Sc, hdc, 3 dc, hdc, sc) in each loop around, join.\n" + $"Rnd 3: *Ch 5, {words}, rep from * all around.\nRnd 4: (Sc, hdc, 5 dc, hdc, sc) in each loop around, join."));
+
+    /// <summary>A chain joined at its 3rd chain is a dc and a loop: 8 sc with 7 dc and that one between them, 16 loops of 5.</summary>
+    [Fact]
+    public void A_chain_joined_at_its_third_chain_is_a_dc_and_a_loop()
+    {
+        const string Round = "Ch 6, join with sl st to form a ring.\nRnd 1: Ch 3, 31 dc in ring, join with sl st to 3rd ch of beg ch-3.\n"
+            + "Rnd 2: Ch 8, sk 1 dc, sc in next dc, ch 5, sk 1 dc, *dc in next dc, ch 5, sk 1 dc, sc in next dc, ch 5, sk 1 dc; rep from * around, join in 3rd ch of ch 8.";
+        Assert.Equal("32 16", Worked.Totals(Round));
+        Assert.Equal("16 ch-5", Worked.LastSpaces(Round));
+    }
+}
