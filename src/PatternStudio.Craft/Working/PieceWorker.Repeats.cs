@@ -111,6 +111,24 @@ internal sealed partial class PieceWorker
         if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
     }
 
+    /// <summary>
+    /// 'Continue in this way, adding 1 double between widenings, until you have 30 between widenings': the rows told last, with the next numbers. Where the row
+    /// numbered next shows that other rows were meant, what it is worked into is not known.
+    /// </summary>
+    private void Continue(ContinueInWay onward, RowInstruction? following)
+    {
+        if (byNumber.GetValueOrDefault(lastNumber - 1) is not { } before || byNumber.GetValueOrDefault(lastNumber) is not { } last
+            || Progression.Of(before.Steps, last.Steps, context.Number) is not { } rule || context.Number(onward.Last) is not { } wanted
+            || wanted <= rule.Number || (wanted - rule.Number) % rule.Growth != 0
+            || following is not null && FirstNumber(following) is { } next && next != lastNumber + (wanted - rule.Number) / rule.Growth + 1)
+        {
+            if (ground is not null) ground = ground with { Doubtful = true };
+            return;
+        }
+        for (int number = rule.Number + rule.Growth; number <= wanted && rows.Count <= MostRows; number += rule.Growth)
+            WorkRow(lastNumber + 1, Unheaded(last) with { Steps = rule.With(number) }, onward.Span);
+    }
+
     /// <summary>A repeated row states no count of its own: the count of the row it repeats may hold for that row only.</summary>
     private static RowInstruction Unheaded(RowInstruction row) => row with { Stated = null, Heading = row.Heading with { Side = null } };
 

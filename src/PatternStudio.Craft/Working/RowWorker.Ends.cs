@@ -40,7 +40,7 @@ internal sealed partial class RowWorker
     {
         int moves = 0;
         while (moves < all.Count && IsOpeningMatter(all[moves])) moves++;
-        return moves < all.Count && all[moves] is RepeatStep { Steps: [ChainStep, ..] } ? moves : 0;
+        return moves < all.Count && all[moves] is RepeatStep { Steps: [var first, ..] } && (first is ChainStep || IntoSpace(first)) ? moves : 0;
     }
 
     private static bool? SaysOfSkippedChains(string text)
@@ -292,6 +292,7 @@ internal sealed partial class RowWorker
         if (context.Number(step.Count) is not { } count || count == 0) return null;
         // 'Skip the sl st': the one that joined the round below is no place.
         if (step.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } slip } && slip == StitchId.SlipStitch && course?.Find(0, (cell, _) => cell.Stitch == slip) < 0) return null;
+        if (IsLoopOfStitch(step)) return Skip(step with { Kind = PlaceKind.AnyStitch });
         State before = at;
         // 'Skip first st' names the first place whether or not the turning chain has taken it.
         if (course is not null && context.Says(step.Span, "first")) at = at with { Position = 0, Chain = 0 };
@@ -305,6 +306,10 @@ internal sealed partial class RowWorker
         at = at with { Last = before.Last, LastChain = before.LastChain, InSpace = before.InSpace && step.Kind.Noun != PlaceNoun.AnyStitch, Skipped = first };
         return null;
     }
+
+    /// <summary>'Miss 1 loop' over a row of close stitches: old books call the top of a stitch a loop.</summary>
+    private bool IsLoopOfStitch(SkipStep step) =>
+        step.Kind.Noun == PlaceNoun.Space && places is { HasSpaces: false } && context.Says(step.Span, "loop") && course!.Find(0, (cell, _) => EndsGroup(cell)) < 0;
 
     /// <summary>An oval: the same chain again, along its other side, from the chain just worked back to the first.</summary>
     private Mishap? GoToOtherSide(TextSpan span)

@@ -129,9 +129,13 @@ internal sealed partial class RowWorker
     {
         Cell cell = course!.At(at.Position);
         if (places!.Offers(cell, at.Position, kind) > 1 && at.Chain < cell.Chains) return (Arrive(at.Position, kind, where), null);
+        if (IsSpace(kind) && StandsInLoop(span)) return (Arrive(at.Position, kind, where), null);
         at = at with { Position = at.Position + 1, Chain = 0 };
         return TakeNext(kind, span, where);
     }
+
+    /// <summary>'3 slip stitches up the chain, 5 tr into the loop': the hook has only climbed, and the loop is the one it stands in, unless the words say 'next'.</summary>
+    private bool StandsInLoop(TextSpan words) => !builder.Has(cell => cell.Kind != CellKind.Join) && !context.Says(words, "next");
 
     private Target Arrive(long index, PlaceKind kind, Placement? where)
     {

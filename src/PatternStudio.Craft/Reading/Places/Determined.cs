@@ -18,6 +18,7 @@ internal static class Determined
     private static readonly Phrase OfWhich = new("the|next|same|each|last|that|this|first|any");
     private static readonly Phrase Marked = new("marked");
     private static readonly Phrase Following = new("first|next|center|last");
+    private static readonly Phrase OfTheChain = new("st? of the? ch");
     private static readonly Phrase SpaceWord = new("sp|loop|mesh");
     private static readonly Phrase Other = new("other");
     private static readonly Phrase Any = new("any");
@@ -157,6 +158,7 @@ internal static class Determined
         if (Numbers.Take(cursor) is { IsPlain: true } count)
         {
             while (cursor.Take(Following)) { }
+            if (cursor.Ahead(-1) is { Kind: TokenKind.Ordinal } or { Word: "first" } && cursor.Take(OfTheChain)) return Of(PlaceChoice.Next, PlaceKind.Chain, count);
             int noun = cursor.At;
             if (cursor.TakeWord("ch") && count.Values[0] > 1 && cursor.Kind is not TokenKind.Hyphen)
             {
