@@ -10,10 +10,13 @@ internal sealed partial class PieceWorker
     private EquatableArray<Step>? Resolve(EquatableArray<Step> steps, int number, int depth)
     {
         if (!steps.Any(step => step is AsRowStep)) return steps;
-        if (depth <= 16 && steps is [AsRowStep { WithChanges: false } only] && Referred(only, number) is { } referred) return Resolve(OverStitches(referred, number), number, depth + 1);
+        if (depth <= 16 && steps is [AsRowStep { WithChanges: false, Moved: null } only] && Referred(only, number) is { } referred) return Resolve(OverStitches(referred, number), number, depth + 1);
         var resolved = new List<Step>();
+        EquatableArray<Step> restated = [];
         foreach (Step step in steps)
         {
+            if (Restates(step, restated)) continue;
+            restated = [];
             if (step is not AsRowStep same)
             {
                 resolved.Add(step);
@@ -25,10 +28,28 @@ internal sealed partial class PieceWorker
                 return null;
             }
             if (Resolve(OverStitches(row, number), number, depth + 1) is not { } inner) return null;
-            resolved.AddRange(inner);
+            resolved.AddRange(same.Moved is { } moved ? Moved(inner, moved) : inner);
+            restated = inner;
         }
         return resolved.ToEquatableArray();
     }
+
+    /// <summary>'The same as the 5th, close double crochet, increasing in the centre of each scallop': words that only say again what that row does.</summary>
+    private static bool Restates(Step step, EquatableArray<Step> row) => step switch
+    {
+        StitchStep { Where: { Choice: PlaceChoice.Each, Count: null } } each => row.OfType<StitchStep>().Any(other => other.Stitch == each.Stitch && other.Where is { Choice: PlaceChoice.Each, Count: null }),
+        UncountedStep { Reason: UncountedReason.Shaping } => row.Any(other => other is UncountedStep { Reason: UncountedReason.Shaping }),
+        _ => false,
+    };
+
+    /// <summary>The row's words with one stitch in another place; what was missed between such stitches is not missed here.</summary>
+    private static EquatableArray<Step> Moved(EquatableArray<Step> steps, StitchStep moved) =>
+        steps.Where(step => step is not SkipStep).Select(step => step switch
+        {
+            StitchStep stitch when stitch.Stitch == moved.Stitch => stitch with { Where = moved.Where, PerPlace = moved.PerPlace, Count = null },
+            RepeatStep repeat => repeat with { Steps = Moved(repeat.Steps, moved) },
+            _ => step,
+        }).ToEquatableArray();
 
     /// <summary>'Row 2: same as Row 1', where Row 1 goes along the foundation: what were chains there are stitches here.</summary>
     private EquatableArray<Step> OverStitches(RowInstruction referred, int number)

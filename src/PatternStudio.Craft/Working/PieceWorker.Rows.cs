@@ -127,6 +127,7 @@ internal sealed partial class PieceWorker
             Counts = tally.Counts,
             Spaces = tally.Spaces,
             Stated = instruction.Stated,
+            SampleChains = onSample ? context.SampleChains : null,
         };
         if (mishap is null && instruction.Stated is { } stated)
         {
@@ -161,13 +162,43 @@ internal sealed partial class PieceWorker
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
         Course? course = below is null or { Length: 0 } ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
-        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack };
+        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, OnSample = onSample };
         worker.StartAt(startAt);
         Mishap? mishap = worker.Work(own);
+        if (around && UnderstoodRepeat(own) is { } all && (mishap is null && worker.LeavesPlaces || mishap?.Kind == MishapKind.LeftOver))
+        {
+            var again = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack };
+            if (again.Work(all) is null && !again.LeavesPlaces) (worker, mishap) = (again, null);
+            else mishap = new Mishap(MishapKind.CannotWork, own[0].Span);
+        }
+        // Over a sample nobody can tell a wrong number from a wrong length: only what comes out without a rest is taken.
+        if (onSample && !around && (mishap is not null || worker.LeavesPlaces || worker.Built.Last is { Kind: CellKind.Chains })) mishap = new Mishap(MishapKind.CannotWork, mishap?.Span ?? own[0].Span);
         EquatableArray<Run> runs = worker.Built.Build();
         var made = new WorkMemo.Made(runs, new Tally(runs, context.Conventions), mishap, worker.Colour, worker.FastenedOff, worker.Joined, worker.Passed, worker.StoppedAt);
         return deeper ? made : memo.Keep(key, made);
     }
+
+    /// <summary>
+    /// '3rd round: 1 double, 5 chain, miss 1.': old books tell one turn of a round and leave 'repeat' to be understood. Null where the words are not of that sort: they
+    /// must be no more than stitches in the next places, with chains between.
+    /// </summary>
+    private static EquatableArray<Step>? UnderstoodRepeat(EquatableArray<Step> own)
+    {
+        Step[] told = [.. own.Where(step => step is not (RemarkStep or ColourStep))];
+        if (told.Length is < 2 or > 8 || told[0] is not (StitchStep or GroupStep) || !told.Any(step => step is ChainStep)) return null;
+        bool plain = told.All(step => step is ChainStep { Role: ChainRole.Unstated } or SkipStep || InNextPlace(step));
+        return plain ? [new RepeatStep(told.ToEquatableArray(), new Extent(ExtentKind.Unstated, told[^1].Span), RepeatMark.Words, TextSpan.FromTo(told[0].Span.Start, told[^1].Span.End))] : null;
+    }
+
+    private static bool InNextPlace(Step step) => step switch
+    {
+        StitchStep stitch => stitch.Stitch != StitchId.SlipStitch && IsNext(stitch.Where),
+        GroupStep group => IsNext(group.Where),
+        _ => false,
+    };
+
+    private static bool IsNext(Placement? where) =>
+        where is null or { Choice: PlaceChoice.Next or PlaceChoice.Nth or PlaceChoice.Centre, Further: null, And: null, InRow: null };
 
     /// <summary>'(5 shells)': the groups that a row counts as one each.</summary>
     private string[] GroupsNamed(StatedCount? stated, Tally tally) =>

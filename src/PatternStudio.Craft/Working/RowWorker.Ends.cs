@@ -21,6 +21,9 @@ internal sealed partial class RowWorker
     /// <summary>True where the row goes around: it may start anywhere and meets all of the row below once.</summary>
     public bool GoesAround { get; init; }
 
+    /// <summary>True over a foundation whose length the text leaves open: there a repeat may end inside its last turn, as the row below ends.</summary>
+    public bool OnSample { get; init; }
+
     /// <summary>
     /// 'Sl st in next 2 dc and in corner sp, ch 3, …': slip stitches before the turning chain only move the hook. Finds that chain.
     /// </summary>
@@ -309,7 +312,7 @@ internal sealed partial class RowWorker
 
     /// <summary>'Miss 1 loop' over a row of close stitches: old books call the top of a stitch a loop.</summary>
     private bool IsLoopOfStitch(SkipStep step) =>
-        step.Kind.Noun == PlaceNoun.Space && places is { HasSpaces: false } && context.Says(step.Span, "loop") && course!.Find(0, (cell, _) => EndsGroup(cell)) < 0;
+        step.Kind.Noun == PlaceNoun.Space && places is { HasSpaces: false } && context.Says(step.Span, "loop");
 
     /// <summary>An oval: the same chain again, along its other side, from the chain just worked back to the first.</summary>
     private Mishap? GoToOtherSide(TextSpan span)

@@ -25,6 +25,7 @@ internal sealed partial class RowWorker
             ExtentKind.ToLast => ToLast(step.Extent, step.Steps, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
             ExtentKind.ToPlace => UpTo(step),
             _ when context.Says(step.Span, "diagram") => new Mishap(MishapKind.CannotWork, step.Span),
+            ExtentKind.Unstated when OnSample && !GoesAround && index == all.Count - 1 => ToCorrespond(step, reserve, null),
             _ when context.Says(step.Span, "to correspond") => ToCorrespond(step, reserve, index + 1 < all.Count ? all[index + 1] : null),
             _ => RoundAgain(step, reserve),
         };

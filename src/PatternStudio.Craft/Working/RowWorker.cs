@@ -61,6 +61,9 @@ internal sealed partial class RowWorker
     /// <summary>Where the row stopped, if it leaves the rest unworked; else 0.</summary>
     public long StoppedAt => leavesUnworked ? at.Position : 0;
 
+    /// <summary>True where places of the row below are still to be met.</summary>
+    public bool LeavesPlaces => course is not null && Left() is { Stitches: > 0 } or { Spaces: > 0 };
+
     public RowBuilder Built => builder;
 
     /// <summary>The colour in hand when the row ends.</summary>

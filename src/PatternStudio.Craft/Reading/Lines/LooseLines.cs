@@ -14,6 +14,7 @@ internal static class LooseLines
         if (cursor.AtEnd) return [];
         int from = cursor.At;
         if (PieceReferences.Take(cursor) is { } reference) return cursor.AtEnd ? [reference] : [reference, .. Read(new Cursor(cursor.Context, cursor.At, cursor.End))];
+        if (OpenFoundations.Take(cursor) is { Count: > 0 } open) return cursor.AtEnd ? open : [.. open, .. Read(new Cursor(cursor.Context, cursor.At, cursor.End))];
         if (Progressions.Take(cursor) is { } progression) return cursor.AtEnd ? [progression] : [progression, .. Read(new Cursor(cursor.Context, cursor.At, cursor.End))];
         GoToChain(cursor);
         bool outer = cursor.Context.LineHasNoHeading;

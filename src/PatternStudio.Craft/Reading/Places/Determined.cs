@@ -14,6 +14,7 @@ internal static class Determined
     private static readonly Phrase Last = new("last");
     private static readonly Phrase First = new("first");
     private static readonly Phrase Center = new("the? center of?");
+    private static readonly Phrase CenterOfEach = new("the? center st? of each");
     private static readonly Phrase Skipped = new("next|last? skip|unworked|missed");
     private static readonly Phrase OfWhich = new("the|next|same|each|last|that|this|first|any");
     private static readonly Phrase Marked = new("marked");
@@ -140,7 +141,16 @@ internal static class Determined
     }
 
     private static Placement? TakeCenter(Cursor cursor) =>
-        cursor.Take(Center) ? Of(PlaceChoice.Centre, TakeCenterNoun(cursor)) : null;
+        TakeEachCenter(cursor) ?? (cursor.Take(Center) ? Of(PlaceChoice.Centre, TakeCenterNoun(cursor)) : null);
+
+    /// <summary>'in centre of each loop': each loop.</summary>
+    private static Placement? TakeEachCenter(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(CenterOfEach) && PlaceNouns.Take(cursor) is { Noun: PlaceNoun.Space or PlaceNoun.ChainSpace } loop) return Of(PlaceChoice.Each, loop);
+        cursor.At = from;
+        return null;
+    }
 
     /// <summary>'center of 1st shell', 'center st of next loop', 'center picot'.</summary>
     private static PlaceKind? TakeCenterNoun(Cursor cursor)

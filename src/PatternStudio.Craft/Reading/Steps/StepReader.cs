@@ -17,6 +17,7 @@ internal static class StepReader
         MotionSteps.ReadNamed,
         BracketSteps.Read,
         StarSteps.Read,
+        AlternatelySteps.Read,
         RepeatSteps.Read,
         TurnSteps.Read,
         WorkAlongSteps.Read,
