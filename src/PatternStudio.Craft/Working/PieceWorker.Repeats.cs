@@ -10,7 +10,7 @@ internal sealed partial class PieceWorker
     private EquatableArray<Step>? Resolve(EquatableArray<Step> steps, int number, int depth)
     {
         if (!steps.Any(step => step is AsRowStep)) return steps;
-        if (depth <= 16 && steps is [AsRowStep { WithChanges: false, Moved: null } only] && Referred(only, number) is { } referred) return Resolve(OverStitches(referred, number), number, depth + 1);
+        if (depth <= 16 && steps is [AsRowStep { WithChanges: false, Moved: null } only] && Referred(only, number) is { } referred) return Resolve(WhateverIsThere(OverStitches(referred, number)), number, depth + 1);
         var resolved = new List<Step>();
         EquatableArray<Step> restated = [];
         foreach (Step step in steps)
@@ -27,7 +27,7 @@ internal sealed partial class PieceWorker
                 if (!same.WithChanges && !IsBeforeTheText(same.Rows) && !context.Says(same.Span, " of ")) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
                 return null;
             }
-            if (Resolve(OverStitches(row, number), number, depth + 1) is not { } inner) return null;
+            if (Resolve(WhateverIsThere(OverStitches(row, number)), number, depth + 1) is not { } inner) return null;
             resolved.AddRange(same.Moved is { } moved ? Moved(inner, moved) : inner);
             restated = inner;
         }
@@ -60,6 +60,21 @@ internal sealed partial class PieceWorker
             overStitches[referred] = steps = referred.Steps.Select(step => step is RepeatStep repeat ? repeat with { Steps = repeat.Steps.Select(OverStitch).ToEquatableArray() } : step).ToEquatableArray();
         return steps;
     }
+
+    /// <summary>
+    /// 'A double in each double of last row', worked again over a row of doubles and trebles ('4. Same as 2d row'): the words name what that row met; here it is whatever
+    /// stitch is there.
+    /// </summary>
+    private EquatableArray<Step> WhateverIsThere(EquatableArray<Step> steps)
+    {
+        if (steps.Count(step => step is StitchStep) != 1 || !steps.All(step => step is StitchStep { Where: { Choice: PlaceChoice.Each, Count: null, Kind.Noun: PlaceNoun.Stitch } } or ChainStep or TurnStep or RemarkStep)) return steps;
+        if (OnlyStitchBelow() is not null) return steps;
+        if (!ofAnyKind.TryGetValue(steps, out EquatableArray<Step> any))
+            ofAnyKind[steps] = any = steps.Select(step => step is StitchStep stitch ? stitch with { Where = stitch.Where! with { Kind = PlaceKind.AnyStitch } } : step).ToEquatableArray();
+        return any;
+    }
+
+    private readonly Dictionary<EquatableArray<Step>, EquatableArray<Step>> ofAnyKind = [];
 
     private readonly Dictionary<RowInstruction, EquatableArray<Step>> overStitches = new(ReferenceEqualityComparer.Instance);
 

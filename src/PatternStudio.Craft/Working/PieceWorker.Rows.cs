@@ -40,7 +40,7 @@ internal sealed partial class PieceWorker
                 return;
             }
         }
-        bool around = kind == RowKind.Round || own.Any(step => step is JoinStep { FormsRing: false }) || ground?.Row.Joined == true && ground.Row.Kind != RowKind.Foundation;
+        bool around = kind == RowKind.Round || own.Any(step => step is JoinStep { FormsRing: false }) || ClosesOnRing(own) || ground?.Row.Joined == true && ground.Row.Kind != RowKind.Foundation;
         bool turned = Turned(kind, own, around);
         RowStatus? hopeless = steps.Any(HoldsUnread) ? RowStatus.NotRead : own.Any(step => step is StitchStep { Stitch.Value: "fsc" or "fhdc" or "fdc" or "ftr" }) ? null : ground is null ? RowStatus.NotChecked : null;
         FabricSide side = instruction.Heading is { Side: { } told, Numbering: not RowNumbering.Range } ? told : NextSide(turned);
@@ -57,6 +57,11 @@ internal sealed partial class PieceWorker
         WorkEven(even, instruction, evenWords, behind);
         if (!roundBehind.IsEmpty) WorkRow(number, instruction with { Steps = roundBehind, Heading = instruction.Heading with { Numbering = RowNumbering.Next, Numbers = [], First = null, Last = null } }, calledBy);
     }
+
+    /// <summary>'9 chain, 1 double treble, …, 1 single on the 5th of the 9 chain' over a ring: a round, though it is called a row.</summary>
+    private bool ClosesOnRing(EquatableArray<Step> own) =>
+        ground is { Row: { Kind: RowKind.Foundation, Joined: true } } && own.LastOrDefault(IsWork) is StitchStep { Where.Choice: PlaceChoice.TurningChainTop or PlaceChoice.Nth or PlaceChoice.First } last
+        && last.Stitch == StitchId.SlipStitch && own.FirstOrDefault(IsWork) is ChainStep;
 
     /// <summary>'Ch 5, join to form a ring, ch 3, 15 dc in ring, join, cut thread. Attach Red, * ch 6, …': a second round in the words of the first.</summary>
     private static (EquatableArray<Step> First, EquatableArray<Step> Second) SecondRound(EquatableArray<Step> steps)
@@ -170,6 +175,11 @@ internal sealed partial class PieceWorker
             var again = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack };
             if (again.Work(all) is null && !again.LeavesPlaces) (worker, mishap) = (again, null);
             else mishap = new Mishap(MishapKind.CannotWork, own[0].Span);
+        }
+        if (around && mishap?.Kind == MishapKind.CannotWork && RowWorker.LotsIntoLoops(own) is { } lots)
+        {
+            var again = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack };
+            if (again.Work(lots) is null && !again.LeavesSpaces) (worker, mishap) = (again, null);
         }
         // Over a sample nobody can tell a wrong number from a wrong length: only what comes out without a rest is taken.
         if (onSample && !around && (mishap is not null || worker.LeavesPlaces || worker.Built.Last is { Kind: CellKind.Chains })) mishap = new Mishap(MishapKind.CannotWork, mishap?.Span ?? own[0].Span);

@@ -37,8 +37,13 @@ internal sealed partial class RowWorker
         if (step.Where is null && (InMagicRing || InChainRing)) return AtEach(InRing(step.Span), default, target => WorkInto(step, traits, Number(step, 1), target));
         if (step.Where is null) return Times(Number(step, 1), () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
         if (step.Where.Choice == PlaceChoice.RowEnds || step.Where.Kind.Noun == PlaceNoun.RowEnd) return WorkEvenly(step, traits);
+        if (IsCloseOverLoops(step, all)) return AtEach(step.Where with { Kind = new PlaceKind(PlaceNoun.StitchOrChain) }, default, target => WorkInto(step, traits, Number(step, 1), target));
         return AtEach(step.Where, Reserve(all, index), target => WorkInto(step, traits, Number(step, 1), target)) ?? CloseChainsBetween(step, all, index);
     }
+
+    /// <summary>'1 double in each stitch of the preceding row' over loops of chain, as a whole row of lace: its chains are stitches to work into as well.</summary>
+    private bool IsCloseOverLoops(StitchStep step, EquatableArray<Step> all) =>
+        OnSample && AtTop && step is { ChainsBetween: null, Where: { Choice: PlaceChoice.Each, Count: null, Kind.Noun: PlaceNoun.AnyStitch } } && places is { HasSpaces: true } && all.All(other => ReferenceEquals(other, step) || other is RemarkStep or TurnStep);
 
     /// <summary>'1 double in each loop, 5 chain between' all round: between the last and the first as well, where nothing else closes the round.</summary>
     private Mishap? CloseChainsBetween(StitchStep step, EquatableArray<Step> all, int index)

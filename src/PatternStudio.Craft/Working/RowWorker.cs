@@ -64,6 +64,9 @@ internal sealed partial class RowWorker
     /// <summary>True where places of the row below are still to be met.</summary>
     public bool LeavesPlaces => course is not null && Left() is { Stitches: > 0 } or { Spaces: > 0 };
 
+    /// <summary>True where spaces of the row below are still to be met.</summary>
+    public bool LeavesSpaces => course is not null && Left().Spaces > 0;
+
     public RowBuilder Built => builder;
 
     /// <summary>The colour in hand when the row ends.</summary>
@@ -88,7 +91,7 @@ internal sealed partial class RowWorker
             return WorkFilet(squares, all.First(step => step is ChainStep)) ?? CheckEnd();
         }
         FindOpening(all);
-        Mishap? mishap = WorkAll(all) ?? (steps > MostSteps || builder.Cells > MostCells ? new Mishap(MishapKind.TooLarge, all[all.Count - 1].Span) : CheckEnd());
+        Mishap? mishap = (EachOfSeveral(all) is { Length: > 0 } each ? WorkEachOfSeveral(each) : WorkAll(all)) ?? (steps > MostSteps || builder.Cells > MostCells ? new Mishap(MishapKind.TooLarge, all[all.Count - 1].Span) : CheckEnd());
         context.Spend(steps + builder.Entries);
         return mishap is { Kind: MishapKind.PastTheEnd or MishapKind.LeftOver or MishapKind.RepeatUneven } ? at.Passed ?? mishap : mishap;
     }
@@ -157,7 +160,8 @@ internal sealed partial class RowWorker
             UncountedStep { Reason: UncountedReason.Shaping } shaped when ShapedAlone(shaped) is { } alone => alone(),
             UncountedStep { Reason: UncountedReason.Likewise } like when index + 1 < all.Count && like.Text.StartsWith("and working same as", StringComparison.OrdinalIgnoreCase) => null,
             UncountedStep { Reason: UncountedReason.MakeMore } when AtTop && index > 0 => null,
-            AsRowStep or UncountedStep or MotionsStep => new Mishap(MishapKind.CannotWork, step.Span),
+            MotionsStep motions => WorkMotions(motions),
+            AsRowStep or UncountedStep => new Mishap(MishapKind.CannotWork, step.Span),
             _ => null,
         };
         if (step is not (RemarkStep or MarkerStep)) previous = step;

@@ -29,11 +29,12 @@ internal static class LooseLines
     {
         int from = cursor.At;
         for (int i = 0; i < 14 && !cursor.AtEnd && !cursor.Is(Repeating); i++, cursor.At++)
-            if (cursor.Is(MakeChain)) return;
+            if (cursor.Is(MakeChain) || cursor.Is(CastOn)) return;
         cursor.At = from;
     }
 
     private static readonly Phrase MakeChain = new("make|with a ch of #");
+    private static readonly Phrase CastOn = new("cast on # ch");
     private static readonly Phrase Repeating = new("rep|next|join|sew");
 
     /// <summary>A line is an instruction where it begins with one; all else is prose.</summary>
