@@ -74,7 +74,7 @@ internal sealed record Progression(EquatableArray<Step> Steps, int Number, int G
         return (before, after) switch
         {
             (StitchStep one, StitchStep other) => one.Stitch == other.Stitch && AreSamePlaces(one.Where, other.Where)
-                && Pair(one.PerPlace, other.PerPlace) && Pair(one.Count, other.Count) && (one.Where is null || Pair(one.Where.Count, other.Where!.Count)),
+                && Pair(one.PerPlace, other.PerPlace) && Pair(one.Count, other.Count) && (one.Where is null || Pair(IsOne(one.Where, other.Where!) ? SizedNumber.Of(1) : one.Where.Count, other.Where!.Count)),
             (ChainStep one, ChainStep other) => Pair(one.Count, other.Count),
             (SkipStep one, SkipStep other) => one.Kind == other.Kind && Pair(one.Count, other.Count),
             (RepeatStep one, RepeatStep other) => one.Extent.Kind == other.Extent.Kind && value(one.Extent.Count) == value(other.Extent.Count)
@@ -84,6 +84,9 @@ internal sealed record Progression(EquatableArray<Step> Steps, int Number, int G
         };
     }
 
+    /// <summary>'A double in double, …' before 'a double in each of 2 doubles, …'.</summary>
+    private static bool IsOne(Placement one, Placement other) => one is { Choice: PlaceChoice.Next, Count: null } && other is { Choice: PlaceChoice.Each, Count: not null };
+
     private static bool AreSamePlaces(Placement? one, Placement? other) =>
-        one is null || other is null ? one is null && other is null : one.Choice == other.Choice && one.Kind == other.Kind && one.Ordinal == other.Ordinal && one.Further is null && other.Further is null && one.And is null && other.And is null;
+        one is null || other is null ? one is null && other is null : (one.Choice == other.Choice || IsOne(one, other)) && one.Kind == other.Kind && one.Ordinal == other.Ordinal && one.Further is null && other.Further is null && one.And is null && other.And is null;
 }

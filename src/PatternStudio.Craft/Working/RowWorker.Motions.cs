@@ -88,11 +88,12 @@ internal sealed partial class RowWorker
     }
 
     /// <summary>One leg worked off by twos is a plain stitch of its height; what has several legs, or is drawn through at once, is a cluster.</summary>
-    private StitchId StitchMade() => (legs.Count, yarnOvers - drawnByTwos, drawnByTwos) switch
+    private StitchId StitchMade() => (legs.Count, yarnOvers, drawnByTwos) switch
     {
-        (1, <= 0, 1) => StitchId.Single,
-        (1, _, 2) => StitchId.Double,
-        (1, _, 3) => StitchId.Treble,
+        (1, 0, 0 or 1) => StitchId.Single,
+        (1, 1, 0) => StitchId.HalfDouble,
+        (1, 1, 2) => StitchId.Double,
+        (1, 2, 3) => StitchId.Treble,
         _ => new StitchId("cluster"),
     };
 

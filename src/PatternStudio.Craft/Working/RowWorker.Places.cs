@@ -307,7 +307,7 @@ internal sealed partial class RowWorker
         if (index < 0) return (null, Missing(where.Kind, where.Span));
         bool back = index < at.Position;
         // '* 1 treble in the 1st stitch, …; repeat from *': the first of each turn.
-        if (back && !AtTop && ambient is null && where is { Count: null, Kind.Noun: PlaceNoun.AnyStitch } && OnSample && at.Position < course.Length) return Met(TakeNext(where.Kind, where.Span, where));
+        if (back && !AtTop && ambient is null && where is { Count: null, Kind.Noun: PlaceNoun.AnyStitch } && OnSample && at.Position < course.Length) return Arrived(TakeNext(where.Kind, where.Span, where));
         State before = at;
         at = at with { Chain = 0 };
         Target target = Arrive(index, where.Kind, where);
@@ -315,7 +315,7 @@ internal sealed partial class RowWorker
         return (target, null);
     }
 
-    private static (Target?, Mishap?) Met((Target Target, Mishap? Mishap) next) => next.Mishap is null ? (next.Target, null) : (null, next.Mishap);
+    private static (Target?, Mishap?) Arrived((Target Target, Mishap? Mishap) next) => next.Mishap is null ? (next.Target, null) : (null, next.Mishap);
 
     private (Target?, Mishap?) Last(Placement where)
     {

@@ -90,7 +90,7 @@ internal sealed partial class RowWorker
         if (builder.Mark == mark) return new Mishap(MishapKind.CannotWork, step.Span);
         if (!LeavesPlaces && builder.Last is not { Kind: CellKind.Chains }) return null;
         stopped = null;
-        return step.Steps[0] is StitchStep or GroupStep ? WorkAll([step.Steps[0]]) : new Mishap(MishapKind.CannotWork, step.Span);
+        return LeavesPlaces && step.Steps[0] is (StitchStep or GroupStep) ? WorkAll([step.Steps[0]]) : new Mishap(MishapKind.CannotWork, step.Span);
     }
 
     /// <summary>

@@ -9,7 +9,7 @@ namespace PatternStudio.Craft.Working;
 internal static class SampleFoundation
 {
     private const int Shortest = 4;
-    private const int Longest = 150;
+    private const int Longest = 130;
     private const int Repeats = 3;
 
     /// <summary>The foundation that leaves its length open; null where every length is told.</summary>

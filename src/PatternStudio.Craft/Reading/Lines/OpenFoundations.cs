@@ -53,7 +53,12 @@ internal static class OpenFoundations
                 if (Numbers.TakePlain(cursor) is not (> 0 and { } by)) return null;
                 (open, of) = (true, by);
                 int after = cursor.At;
-                bool more = cursor.Take(Plus) || cursor.Kind == TokenKind.Star && cursor.Take(TokenKind.Star);
+                bool more = cursor.Take(Plus);
+                if (!more && !cursor.AtEnd && cursor.Raw is "+")
+                {
+                    cursor.At++;
+                    more = true;
+                }
                 if (more && Numbers.TakePlain(cursor) is { } extra) plus = extra;
                 else cursor.At = after;
                 continue;
