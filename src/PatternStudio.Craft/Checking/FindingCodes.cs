@@ -31,6 +31,7 @@ public static class FindingCodes
     public const string MultipleDiffers = "multiple-differs";
     public const string NotRead = "not-read";
     public const string NotWorked = "not-worked";
+    public const string SampleFoundation = "sample-foundation";
     public const string NothingToCheck = "nothing-to-check";
     public const string TooLarge = "too-large";
     public const string NotText = "not-text";
@@ -62,6 +63,7 @@ public static class FindingCodes
         [MultipleDiffers] = Severity.Warning,
         [NotRead] = Severity.Warning,
         [NotWorked] = Severity.Note,
+        [SampleFoundation] = Severity.Note,
         [NothingToCheck] = Severity.Error,
         [TooLarge] = Severity.Error,
         [NotText] = Severity.Error,

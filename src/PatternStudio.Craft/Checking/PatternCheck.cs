@@ -31,7 +31,7 @@ public static class PatternCheck
     private static EquatableArray<Finding> Findings(Pattern pattern, PatternWork[] works) =>
         Causes.Of(
                 pattern,
-                [.. ReadingFindings.Of(pattern), .. TermsFindings.Of(pattern), .. DefinitionFindings.Of(pattern), .. StitchUseFindings.Of(pattern), .. UnitFindings.Of(pattern), .. MultipleFindings.Of(pattern, works), .. FoundationFindings.Of(pattern, works), .. NothingToCheck(pattern, works)],
+                [.. ReadingFindings.Of(pattern), .. TermsFindings.Of(pattern), .. DefinitionFindings.Of(pattern), .. StitchUseFindings.Of(pattern), .. UnitFindings.Of(pattern), .. MultipleFindings.Of(pattern, works), .. FoundationFindings.Of(pattern, works), .. SampleFindings.Of(pattern, works), .. NothingToCheck(pattern, works)],
                 [.. WorkFindings.Of(pattern.Source, works)])
             .OrderBy(finding => finding.Span.Start).ThenBy(finding => finding.Severity).ThenBy(finding => finding.Code, StringComparer.Ordinal)
             .ToEquatableArray();

@@ -25,4 +25,8 @@ public sealed record RowReport(
     string? Stated,
     bool? CountAgrees,
     IReadOnlyDictionary<string, long> Counts,
-    IReadOnlyDictionary<string, long> Spaces);
+    IReadOnlyDictionary<string, long> Spaces)
+{
+    /// <summary>Chains of the sample foundation that the row's counts hold for, where the text leaves the length to the maker; null where it tells the length.</summary>
+    public int? SampleChains { get; init; }
+}

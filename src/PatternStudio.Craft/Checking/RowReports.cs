@@ -26,7 +26,7 @@ internal static class RowReports
         row.Stated?.Text,
         row.CountAgrees,
         ToDictionary(row.Counts),
-        ToDictionary(row.Spaces));
+        ToDictionary(row.Spaces)) { SampleChains = row.SampleChains };
 
     private static Dictionary<string, long> ToDictionary(EquatableArray<KeyValuePair<string, long>> pairs) => new(pairs);
 }

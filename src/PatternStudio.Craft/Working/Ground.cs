@@ -19,6 +19,8 @@ internal sealed record Ground(WorkedRow Row, bool Doubtful = false, WorkedRow? A
             CountedThing.Stitches => usual,
             _ => null,
         };
+        if (item is { Thing: CountedThing.ChainSpaces, Kind.Chains: { } chains })
+            return row with { Runs = [new Run([new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, row.Instruction.Span)], number, 0)] };
         if (stitch is not { } kind) return null;
         var cell = new Cell(CellKind.Stitch, kind, 0, [], true, row.Instruction.Span);
         return row with { Runs = [new Run([cell], number, 0)] };

@@ -12,11 +12,21 @@ public static class PatternWorker
     /// <param name="unroll">Work every repeat turn by turn. Slow; the reference that the usual way is tested against.</param>
     public static PatternWork Work(Pattern pattern, int size, bool unroll = false)
     {
-        Try best = WorkWith(pattern, size, Conventions.Usual, unroll);
+        if (SampleFoundation.Of(pattern) is not { } open) return Best(pattern, size, unroll, sample: null);
+        int? chains = SampleFoundation.Find(SampleFoundation.Lengths(open), length => RowsRight(Best(pattern, size, unroll, length)));
+        return Best(pattern, size, unroll, chains);
+    }
+
+    private static int RowsRight(PatternWork work) =>
+        work.Fabric.Pieces.Sum(piece => piece.Rows.Count(row => row is { Status: RowStatus.Checked, SampleChains: not null }));
+
+    private static PatternWork Best(Pattern pattern, int size, bool unroll, int? sample)
+    {
+        Try best = WorkWith(pattern, size, Conventions.Usual, unroll, sample);
         if (best.Trouble == 0) return best.Work;
         foreach (Func<Conventions, Conventions> change in Changes(best))
         {
-            Try other = WorkWith(pattern, size, change(best.Work.Conventions), unroll);
+            Try other = WorkWith(pattern, size, change(best.Work.Conventions), unroll, sample);
             if (other.Trouble < best.Trouble) best = other;
             if (best.Trouble == 0) break;
         }
@@ -38,9 +48,9 @@ public static class PatternWorker
         if (usual.HasChains) yield return conventions => conventions with { ChainsAreStitches = true };
     }
 
-    private static Try WorkWith(Pattern pattern, int size, Conventions conventions, bool unroll)
+    private static Try WorkWith(Pattern pattern, int size, Conventions conventions, bool unroll, int? sample)
     {
-        var context = new WorkContext(pattern, size, conventions, unroll);
+        var context = new WorkContext(pattern, size, conventions, unroll) { SampleChains = sample };
         var pieces = new List<WorkedPiece>();
         var mishaps = new List<Mishap>();
         int inDoubt = 0;

@@ -11,12 +11,15 @@ internal sealed partial class PieceWorker
     private static bool BeginsWithFoundation(EquatableArray<Step> steps)
     {
         Step? first = steps.FirstOrDefault(IsWork);
-        return first is ChainStep or MagicRingStep or StitchStep { Where.Choice: PlaceChoice.InRing } or GroupStep { Where.Choice: PlaceChoice.InRing };
+        return first is ChainStep or OpenChainStep or MagicRingStep or StitchStep { Where.Choice: PlaceChoice.InRing } or GroupStep { Where.Choice: PlaceChoice.InRing };
     }
 
     /// <summary>A chain that is surely no turning chain: a ring, or longer than rows begin with. What a later row may begin a new part with.</summary>
     private static bool MakesFoundation(EquatableArray<Step> steps) =>
         steps.FirstOrDefault(IsWork) is not ChainStep { Count: { IsPlain: true } count } || count.Values[0] >= 10 || steps.Any(step => step is JoinStep { FormsRing: true });
+
+    /// <summary>True while the rows stand on a foundation whose length the text leaves open.</summary>
+    private bool onSample;
 
     private static bool IsWork(Step step) => step is not (RemarkStep or ColourStep or MarkerStep or AttachStep { Where: null });
 
@@ -32,7 +35,18 @@ internal sealed partial class PieceWorker
         int after = first + 1;
         bool ring = true;
         Run run;
-        if (steps[first] is ChainStep chain && !GoesIntoMagicRing(steps, first))
+        onSample = steps[first] is OpenChainStep;
+        if (onSample)
+        {
+            if (context.SampleChains is not { } sample)
+            {
+                ground = null;
+                return steps.Skip(after).ToEquatableArray();
+            }
+            ring = false;
+            run = new Run([new Cell(CellKind.FoundationChain, StitchId.Chain, 0, [], false, steps[first].Span) { Colour = colour }], sample, 0);
+        }
+        else if (steps[first] is ChainStep chain && !GoesIntoMagicRing(steps, first))
         {
             if (context.Number(chain.Count) is not { } chains || chains < 1)
             {

@@ -10,10 +10,13 @@ internal sealed partial class PieceWorker
     private EquatableArray<Step>? Resolve(EquatableArray<Step> steps, int number, int depth)
     {
         if (!steps.Any(step => step is AsRowStep)) return steps;
-        if (depth <= 16 && steps is [AsRowStep { WithChanges: false } only] && Referred(only, number) is { } referred) return Resolve(OverStitches(referred, number), number, depth + 1);
+        if (depth <= 16 && steps is [AsRowStep { WithChanges: false, Moved: null } only] && Referred(only, number) is { } referred) return Resolve(WhateverIsThere(OverStitches(referred, number)), number, depth + 1);
         var resolved = new List<Step>();
+        EquatableArray<Step> restated = [];
         foreach (Step step in steps)
         {
+            if (Restates(step, restated)) continue;
+            restated = [];
             if (step is not AsRowStep same)
             {
                 resolved.Add(step);
@@ -24,11 +27,29 @@ internal sealed partial class PieceWorker
                 if (!same.WithChanges && !IsBeforeTheText(same.Rows) && !context.Says(same.Span, " of ")) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
                 return null;
             }
-            if (Resolve(OverStitches(row, number), number, depth + 1) is not { } inner) return null;
-            resolved.AddRange(inner);
+            if (Resolve(WhateverIsThere(OverStitches(row, number)), number, depth + 1) is not { } inner) return null;
+            resolved.AddRange(same.Moved is { } moved ? Moved(inner, moved) : inner);
+            restated = inner;
         }
         return resolved.ToEquatableArray();
     }
+
+    /// <summary>'The same as the 5th, close double crochet, increasing in the centre of each scallop': words that only say again what that row does.</summary>
+    private static bool Restates(Step step, EquatableArray<Step> row) => step switch
+    {
+        StitchStep { Where: { Choice: PlaceChoice.Each, Count: null } } each => row.OfType<StitchStep>().Any(other => other.Stitch == each.Stitch && other.Where is { Choice: PlaceChoice.Each, Count: null }),
+        UncountedStep { Reason: UncountedReason.Shaping } => row.Any(other => other is UncountedStep { Reason: UncountedReason.Shaping }),
+        _ => false,
+    };
+
+    /// <summary>The row's words with one stitch in another place; what was missed between such stitches is not missed here.</summary>
+    private static EquatableArray<Step> Moved(EquatableArray<Step> steps, StitchStep moved) =>
+        steps.Where(step => step is not SkipStep).Select(step => step switch
+        {
+            StitchStep stitch when stitch.Stitch == moved.Stitch => stitch with { Where = moved.Where, PerPlace = moved.PerPlace, Count = null },
+            RepeatStep repeat => repeat with { Steps = Moved(repeat.Steps, moved) },
+            _ => step,
+        }).ToEquatableArray();
 
     /// <summary>'Row 2: same as Row 1', where Row 1 goes along the foundation: what were chains there are stitches here.</summary>
     private EquatableArray<Step> OverStitches(RowInstruction referred, int number)
@@ -39,6 +60,21 @@ internal sealed partial class PieceWorker
             overStitches[referred] = steps = referred.Steps.Select(OverStitch).ToEquatableArray();
         return steps;
     }
+
+    /// <summary>
+    /// 'A double in each double of last row', worked again over a row of doubles and trebles ('4. Same as 2d row'): the words name what that row met; here it is whatever
+    /// stitch is there.
+    /// </summary>
+    private EquatableArray<Step> WhateverIsThere(EquatableArray<Step> steps)
+    {
+        if (steps.Count(step => step is StitchStep) != 1 || !steps.All(step => step is StitchStep { Where: { Choice: PlaceChoice.Each, Count: null, Kind.Noun: PlaceNoun.Stitch } } or ChainStep or TurnStep or RemarkStep)) return steps;
+        if (OnlyStitchBelow() is not null) return steps;
+        if (!ofAnyKind.TryGetValue(steps, out EquatableArray<Step> any))
+            ofAnyKind[steps] = any = steps.Select(step => step is StitchStep stitch ? stitch with { Where = stitch.Where! with { Kind = PlaceKind.AnyStitch } } : step).ToEquatableArray();
+        return any;
+    }
+
+    private readonly Dictionary<EquatableArray<Step>, EquatableArray<Step>> ofAnyKind = [];
 
     private readonly Dictionary<RowInstruction, EquatableArray<Step>> overStitches = new(ReferenceEqualityComparer.Instance);
 
@@ -135,6 +171,24 @@ internal sealed partial class PieceWorker
         }
         rowsInCycle = numbers.Length;
         if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
+    }
+
+    /// <summary>
+    /// 'Continue in this way, adding 1 double between widenings, until you have 30 between widenings': the rows told last, with the next numbers. Where the row
+    /// numbered next shows that other rows were meant, what it is worked into is not known.
+    /// </summary>
+    private void Continue(ContinueInWay onward, RowInstruction? following)
+    {
+        if (byNumber.GetValueOrDefault(lastNumber - 1) is not { } before || byNumber.GetValueOrDefault(lastNumber) is not { } last
+            || Progression.Of(before.Steps, last.Steps, context.Number) is not { } rule || context.Number(onward.Last) is not { } wanted
+            || wanted <= rule.Number || (wanted - rule.Number) % rule.Growth != 0
+            || following is not null && FirstNumber(following) is { } next && next != lastNumber + (wanted - rule.Number) / rule.Growth + 1)
+        {
+            if (ground is not null) ground = ground with { Doubtful = true };
+            return;
+        }
+        for (int number = rule.Number + rule.Growth; number <= wanted && rows.Count <= MostRows; number += rule.Growth)
+            WorkRow(lastNumber + 1, Unheaded(last) with { Steps = rule.With(number) }, onward.Span);
     }
 
     /// <summary>A repeated row states no count of its own: the count of the row it repeats may hold for that row only.</summary>

@@ -48,7 +48,7 @@ internal sealed partial class PieceWorker
                 return;
             }
         }
-        bool around = kind == RowKind.Round || own.Any(step => step is JoinStep { FormsRing: false }) || ground?.Row.Joined == true && ground.Row.Kind != RowKind.Foundation;
+        bool around = kind == RowKind.Round || own.Any(step => step is JoinStep { FormsRing: false }) || ClosesOnRing(own) || ground?.Row.Joined == true && ground.Row.Kind != RowKind.Foundation;
         bool turned = Turned(kind, own, around);
         RowStatus? hopeless = steps.Any(HoldsUnread) ? RowStatus.NotRead : own.Any(step => step is StitchStep { Stitch.Value: "fsc" or "fhdc" or "fdc" or "ftr" }) ? null : ground is null ? RowStatus.NotChecked : null;
         FabricSide side = instruction.Heading is { Side: { } told, Numbering: not RowNumbering.Range } ? told : NextSide(turned);
@@ -65,6 +65,11 @@ internal sealed partial class PieceWorker
         WorkEven(even, instruction, evenWords, behind);
         if (!roundBehind.IsEmpty) WorkRow(number, instruction with { Steps = roundBehind, Heading = instruction.Heading with { Numbering = RowNumbering.Next, Numbers = [], First = null, Last = null } }, calledBy);
     }
+
+    /// <summary>'9 chain, 1 double treble, …, 1 single on the 5th of the 9 chain' over a ring: a round, though it is called a row.</summary>
+    private bool ClosesOnRing(EquatableArray<Step> own) =>
+        ground is { Row: { Kind: RowKind.Foundation, Joined: true } } && own.LastOrDefault(IsWork) is StitchStep { Where.Choice: PlaceChoice.TurningChainTop or PlaceChoice.Nth or PlaceChoice.First } last
+        && last.Stitch == StitchId.SlipStitch && own.FirstOrDefault(IsWork) is ChainStep;
 
     /// <summary>'Ch 5, join to form a ring, ch 3, 15 dc in ring, join, cut thread. Attach Red, * ch 6, …': a second round in the words of the first.</summary>
     private static (EquatableArray<Step> First, EquatableArray<Step> Second) SecondRound(EquatableArray<Step> steps)
@@ -151,6 +156,7 @@ internal sealed partial class PieceWorker
             Counts = tally.Counts,
             Spaces = tally.Spaces,
             Stated = instruction.Stated,
+            SampleChains = onSample ? context.SampleChains : null,
         };
         if (mishap is null && instruction.Stated is { } stated)
         {
@@ -185,13 +191,48 @@ internal sealed partial class PieceWorker
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
         Course? course = below is null or { Length: 0 } ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
-        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, Section = section };
+        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, Section = section, OnSample = onSample };
         worker.StartAt(startAt);
         Mishap? mishap = worker.Work(own);
+        if (around && UnderstoodRepeat(own) is { } all && (mishap is null && worker.LeavesPlaces || mishap?.Kind == MishapKind.LeftOver))
+        {
+            var again = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, Section = section };
+            if (again.Work(all) is null && !again.LeavesPlaces) (worker, mishap) = (again, null);
+            else mishap = new Mishap(MishapKind.CannotWork, own[0].Span);
+        }
+        if (around && mishap?.Kind == MishapKind.CannotWork && RowWorker.LotsIntoLoops(own) is { } lots)
+        {
+            var again = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, Section = section };
+            if (again.Work(lots) is null && !again.LeavesSpaces) (worker, mishap) = (again, null);
+        }
+        // Over a sample nobody can tell a wrong number from a wrong length: only what comes out without a rest is taken.
+        if (onSample && !around && (mishap is not null || worker.LeavesPlaces || worker.Built.Last is { Kind: CellKind.Chains })) mishap = new Mishap(MishapKind.CannotWork, mishap?.Span ?? own[0].Span);
         EquatableArray<Run> runs = worker.Built.Build();
         var made = new WorkMemo.Made(runs, new Tally(runs, context.Conventions), mishap, worker.Colour, worker.FastenedOff, worker.Joined, worker.Passed, worker.StoppedAt);
         return deeper ? made : memo.Keep(key, made);
     }
+
+    /// <summary>
+    /// '3rd round: 1 double, 5 chain, miss 1.': old books tell one turn of a round and leave 'repeat' to be understood. Null where the words are not of that sort: they
+    /// must be no more than stitches in the next places, with chains between.
+    /// </summary>
+    private static EquatableArray<Step>? UnderstoodRepeat(EquatableArray<Step> own)
+    {
+        Step[] told = [.. own.Where(step => step is not (RemarkStep or ColourStep))];
+        if (told.Length is < 2 or > 8 || told[0] is not (StitchStep or GroupStep) || !told.Any(step => step is ChainStep)) return null;
+        bool plain = told.All(step => step is ChainStep { Role: ChainRole.Unstated } or SkipStep || InNextPlace(step));
+        return plain ? [new RepeatStep(told.ToEquatableArray(), new Extent(ExtentKind.Unstated, told[^1].Span), RepeatMark.Words, TextSpan.FromTo(told[0].Span.Start, told[^1].Span.End))] : null;
+    }
+
+    private static bool InNextPlace(Step step) => step switch
+    {
+        StitchStep stitch => stitch.Stitch != StitchId.SlipStitch && IsNext(stitch.Where),
+        GroupStep group => IsNext(group.Where),
+        _ => false,
+    };
+
+    private static bool IsNext(Placement? where) =>
+        where is null or { Choice: PlaceChoice.Next or PlaceChoice.Nth or PlaceChoice.Centre, Further: null, And: null, InRow: null };
 
     /// <summary>'(5 shells)': the groups that a row counts as one each.</summary>
     private string[] GroupsNamed(StatedCount? stated, Tally tally) =>

@@ -57,8 +57,10 @@ internal sealed partial class PieceWorker
 
     private void WorkItems(IEnumerable<PieceItem> items)
     {
-        foreach (PieceItem item in InOrder(items))
+        PieceItem[] all = [.. InOrder(items)];
+        for (int i = 0; i < all.Length; i++)
         {
+            PieceItem item = all[i];
             if (rows.Count > MostRows) break;
             switch (item)
             {
@@ -71,6 +73,9 @@ internal sealed partial class PieceWorker
                     break;
                 case RepeatRows repeat:
                     Repeat(repeat);
+                    break;
+                case ContinueInWay onward:
+                    Continue(onward, all.Skip(i + 1).OfType<RowInstruction>().FirstOrDefault());
                     break;
                 case Passage passage:
                     afterUnlabelled = passage.Text.Length > 20;

@@ -21,6 +21,9 @@ internal sealed partial class RowWorker
     /// <summary>True where the row goes around: it may start anywhere and meets all of the row below once.</summary>
     public bool GoesAround { get; init; }
 
+    /// <summary>True over a foundation whose length the text leaves open: there a repeat may end inside its last turn, as the row below ends.</summary>
+    public bool OnSample { get; init; }
+
     /// <summary>
     /// 'Sl st in next 2 dc and in corner sp, ch 3, …': slip stitches before the turning chain only move the hook. Finds that chain.
     /// </summary>
@@ -40,7 +43,7 @@ internal sealed partial class RowWorker
     {
         int moves = 0;
         while (moves < all.Count && IsOpeningMatter(all[moves])) moves++;
-        return moves < all.Count && all[moves] is RepeatStep { Steps: [ChainStep, ..] } ? moves : 0;
+        return moves < all.Count && all[moves] is RepeatStep { Steps: [var first, ..] } && (first is ChainStep || IntoSpace(first)) ? moves : 0;
     }
 
     private static bool? SaysOfSkippedChains(string text)
@@ -291,6 +294,7 @@ internal sealed partial class RowWorker
         if (step.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } slip } && slip == StitchId.SlipStitch && course?.Find(0, (cell, _) => cell.Stitch == slip) < 0) return null;
         // 'Skip 4 dc of same scallop': the hook has left that group already.
         if (context.Says(step.Span, "of same") && course is not null && at.Last >= 0 && course.At(at.Last).GroupSize > count && at.Position > at.Last && (at.Position >= course.Length || course.At(at.Position).GroupIndex == 0)) return null;
+        if (IsLoopOfStitch(step)) return Skip(step with { Kind = PlaceKind.AnyStitch });
         State before = at;
         // 'Skip first st' names the first place whether or not the turning chain has taken it.
         if (course is not null && (context.Says(step.Span, "first") || IsUnderTurningChain(step, count))) at = at with { Position = 0, Chain = 0 };
@@ -315,6 +319,10 @@ internal sealed partial class RowWorker
     /// <summary>'3 ch (counts as 1 tr), miss 1 tr, 1 tr into each tr to end': the one missed is the one that the turning chain stands on.</summary>
     private bool IsUnderTurningChain(SkipStep step, int count) =>
         count == 1 && step.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch && course is { Row.Kind: not RowKind.Foundation } && builder.Last is { Kind: CellKind.TurningChain, Counts: true } && !context.Says(step.Span, "next");
+
+    /// <summary>'Miss 1 loop' over a row of close stitches: old books call the top of a stitch a loop.</summary>
+    private bool IsLoopOfStitch(SkipStep step) =>
+        step.Kind.Noun == PlaceNoun.Space && places is { HasSpaces: false } && context.Says(step.Span, "loop");
 
     /// <summary>An oval: the same chain again, along its other side, from the chain just worked back to the first.</summary>
     private Mishap? GoToOtherSide(TextSpan span)

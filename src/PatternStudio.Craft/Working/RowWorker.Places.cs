@@ -137,9 +137,13 @@ internal sealed partial class RowWorker
     {
         Cell cell = course!.At(at.Position);
         if (places!.Offers(cell, at.Position, kind) > 1 && at.Chain < cell.Chains) return (Arrive(at.Position, kind, where), null);
+        if (IsSpace(kind) && StandsInLoop(span)) return (Arrive(at.Position, kind, where), null);
         at = at with { Position = at.Position + 1, Chain = 0 };
         return TakeNext(kind, span, where);
     }
+
+    /// <summary>'3 slip stitches up the chain, 5 tr into the loop': the hook has only climbed, and the loop is the one it stands in, unless the words say 'next'.</summary>
+    private bool StandsInLoop(TextSpan words) => !builder.Has(cell => cell.Kind != CellKind.Join) && !context.Says(words, "next");
 
     private Target Arrive(long index, PlaceKind kind, Placement? where)
     {
@@ -317,12 +321,16 @@ internal sealed partial class RowWorker
         long index = course.Find(0, (cell, i) => places!.Offers(cell, i, where.Kind) > 0);
         if (index < 0) return (null, Missing(where.Kind, where.Span));
         bool back = index < at.Position;
+        // '* 1 treble in the 1st stitch, …; repeat from *': the first of each turn.
+        if (back && !AtTop && ambient is null && where is { Count: null, Kind.Noun: PlaceNoun.AnyStitch } && OnSample && at.Position < course.Length) return Arrived(TakeNext(where.Kind, where.Span, where));
         State before = at;
         at = at with { Chain = 0 };
         Target target = Arrive(index, where.Kind, where);
         if (back) at = at with { Position = before.Position, Chain = before.Chain };
         return (target, null);
     }
+
+    private static (Target?, Mishap?) Arrived((Target Target, Mishap? Mishap) next) => next.Mishap is null ? (next.Target, null) : (null, next.Mishap);
 
     private (Target?, Mishap?) Last(Placement where)
     {

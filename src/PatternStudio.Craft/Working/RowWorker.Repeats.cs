@@ -28,6 +28,7 @@ internal sealed partial class RowWorker
             ExtentKind.ToLast => ToLast(step.Extent, step.Steps, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
             ExtentKind.ToPlace => UpTo(step),
             _ when context.Says(step.Span, "diagram") => new Mishap(MishapKind.CannotWork, step.Span),
+            ExtentKind.Unstated when OnSample && !GoesAround && index == all.Count - 1 => ToTheEndOfSample(step, reserve),
             _ when context.Says(step.Span, "to correspond") => ToCorrespond(step, reserve, index + 1 < all.Count ? all[index + 1] : null),
             _ => RoundAgain(step, reserve),
         };
@@ -84,6 +85,20 @@ internal sealed partial class RowWorker
             if (Left().Stitches <= reserve.Stitches && (!usesSpaces || Left().Spaces <= reserve.Spaces)) return CloseLoop(step, i, behind);
         }
         return new Mishap(MishapKind.CannotWork, step.Span);
+    }
+
+    /// <summary>
+    /// 'repeat from *' and no more, over a foundation of open length: whole turns, and where the row below has one stitch more, the stitch that a turn begins with, so that
+    /// the row ends as it begins.
+    /// </summary>
+    private Mishap? ToTheEndOfSample(RepeatStep step, Need reserve)
+    {
+        int mark = builder.Mark;
+        if (ToEnd(step.Span, reserve, () => WorkAll(step.Steps)) is { } failed) return failed;
+        if (builder.Mark == mark) return new Mishap(MishapKind.CannotWork, step.Span);
+        if (!LeavesPlaces && builder.Last is not { Kind: CellKind.Chains }) return null;
+        stopped = null;
+        return LeavesPlaces && step.Steps[0] is (StitchStep or GroupStep) ? WorkAll([step.Steps[0]]) : new Mishap(MishapKind.CannotWork, step.Span);
     }
 
     /// <summary>

@@ -82,6 +82,7 @@ internal sealed partial class RowWorker
         return shaping.Place switch
         {
             ShapingPlace.Ends => ShapedAtEnds(plain, places, shaping),
+            ShapingPlace.Centres => ShapedAtCentres(plain, shaping.Number),
             ShapingPlace.Every when places % shaping.Number == 0 => ShapedRegularly(plain, places, places / shaping.Number, shaping.Decrease),
             ShapingPlace.Spread when places >= 2 * shaping.Number => ShapedRegularly(plain, places, shaping.Number, shaping.Decrease),
             _ => new Mishap(MishapKind.CannotWork, step.Span),
@@ -98,6 +99,40 @@ internal sealed partial class RowWorker
         return begun
             ? AtEachHere(plain.Where! with { Choice = PlaceChoice.Same }, default, Into(plain)) ?? Plainly(plain, places - 1) ?? Plainly(two, 1)
             : Plainly(two, 1) ?? Plainly(plain, places - 2) ?? Plainly(two, 1);
+    }
+
+    /// <summary>'3 stitches in 1 in the centre of each loop', else one in each stitch and chain. Over a row without loops the centres are where several stand in one place already.</summary>
+    private Mishap? ShapedAtCentres(StitchStep plain, int number)
+    {
+        Placement each = plain.Where! with { Kind = new PlaceKind(PlaceNoun.StitchOrChain) };
+        bool loops = course!.Find(0, (cell, _) => cell.Kind == CellKind.Chains) >= 0;
+        long centres = 0;
+        while (course.Find(at.Position, (cell, i) => places!.Offers(cell, i, each.Kind) > 0) >= 0)
+        {
+            (Target target, Mishap? mishap) = TakeNext(each.Kind, each.Span, each);
+            bool centre = IsCentre(course.At(target.Index), target.Foot.Chain, loops);
+            if (centre) centres++;
+            if (++steps > MostSteps) return new Mishap(MishapKind.TooLarge, plain.Span);
+            if ((mishap ?? WorkInto(plain, context.Traits(plain.Stitch), centre ? number : 1, target)) is { } failed) return failed;
+        }
+        return centres > 0 ? null : new Mishap(MishapKind.CannotWork, plain.Span);
+    }
+
+    private static bool IsCentre(Cell cell, int chain, bool loops) => loops
+        ? cell.Kind == CellKind.Chains && cell.Chains % 2 == 1 && chain == cell.Chains / 2
+        : cell is { Kind: CellKind.Stitch, GroupSize: >= 3 } && cell.GroupSize % 2 == 1 && cell.GroupIndex == cell.GroupSize / 2;
+
+    /// <summary>'36 stitches of double crochet' over a round of 30: one in each, and the six more spread evenly over it; their places are the maker's.</summary>
+    private Mishap? WholeRoundTold(StitchStep step, long more) =>
+        ShapedRegularly(step with { PerPlace = SizedNumber.Of(1), Count = null, Where = NextStitch(step.Span) }, Left().Stitches, more, decrease: false);
+
+    /// <summary>How many more stitches a round that is told by its number alone has than the one below; null where the words are not of that sort.</summary>
+    private long? MoreThanBelow(StitchStep step, EquatableArray<Step> all)
+    {
+        if (!GoesAround || !AtTop || step.Where is not null || course is null || InMagicRing || InChainRing || !context.Says(step.Span, "stitches of")) return null;
+        if (all.Any(other => !ReferenceEquals(other, step) && other is not (RemarkStep or ColourStep or JoinStep)) || course.Find(0, (cell, _) => cell.Kind == CellKind.Chains) >= 0) return null;
+        long more = (Number(step, 1) ?? 0) - Left().Stitches;
+        return more > 0 && more <= Left().Stitches ? more : null;
     }
 
     private Mishap? ShapedRegularly(StitchStep plain, long places, long times, bool decrease)

@@ -72,6 +72,5 @@ internal sealed partial class RowWorker
     }
 
     /// <summary>'Drop loop from hook, insert hook in center st of previous scallop, pick up loop and pull through': a join, no stitch.</summary>
-    private Mishap? WorkMotions(MotionsStep step) =>
-        context.Says(step.Span, "drop loop") && context.Says(step.Span, "pull through") ? Fasten(step.Span) : new Mishap(MishapKind.CannotWork, step.Span);
+    private bool IsDropLoopJoin(MotionsStep step) => context.Says(step.Span, "drop loop") && context.Says(step.Span, "pull through");
 }

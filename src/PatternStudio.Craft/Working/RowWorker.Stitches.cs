@@ -29,6 +29,7 @@ internal sealed partial class RowWorker
         if (ambient is { } place && step.Where is null or { Choice: PlaceChoice.Same })
             return WorkInto(step, traits, Number(step, 1), place);
         if (ClusterOver(step) is { } over) return over();
+        if (MoreThanBelow(step, all) is { } more) return WholeRoundTold(step, more);
         if (UnplacedInLace(step)) return new Mishap(MishapKind.CannotWork, step.Span);
         if (IsAlongChain(step)) return WorkAlongChain(step, traits);
         if (traits.Takes > 1) return WorkTogether(step, traits, all, index);
@@ -38,7 +39,21 @@ internal sealed partial class RowWorker
         if (step.Where is null && (InMagicRing || InChainRing)) return AtEach(InRing(step.Span), default, target => WorkInto(step, traits, Number(step, 1), target));
         if (step.Where is null) return Times(Number(step, 1), () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
         if (step.Where.Choice == PlaceChoice.RowEnds || step.Where.Kind.Noun == PlaceNoun.RowEnd) return WorkEvenly(step, traits);
-        return AtEach(step.Where, Reserve(all, index), target => WorkInto(step, traits, Number(step, 1), target));
+        if (IsCloseOverLoops(step, all)) return AtEach(step.Where with { Kind = new PlaceKind(PlaceNoun.StitchOrChain) }, default, target => WorkInto(step, traits, Number(step, 1), target));
+        return AtEach(step.Where, Reserve(all, index), target => WorkInto(step, traits, Number(step, 1), target)) ?? CloseChainsBetween(step, all, index);
+    }
+
+    /// <summary>'1 double in each stitch of the preceding row' over loops of chain, as a whole row of lace: its chains are stitches to work into as well.</summary>
+    private bool IsCloseOverLoops(StitchStep step, EquatableArray<Step> all) =>
+        OnSample && AtTop && step is { ChainsBetween: null, Where: { Choice: PlaceChoice.Each, Count: null, Kind.Noun: PlaceNoun.AnyStitch } } && places is { HasSpaces: true } && all.All(other => ReferenceEquals(other, step) || other is RemarkStep or TurnStep);
+
+    /// <summary>'1 double in each loop, 5 chain between' all round: between the last and the first as well, where nothing else closes the round.</summary>
+    private Mishap? CloseChainsBetween(StitchStep step, EquatableArray<Step> all, int index)
+    {
+        if (!GoesAround || !AtTop || step.Where is not { Choice: PlaceChoice.Each, Count: null } || context.Number(step.ChainsBetween) is not ({ } chains and > 0)) return null;
+        bool whole = all.Where((other, i) => i != index).All(other => other is RemarkStep or ColourStep or JoinStep);
+        if (whole && builder.Last?.Kind == CellKind.Stitch) Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
+        return null;
     }
 
     /// <summary>'*(2 dc, ch 2, sl st) in same st, sl st in next st; rep from * around': the last of them goes into the first stitch again and closes the round.</summary>

@@ -95,7 +95,7 @@ internal sealed partial class RowWorker
 
     /// <summary>The row further down that a repeat goes along; null for the row below.</summary>
     private static int? RowAlong(EquatableArray<Step> steps) =>
-        steps.OfType<StitchStep>().FirstOrDefault(step => step.Where?.InRow is not null)?.Where!.InRow;
+        steps.OfType<StitchStep>().FirstOrDefault(step => step.Where?.InRow is not null)?.Where!.InRow is { } row && steps.OfType<StitchStep>().All(step => step.Where?.InRow == row) ? row : null;
 
     /// <summary>'sc in sp just made', 'sl st in dc just made': what this row made last, or at its start what the round below ended with.</summary>
     private Target? JustMade()

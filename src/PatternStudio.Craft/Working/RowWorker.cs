@@ -61,6 +61,12 @@ internal sealed partial class RowWorker
     /// <summary>Where the row stopped, if it leaves the rest unworked; else 0.</summary>
     public long StoppedAt => leavesUnworked ? at.Position : 0;
 
+    /// <summary>True where places of the row below are still to be met.</summary>
+    public bool LeavesPlaces => course is not null && Left() is { Stitches: > 0 } or { Spaces: > 0 };
+
+    /// <summary>True where spaces of the row below are still to be met.</summary>
+    public bool LeavesSpaces => course is not null && Left().Spaces > 0;
+
     public RowBuilder Built => builder;
 
     /// <summary>The colour in hand when the row ends.</summary>
@@ -85,7 +91,7 @@ internal sealed partial class RowWorker
             return WorkFilet(squares, all.First(step => step is ChainStep)) ?? CheckEnd();
         }
         FindOpening(all);
-        Mishap? mishap = WorkAll(all) ?? (steps > MostSteps || builder.Cells > MostCells ? new Mishap(MishapKind.TooLarge, all[all.Count - 1].Span) : CheckEnd());
+        Mishap? mishap = (EachOfSeveral(all) is { Length: > 0 } each ? WorkEachOfSeveral(each) : WorkAll(all)) ?? (steps > MostSteps || builder.Cells > MostCells ? new Mishap(MishapKind.TooLarge, all[all.Count - 1].Span) : CheckEnd());
         context.Spend(steps + builder.Entries);
         return mishap is { Kind: MishapKind.PastTheEnd or MishapKind.LeftOver or MishapKind.RepeatUneven } ? at.Passed ?? mishap : mishap;
     }

@@ -12,13 +12,16 @@ internal enum ShapingPlace
     /// <summary>In every so many-eth place.</summary>
     Every,
 
+    /// <summary>In the centre of each loop or scallop: that many more in the one place there.</summary>
+    Centres,
+
     /// <summary>Spread over the row as evenly as they go: the words give their number, the maker their places.</summary>
     Spread,
 }
 
 /// <summary>Shaping told in words, where the number of stitches follows from the words.</summary>
 /// <param name="Place">Where they fall.</param>
-/// <param name="Number">For Every: which place; for Ends: how many at each end; for Spread: how many in all.</param>
+/// <param name="Number">For Every: which place; for Ends: how many at each end; for Spread: how many in all; for Centres: how many stitches stand in each.</param>
 /// <param name="Decrease">True for fewer stitches instead of more.</param>
 internal sealed partial record Shaping(ShapingPlace Place, int Number, bool Decrease)
 {
@@ -26,6 +29,7 @@ internal sealed partial record Shaping(ShapingPlace Place, int Number, bool Decr
     public static Shaping? Of(string words)
     {
         string text = words.ToLowerInvariant().Split('(')[0];
+        if (AtCentres().Match(text) is { Success: true } centres) return new Shaping(ShapingPlace.Centres, ToNumber(centres.Groups[1].Value), Decrease: false);
         if (!Shapes().IsMatch(text) || Open().IsMatch(text)) return null;
         bool decrease = Fewer().IsMatch(text);
         if (Every().Match(text) is { Success: true } every) return OfEvery(text, every, decrease);
@@ -44,6 +48,9 @@ internal sealed partial record Shaping(ShapingPlace Place, int Number, bool Decr
     }
 
     private static int ToNumber(string digits) => int.Parse(digits, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^(\d{1,2}) (?:sts?|stitch(?:es)?) in (?:1|one|the) (?:st |stitch )?(?:in )?(?:the )?(?:cent(?:er|re)|middle) .*\beach\b")]
+    private static partial Regex AtCentres();
 
     [GeneratedRegex(@"\b(inc|increas\w*|widen\w*|dec|decreas\w*|narrow\w*)\b")]
     private static partial Regex Shapes();

@@ -81,6 +81,9 @@ internal sealed class WorkContext
         _ => false,
     };
 
+    /// <summary>The chains laid where the text leaves the foundation's length open; null for none.</summary>
+    public int? SampleChains { get; init; }
+
     public string SizeName => Pattern.Sizes[Size];
 
     /// <summary>The lengths of turning chain whose counting the text leaves open, as met while working.</summary>

@@ -66,6 +66,12 @@ public sealed record WorkedRow(int Number, RowInstruction Instruction, RowKind K
 
     public bool? CountAgrees { get; init; }
 
+    /// <summary>
+    /// The chains of the sample foundation that the row stands on, where the text leaves the length to the maker: its counts are those of the sample, and hold for no
+    /// other length. Null where the length is told.
+    /// </summary>
+    public int? SampleChains { get; init; }
+
     /// <summary>Number of cells.</summary>
     public long Length => Runs.Sum(run => run.Length);
 

@@ -36,7 +36,25 @@ public sealed class CorpusTests
         { "044-irish-crochet-chair-set", "CHAIR BACK", 1, "56 56", "227 chains: 3 for the first picot, then 4 for each s c" },
         { "048-young-modern-rug", "", 1, "82 82 82", "84 chains, worked from the 4th; 2 + 4 times 20; 1 in each" },
         { "056-round-and-round-rug", "", 13, "144 144 144 160", "4 + 8 times 16 + 8 + 4; 8 more at each end" },
+        { "120-tam-o-shanter", "", 6, "42 49 56", "one double more in each of seven sections" },
+        { "120-tam-o-shanter", "", 31, "217 224 196 168 112 112", "30 between widenings: 7 × 32; of 8 to 7: 28 × 7; of 7 to 6: 28 × 6; of 3 to 2: 56 × 2" },
+        { "128-dahlia-couvrette", "", 1, "30 36 18 18 144 180 216 252 288 324 360 396", "36 ÷ 2; 18 + 18 × 5 + 18 × 2; then 18 × 2 more in each" },
+        { "128-dahlia-couvrette", "", 14, "18 18 18 18 45", "18 loops stated; nine times 1, 1 and 3" },
+        { "138-doyley-1", "", 1, "9 40 8 88 44 44 44", "8 and the closing one; 8 × 5; 8; 8 × 11; half of that" },
+        { "122-babys-shoes", "", 1, "68", "31 + 3 + 31 + 3" },
+        { "146-crochet-lace-468", "", 1, "4", "one and three times more" },
+        { "118-ribbed-pattern-stitch", "", 1, "11 11 11 11 11", "over 4 × 3 chains: one less, and 2 + 3 × 3" },
+        { "132-crochet-lace-251", "", 1, "9 5", "over 9 chains: 9, every other one of them" },
+        { "134-crochet-border-253", "", 2, "18 35 35 18 69 33", "over 4 × 17 + 1 chains: 18 and 17 loops; both; 18 with 17 × 3 chain between; four times 8, and the first again" },
     };
+
+    /// <summary>The second pattern of D'Oyley No. 1: six loops of 4, 6, … 14 chains; into each 1, as many long stitches as chains, 1.</summary>
+    [Fact]
+    public void Petals_grow_behind_petals()
+    {
+        RowReport[] rows = [.. PatternCheck.Check(Read("138-doyley-1")).Sizes[0].Rows.Skip(7)];
+        Assert.Equal([6, 6 * 6, 6, 6 * 8, 6, 6 * 10, 6, 6 * 12, 6, 6 * 14, 6, 6 * 16, 6], rows.Select(row => row.Stitches));
+    }
 
     [Theory]
     [MemberData(nameof(Passages))]

@@ -23,7 +23,7 @@ public sealed class OldBookletTests
     [InlineData("A double in each of 2 doubles, 2 in next; repeat.", "words{sc each 2 sc; 2sc next st} unstated")]
     [InlineData("10 doubles in 10 stitches.", "sc next 10 st")]
     [InlineData("Into the 4 chain 1 double crochet, 4 treble, 1 double crochet.", "(sc x1; dc x4; sc x1) next ch-4sp")]
-    [InlineData("1 double in centre of each loop, 5 chain between.", "sc ch5 between centre sp")]
+    [InlineData("1 double in centre of each loop, 5 chain between.", "sc ch5 between each sp")]
     [InlineData("30 stitches of double crochet over the circle.", "30sc inring ring")]
     [InlineData("Same shade, 6 spots, 11 double.", "colour Same shade; spot x6; sc x11")]
     [InlineData("* 4 chain, 1 double treble. Repeat 3 times from *.", "*{ch 4; tr x1} x4")]

@@ -13,6 +13,10 @@ internal static class StatementSentences
     public static string CmInches(string metric, string imperial, string metricInInches, string imperialInMetric) =>
         $"{metric} and {imperial} are not the same length: {metric} is about {metricInInches} in, and {imperial} is about {imperialInMetric} cm. Correct one of them.";
 
+    /// <summary>That rows stand on a foundation that the text leaves to the maker.</summary>
+    public static string Sample(int chains) =>
+        $"The text leaves the length of the foundation to the maker. The rows are worked over a sample of {chains} ch: their counts hold for that length only.";
+
     /// <summary>A multiple that the foundation chain does not fit.</summary>
     /// <param name="multiple">'6 + 2'.</param>
     /// <param name="chains">The foundation chain.</param>

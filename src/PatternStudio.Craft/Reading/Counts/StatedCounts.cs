@@ -89,6 +89,7 @@ internal static class StatedCounts
         switch (PlaceNouns.Take(cursor))
         {
             case { Noun: PlaceNoun.ChainSpace } kind: return (CountedThing.ChainSpaces, kind);
+            case { Noun: PlaceNoun.Space } when TakeLength(cursor) is { } chains: return (CountedThing.ChainSpaces, PlaceKind.ChainSpace(chains));
             case { Noun: PlaceNoun.Space } kind: return (CountedThing.Spaces, kind);
             case { Noun: PlaceNoun.Stitch } kind: return (CountedThing.Stitch, kind);
             case { Noun: PlaceNoun.Group } kind: return (CountedThing.Groups, kind);
@@ -97,6 +98,15 @@ internal static class StatedCounts
         }
         cursor.At = from;
         return TakesUnknown(cursor) ? (CountedThing.Other, null) : (CountedThing.Stitches, null);
+    }
+
+    /// <summary>'18 loops of 5 chain': how many chains each has.</summary>
+    private static int? TakeLength(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.TakeWord("of") && Numbers.TakePlain(cursor) is { } chains && cursor.TakeWord("ch")) return chains;
+        cursor.At = from;
+        return null;
     }
 
     /// <summary>'35 patterns', '6 repeats', '49 squares'.</summary>

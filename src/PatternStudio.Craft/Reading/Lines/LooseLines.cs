@@ -14,6 +14,8 @@ internal static class LooseLines
         if (cursor.AtEnd) return [];
         int from = cursor.At;
         if (PieceReferences.Take(cursor) is { } reference) return cursor.AtEnd ? [reference] : [reference, .. Read(new Cursor(cursor.Context, cursor.At, cursor.End))];
+        if (OpenFoundations.Take(cursor) is { Count: > 0 } open) return cursor.AtEnd ? open : [.. open, .. Read(new Cursor(cursor.Context, cursor.At, cursor.End))];
+        if (Progressions.Take(cursor) is { } progression) return cursor.AtEnd ? [progression] : [progression, .. Read(new Cursor(cursor.Context, cursor.At, cursor.End))];
         GoToChain(cursor);
         bool outer = cursor.Context.LineHasNoHeading;
         cursor.Context.LineHasNoHeading = true;
@@ -27,7 +29,7 @@ internal static class LooseLines
     {
         int from = cursor.At;
         for (int i = 0; i < 14 && !cursor.AtEnd && !cursor.Is(Repeating); i++, cursor.At++)
-            if (cursor.Is(MakeChain) || i > 0 && ChainsAfterTitle(cursor)) return;
+            if (cursor.Is(MakeChain) || cursor.Is(CastOn) || i > 0 && ChainsAfterTitle(cursor)) return;
         cursor.At = from;
     }
 
@@ -45,6 +47,7 @@ internal static class LooseLines
     private const int LongChain = 10;
     private static readonly Phrase ChainSome = new("ch #");
     private static readonly Phrase MakeChain = new("make|with a ch of #");
+    private static readonly Phrase CastOn = new("cast on # ch");
     private static readonly Phrase Repeating = new("rep|next|join|sew");
 
     /// <summary>A line is an instruction where it begins with one; all else is prose.</summary>

@@ -79,8 +79,9 @@ internal static class RowReferences
         cursor.Take(AlternateWords);
         if (cursor.Is(OfPiece)) Clauses.TakeToComma(cursor);
         TakeEnding(cursor);
+        StitchStep? moved = TakeAlways(cursor);
         bool changes = TakeChanges(cursor);
-        steps.Add(new AsRowStep(rows, cursor.SpanFrom(from)) { PreviousRow = named.Previous, WithChanges = changes, Times = times });
+        steps.Add(new AsRowStep(rows, cursor.SpanFrom(from)) { PreviousRow = named.Previous, WithChanges = changes, Times = times, Moved = moved });
         return true;
     }
 
@@ -104,9 +105,26 @@ internal static class RowReferences
 
     private static bool AddReference(Cursor cursor, StepList steps, int from, EquatableArray<int> rows, bool previous)
     {
+        StitchStep? moved = TakeAlways(cursor);
         bool changes = TakeChanges(cursor);
-        steps.Add(new AsRowStep(rows, cursor.SpanFrom(from)) { PreviousRow = previous, WithChanges = changes });
+        steps.Add(new AsRowStep(rows, cursor.SpanFrom(from)) { PreviousRow = previous, WithChanges = changes, Moved = moved });
         return true;
+    }
+
+    /// <summary>', the 1 double always on the 3rd chain': the stitch of that row goes there, and nothing is missed between.</summary>
+    private static StitchStep? TakeAlways(Cursor cursor)
+    {
+        int from = cursor.At;
+        while (cursor.Kind is TokenKind.Comma or TokenKind.Dash or TokenKind.Dot or TokenKind.Semicolon) cursor.At++;
+        cursor.TakeWord("the");
+        SizedNumber? number = Numbers.Take(cursor);
+        if (cursor.TakeStitch() is { } stitch && cursor.TakeWord("always") && Placements.Take(cursor) is { Further: null } where && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind)))
+        {
+            if (where is { Choice: PlaceChoice.Nth or PlaceChoice.First, Kind.Noun: PlaceNoun.Chain, Within: null }) where = where with { Choice = PlaceChoice.Nth, Ordinal = where.Ordinal ?? 1, Within = PlaceKind.ChainSpace() };
+            return new StitchStep(stitch, number ?? SizedNumber.Of(1, where.Span), null, where, cursor.SpanFrom(from));
+        }
+        cursor.At = from;
+        return null;
     }
 
     /// <summary>'Rep Row 6, then Row 7, then Row 6'.</summary>

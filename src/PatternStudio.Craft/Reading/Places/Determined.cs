@@ -14,10 +14,12 @@ internal static class Determined
     private static readonly Phrase Last = new("last");
     private static readonly Phrase First = new("first");
     private static readonly Phrase Center = new("the? center of?");
+    private static readonly Phrase CenterOfEach = new("the? center st? of each");
     private static readonly Phrase Skipped = new("next|last? skip|unworked|missed");
     private static readonly Phrase OfWhich = new("the|next|same|each|last|that|this|first|any");
     private static readonly Phrase Marked = new("marked");
     private static readonly Phrase Following = new("first|next|center|last");
+    private static readonly Phrase OfTheChain = new("st? of the? ch");
     private static readonly Phrase SpaceWord = new("sp|loop|mesh");
     private static readonly Phrase Other = new("other");
     private static readonly Phrase Any = new("any");
@@ -139,7 +141,16 @@ internal static class Determined
     }
 
     private static Placement? TakeCenter(Cursor cursor) =>
-        cursor.Take(Center) ? Of(PlaceChoice.Centre, TakeCenterNoun(cursor)) : null;
+        TakeEachCenter(cursor) ?? (cursor.Take(Center) ? Of(PlaceChoice.Centre, TakeCenterNoun(cursor)) : null);
+
+    /// <summary>'in centre of each loop': each loop.</summary>
+    private static Placement? TakeEachCenter(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(CenterOfEach) && PlaceNouns.Take(cursor) is { Noun: PlaceNoun.Space or PlaceNoun.ChainSpace } loop) return Of(PlaceChoice.Each, loop);
+        cursor.At = from;
+        return null;
+    }
 
     /// <summary>'center of 1st shell', 'center st of next loop', 'center picot'.</summary>
     private static PlaceKind? TakeCenterNoun(Cursor cursor)
@@ -157,6 +168,7 @@ internal static class Determined
         if (Numbers.Take(cursor) is { IsPlain: true } count)
         {
             while (cursor.Take(Following)) { }
+            if (cursor.Ahead(-1) is { Kind: TokenKind.Ordinal } or { Word: "first" } && cursor.Take(OfTheChain)) return Of(PlaceChoice.Next, PlaceKind.Chain, count);
             int noun = cursor.At;
             if (cursor.TakeWord("ch") && count.Values[0] > 1 && cursor.Kind is not TokenKind.Hyphen)
             {

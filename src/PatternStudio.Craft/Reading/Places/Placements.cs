@@ -7,7 +7,7 @@ namespace PatternStudio.Craft.Reading.Places;
 /// <summary>Reads where the hook goes: 'in next ch-2 sp', 'in each of next 3 dc', 'over next 2 sts', 'in 2nd ch from hook'.</summary>
 internal static class Placements
 {
-    private static readonly Phrase Preposition = new("in|on|under|at|around|through|to|onto");
+    private static readonly Phrase Preposition = new("in|on|under|at|around|through|to|onto|up");
     private static readonly Phrase WithoutPreposition = new("each|next|same");
     private static readonly Phrase TopOf = new("the? top of");
     private static readonly Phrase And = new("and then? also?");

@@ -7,7 +7,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// <summary>Reads chains: 'ch 3', 'Chain 21 (31, 41)', '5 ch', 'make a chain of 20 stitches', 'ch 1, turn'.</summary>
 internal static class ChainSteps
 {
-    private static readonly Phrase Verb = new("work|make|crochet a? the? foundation?");
+    private static readonly Phrase Verb = new("work|make|crochet|cast on? a? the? foundation?");
     private static readonly Phrase ChainOf = new("ch of");
     private static readonly Phrase ChainWord = new("ch");
     private static readonly Phrase Stitches = new("ch? st");

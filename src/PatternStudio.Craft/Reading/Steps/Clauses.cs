@@ -18,9 +18,12 @@ internal static class Clauses
             cursor.At = cursor.Partner() is >= 0 and int partner ? partner + 1 : cursor.At + 1;
     }
 
+    /// <summary>The full stop of 'No. 2' ends nothing.</summary>
+    private static bool IsOfNumber(Cursor cursor) => cursor.Kind == TokenKind.Dot && cursor.Ahead(-1).IsWord("no") && cursor.Ahead(1).Kind == TokenKind.Number;
+
     /// <summary>Up to the next semicolon or full stop.</summary>
     public static void TakeToStop(Cursor cursor)
     {
-        while (!cursor.AtEnd && cursor.Kind is not (TokenKind.Semicolon or TokenKind.Dot)) cursor.At++;
+        while (!cursor.AtEnd && (cursor.Kind is not (TokenKind.Semicolon or TokenKind.Dot) || IsOfNumber(cursor))) cursor.At++;
     }
 }

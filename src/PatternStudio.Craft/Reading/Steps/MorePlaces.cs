@@ -11,11 +11,26 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class MorePlaces
 {
     private static readonly Phrase And = new("and then?");
+    private static readonly Phrase Inserting = new("inserting|insert the? hook|needle");
     private static readonly Phrase In = new("in|each");
     private static readonly Phrase InEach = new("in each");
 
     public static bool Read(Cursor cursor, StepList steps) =>
-        steps.Last is StitchStep stitch && (ReadBetween(cursor, steps, stitch) || ReadPlaces(cursor, steps, stitch));
+        steps.Last is StitchStep stitch && (ReadBetween(cursor, steps, stitch) || ReadInserting(cursor, steps, stitch) || ReadPlaces(cursor, steps, stitch));
+
+    /// <summary>'…, inserting the hook under the treble of 3rd row': where the stitch before goes.</summary>
+    private static bool ReadInserting(Cursor cursor, StepList steps, StitchStep stitch)
+    {
+        int from = cursor.At;
+        cursor.Take(TokenKind.Comma);
+        if (stitch.Where is null && cursor.Take(Inserting) && Placements.Take(cursor) is { InRow: not null, Further: null } where && EndsHere(cursor))
+        {
+            steps.ReplaceLast(stitch with { Where = where, Span = stitch.Span.Through(cursor.SpanFrom(from)) });
+            return true;
+        }
+        cursor.At = from;
+        return false;
+    }
 
     private static bool ReadBetween(Cursor cursor, StepList steps, StitchStep stitch)
     {

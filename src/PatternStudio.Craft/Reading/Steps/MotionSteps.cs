@@ -31,6 +31,12 @@ internal static class MotionSteps
         int from = cursor.At;
         if (!Starts(cursor)) return false;
         TakeMotions(cursor);
+        if (DefinitionMotions.Read(cursor.Context, cursor.SpanFrom(from)) is { Motions: [{ Motion: Anatomy.YarnOver }, { Motion: Anatomy.WholeStitch { Times: 1, Stitch: var whole } }] } && whole != StitchId.Chain)
+        {
+            // 'Wool over and make a treble as before': a treble, its beginning said first.
+            steps.Add(new StitchStep(whole, SizedNumber.Of(1, new TextSpan(cursor.SpanFrom(from).End, 0)), null, null, cursor.SpanFrom(from)));
+            return true;
+        }
         steps.Add(new MotionsStep(cursor.SpanFrom(from)) { Motions = DefinitionMotions.Read(cursor.Context, cursor.SpanFrom(from)) });
         return true;
     }

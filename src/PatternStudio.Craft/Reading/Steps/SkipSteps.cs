@@ -9,6 +9,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class SkipSteps
 {
     private static readonly Phrase Skip = new("skip over?");
+    private static readonly Phrase UnderThem = new("under|beneath it|them|these|the latter|last|ch?");
     private static readonly Phrase Choice = new("the? next|first|last?");
     private static readonly Phrase And = new("and the? next?");
     private static readonly Phrase Behind = new("behind|under|in front? of? the?");
@@ -52,6 +53,7 @@ internal static class SkipSteps
 
     private static SkipStep? TakeOne(Cursor cursor, int from)
     {
+        cursor.Take(UnderThem);
         cursor.Take(Choice);
         int number = cursor.At;
         SizedNumber? count = Numbers.Take(cursor);

@@ -19,6 +19,7 @@ internal static class StepReader
         EachKindSteps.ReadExceptions,
         BracketSteps.Read,
         StarSteps.Read,
+        AlternatelySteps.Read,
         RepeatSteps.Read,
         TurnSteps.Read,
         WorkAlongSteps.Read,

@@ -116,10 +116,17 @@ internal static class StitchSteps
         if (ChainsBetweenWords.Take(cursor) is { } chains) return TakeSpaced(cursor, from, number, stitch, chains);
         if (TakeCountAfter(cursor, stitch) is { } after && number is null) return new StitchStep(stitch, null, after, null, cursor.SpanFrom(from));
         if (TakeSweep(cursor) is { } sweep) return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, sweep, cursor.SpanFrom(from));
+        if (number is null && IsClose(cursor, from)) return new StitchStep(stitch, SizedNumber.Of(1, understood), null, CloseRow(understood), cursor.SpanFrom(from));
         return number is null
             ? new StitchStep(stitch, SizedNumber.Of(1, understood), null, null, cursor.SpanFrom(from))
             : new StitchStep(stitch, null, number, null, cursor.SpanFrom(from));
     }
+
+    /// <summary>'Close double crochet.': a row without gaps, one in each stitch and each chain.</summary>
+    private static bool IsClose(Cursor cursor, int from) => cursor.Context.Tokens[from].IsWord("close") && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind));
+
+    private static Placement CloseRow(TextSpan understood) =>
+        new(PlaceChoice.Each, new PlaceKind(PlaceNoun.StitchOrChain), understood) { Extent = new Extent(ExtentKind.ToEnd, understood) };
 
     /// <summary>'10 doubles in 10 stitches', '3 treble in the 3 following stitches': one in each, as old books say it.</summary>
     private static bool IsOneForEach(Cursor cursor, SizedNumber? number, Placement where) =>
@@ -147,7 +154,10 @@ internal static class StitchSteps
     }
 
     private static StitchId? TakeGroupName(Cursor cursor) =>
-        PlaceNouns.Take(cursor) is { Noun: PlaceNoun.Group, Stitch: { } group } ? group : null;
+        PlaceNouns.Take(cursor) is { Noun: PlaceNoun.Group, Stitch: { } group } && !(group.Value == "pattern" && cursor.Is(OfThePattern)) ? group : null;
+
+    /// <summary>'Work 3 patterns of No. 2' asks for pieces, not for stitches.</summary>
+    private static readonly Phrase OfThePattern = new("of|for");
 
     /// <summary>'120 sc evenly down side': so many stitches, not so many in each row end.</summary>
     private static Placement? TakeAlongEdge(Cursor cursor)

@@ -1,6 +1,7 @@
 using PatternStudio.Craft.Reading.Places;
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Reading.Steps;
 
@@ -8,10 +9,22 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class WorkAlongSteps
 {
     private static readonly Phrase Work = new("rotate|rotating|now|cont|then? and? to? work back|down|up?");
+    private static readonly Phrase OtherSide = new("down|along|up|on the? other|opposite side of? the? foundation? ch?");
     private static readonly Phrase Leave = new("leave|leaving the? remaining|last|next|rest? of?");
     private static readonly Phrase Unworked = new("skip|free|unworked");
 
-    public static bool Read(Cursor cursor, StepList steps) => ReadAlong(cursor, steps) || ReadLeave(cursor, steps);
+    public static bool Read(Cursor cursor, StepList steps) => ReadAlong(cursor, steps) || ReadDownOtherSide(cursor, steps) || ReadLeave(cursor, steps);
+
+    /// <summary>'1 in each of 31 stitches down other side and 3 in last': the stitch before goes along there already.</summary>
+    private static bool ReadDownOtherSide(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (steps.Last is not StitchStep { Where: { Choice: PlaceChoice.Each, Count: not null, Further: null } } before || !cursor.Take(OtherSide)) return false;
+        TextSpan words = cursor.SpanFrom(from);
+        steps.ReplaceLast(new WorkAlongStep(new Placement(PlaceChoice.OtherSide, PlaceKind.Chain, words), words));
+        steps.Add(before);
+        return true;
+    }
 
     private static bool ReadAlong(Cursor cursor, StepList steps)
     {

@@ -11,6 +11,9 @@ internal static class TermsFinder
     private static readonly Phrase Us = new("us|usa|american crochet? terms|terminology|term|abbreviations|terminologies");
     private static readonly Phrase Uk = new("uk|british|english crochet? terms|terminology|term|abbreviations|terminologies");
 
+    private static readonly Phrase UsNamed = new("terms : us|usa|american");
+    private static readonly Phrase UkNamed = new("terms : uk|british|english");
+
     public static TermsDecision Decide(SourceText source, Token[] tokens, Terminology? told)
     {
         List<Evidence> evidence = [.. EvidenceWords.In(source, tokens), .. HeightEvidence.In(tokens)];
@@ -26,7 +29,7 @@ internal static class TermsFinder
         for (int i = 0; i < tokens.Length; i++)
         {
             if (tokens[i].Kind != TokenKind.Word || tokens[i].Word.Length > 8) continue;
-            Terminology? terminology = Us.Match(tokens, i) >= 0 ? Terminology.Us : Uk.Match(tokens, i) >= 0 ? Terminology.Uk : null;
+            Terminology? terminology = Us.Match(tokens, i) >= 0 || UsNamed.Match(tokens, i) >= 0 ? Terminology.Us : Uk.Match(tokens, i) >= 0 || UkNamed.Match(tokens, i) >= 0 ? Terminology.Uk : null;
             if (terminology is { } found) stated.Add(new Evidence(found, 10, tokens[i].Span));
         }
         return stated;

@@ -57,6 +57,13 @@ public sealed record RepeatRows(EquatableArray<int> Rows, RowsUntil Until, TextS
     public StatedCount? Stated { get; init; }
 }
 
+/// <summary>
+/// 'Continue in this way, adding 1 double between widenings each row, until you have 30 doubles between widenings': the rows above go on, one of their numbers
+/// growing from row to row as it has grown.
+/// </summary>
+/// <param name="Last">What that number is in the last row.</param>
+public sealed record ContinueInWay(SizedNumber Last, TextSpan Span) : PieceItem(Span);
+
 /// <summary>'Work as for Back to end of Row 24', 'Work same as Front': rows of another piece worked again here.</summary>
 /// <param name="Piece">The piece's name as written.</param>
 /// <param name="ThroughRow">The last row to work; null for all.</param>

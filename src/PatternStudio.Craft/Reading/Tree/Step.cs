@@ -182,6 +182,9 @@ public sealed record AsRowStep(EquatableArray<int> Rows, TextSpan Span) : Step(S
     /// <summary>'Rows 9–14: Rep Rows 7 and 8 three times': how often the rows are said to be worked; null where the words don't say.</summary>
     public SizedNumber? Times { get; init; }
 
+    /// <summary>'The same as the preceding, the 1 double always on the 3rd chain': where that stitch goes here; null where the words don't say.</summary>
+    public StitchStep? Moved { get; init; }
+
     /// <summary>True where 'but', 'except' or 'having' changes it by words that follow: then the row can't be worked from this alone.</summary>
     public bool WithChanges { get; init; }
 }
