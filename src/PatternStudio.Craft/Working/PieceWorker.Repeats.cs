@@ -9,8 +9,13 @@ internal sealed partial class PieceWorker
     /// <summary>Puts the steps of the row referred to in the place of 'Rep Row 2'. Null where there is no such row.</summary>
     private EquatableArray<Step>? Resolve(EquatableArray<Step> steps, int number, int depth)
     {
+        if (steps.FirstOrDefault(step => step is RepeatStep { Ending: [AsRowStep] }) is RepeatStep { Ending: [AsRowStep like] } closing)
+        {
+            if (depth > 16 || Referred(like, number) is not var (other, itsNumber) || Resolve(other.Steps, itsNumber, depth + 1) is not { } known || RowChanges.EndingOf(known) is not { IsEmpty: false } ending) return null;
+            return Resolve(RowChanges.WithEnding(steps, closing, ending), number, depth + 1);
+        }
         if (!steps.Any(step => step is AsRowStep)) return steps;
-        if (depth <= 16 && steps is [AsRowStep { WithChanges: false } only] && Referred(only, number) is { } referred) return Resolve(OverStitches(referred, number), number, depth + 1);
+        if (depth <= 16 && steps is [AsRowStep { IsUnchanged: true } only] && Referred(only, number) is var (referred, first)) return Resolve(OverStitches(referred, number), first, depth + 1);
         var resolved = new List<Step>();
         foreach (Step step in steps)
         {
@@ -19,13 +24,13 @@ internal sealed partial class PieceWorker
                 resolved.Add(step);
                 continue;
             }
-            if (same.WithChanges || depth > 16 || Referred(same, number) is not { } row)
+            if (same.WithChanges || depth > 16 || Referred(same, number) is not var (row, named))
             {
                 if (!same.WithChanges && !IsBeforeTheText(same.Rows) && !context.Says(same.Span, " of ")) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
                 return null;
             }
-            if (Resolve(OverStitches(row, number), number, depth + 1) is not { } inner) return null;
-            resolved.AddRange(inner);
+            if (Resolve(OverStitches(row, number), named, depth + 1) is not { } inner || RowChanges.Apply(inner, same, context.Number) is not { } changed) return null;
+            resolved.AddRange(changed);
         }
         return resolved.ToEquatableArray();
     }
@@ -51,19 +56,20 @@ internal sealed partial class PieceWorker
     private bool IsBeforeTheText(EquatableArray<int> numbers) => !numbers.IsEmpty && byNumber.Count > 0 && numbers.Min() < byNumber.Keys.Min();
 
     /// <summary>'Rows 4–20: Rep Rows 2 and 3': the rows are taken in turn, starting with the first of them at the first repeating row.</summary>
-    private RowInstruction? Referred(AsRowStep same, int number)
+    /// <param name="number">The number of the row that says so.</param>
+    /// <returns>The row named, and its number; null where there is none.</returns>
+    private (RowInstruction Row, int Number)? Referred(AsRowStep same, int number)
     {
-        if (same.PreviousRow || same.Rows.IsEmpty) return byNumber.GetValueOrDefault(FirstRepeating(same, number) - 1);
         int first = FirstRepeating(same, number);
-        int wanted = same.Rows[(number - first) % same.Rows.Count];
-        return wanted < number ? byNumber.GetValueOrDefault(wanted) : null;
+        int wanted = same.PreviousRow || same.Rows.IsEmpty ? first - 1 : same.Rows[(number - first) % same.Rows.Count];
+        return wanted < number && byNumber.GetValueOrDefault(wanted) is { } row ? (row, wanted) : null;
     }
 
     /// <summary>The row whose words are worked: the one at the end of 'Rep Row 2'. Where it failed itself, its repeats fail with it.</summary>
     private RowInstruction Origin(RowInstruction row, int number)
     {
-        for (int depth = 0; depth < 16 && row.Steps.FirstOrDefault(step => step is AsRowStep) is AsRowStep same && Referred(same, number) is { } referred; depth++)
-            row = referred;
+        for (int depth = 0; depth < 16 && row.Steps.FirstOrDefault(step => step is AsRowStep) is AsRowStep same && Referred(same, number) is var (referred, named); depth++)
+            (row, number) = (referred, named);
         return byInstruction.GetValueOrDefault(row, row);
     }
 
@@ -101,15 +107,20 @@ internal sealed partial class PieceWorker
             return;
         }
         int start = lastNumber;
-        for (int i = 0; rows.Count <= MostRows && !IsDone(repeat, numbers, i, start); i++)
+        RowInstruction[] meant = [.. instructions.Select((row, i) => AsItWas(row!, numbers[i]))];
+        for (int i = 0; !IsDone(repeat, numbers, i, start) && !IsFull(repeat.Span); i++)
         {
             RowInstruction row = instructions[i % instructions.Length]!;
-            RowInstruction again = Unheaded(row);
-            byInstruction[again] = byInstruction.GetValueOrDefault(row, row);
+            RowInstruction again = Unheaded(meant[i % meant.Length]);
+            byInstruction[again] = Origin(row, numbers[i % numbers.Length]);
             WorkRow(lastNumber + 1, again, repeat.Span);
         }
         if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
     }
+
+    /// <summary>'Rep Row 5' where Row 5 says 'Rep Rows 2 and 3': the row that Row 5 was is meant, not the next of those in turn.</summary>
+    private RowInstruction AsItWas(RowInstruction row, int number) =>
+        row.Steps.Any(step => step is AsRowStep) && Resolve(row.Steps, number, 0) is { } steps ? row with { Steps = steps } : row;
 
     /// <summary>A repeated row states no count of its own: the count of the row it repeats may hold for that row only.</summary>
     private static RowInstruction Unheaded(RowInstruction row) => row with { Stated = null, Heading = row.Heading with { Side = null } };
@@ -152,7 +163,12 @@ internal sealed partial class PieceWorker
     /// <summary>'until piece measures 40 cm': through the gauge that the text states; none where it states none.</summary>
     private bool ReachedLength(RepeatRows repeat, int[] numbers, int done)
     {
-        if (done > MostRows / 4) return true;
+        if (done > MostRows / 4)
+        {
+            full ??= repeat.Span;
+            Report(new Mishap(MishapKind.TooLarge, repeat.Span) { Wanted = MostRows / 4 });
+            return true;
+        }
         bool lastRowFits = repeat.EndingWith is not { } ending || done > 0 && numbers[(done - 1) % numbers.Length] == ending;
         if (context.MillimetresPerRow is not { } perRow || repeat.Millimetres?.For(context.Size) is not { } wanted) return true;
         return rows.Count(row => row.Kind != RowKind.Foundation) * perRow >= wanted - perRow / 2 && lastRowFits;

@@ -16,6 +16,7 @@ internal sealed class Places(Course course, Conventions conventions)
     public long Offers(Cell cell, long index, PlaceKind kind) => kind.Noun switch
     {
         PlaceNoun.AnyStitch => Stitches(cell),
+        PlaceNoun.Stitch or PlaceNoun.Group when IsPicotLoop(cell, kind) => 1,
         PlaceNoun.Stitch or PlaceNoun.Group when cell.Kind == CellKind.Picot => kind.Stitch == cell.Stitch ? 1 : 0,
         PlaceNoun.Stitch => kind.Stitch == StitchId.Chain ? Chains(cell) : IsStitch(cell) && Matches(cell.Stitch, kind.Stitch!.Value) ? 1 : StartsGroup(cell, kind),
         PlaceNoun.Chain => Chains(cell),
@@ -49,6 +50,8 @@ internal sealed class Places(Course course, Conventions conventions)
 
     public static bool IsCluster(StitchId stitch) =>
         stitch.Value.EndsWith("cl", StringComparison.Ordinal) || stitch.Value.StartsWith("cluster", StringComparison.Ordinal);
+
+    private static bool IsPicotLoop(Cell cell, PlaceKind kind) => cell.Kind == CellKind.Chains && cell.Group == kind.Stitch && kind.Stitch?.Value == "picotloop";
 
     private static bool IsStitch(Cell cell) => cell.Kind == CellKind.Stitch || cell is { Kind: CellKind.TurningChain, Counts: true };
 

@@ -59,7 +59,7 @@ internal sealed partial class RowWorker
     private Mishap? WorkMove(StitchStep step)
     {
         // The hook of a joined round stands on its first stitch already: 'next' is the second.
-        if (GoesAround && at == State.Start with { Colour = at.Colour } && course is { Row.Joined: true, Turned: false } && step.Where?.Choice is null or PlaceChoice.Next)
+        if (GoesAround && at == State.Start with { Colour = at.Colour } && course is { Row.Joined: true, Turned: false } && step.Where?.Choice is null or PlaceChoice.Next && step.Where?.Kind is not { Noun: PlaceNoun.Group } and not { Stitch.Value: "picotloop" })
             at = at with { Position = 1 + Math.Max(0, course.Find(0, (cell, _) => places!.Stitches(cell) > 0 || cell.Kind == CellKind.Chains)) };
         Mishap? Move(Target target)
         {

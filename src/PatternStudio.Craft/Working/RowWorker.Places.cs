@@ -106,6 +106,7 @@ internal sealed partial class RowWorker
         if (at.Chain > 0) return TakeNextChain(kind, span, where);
         long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0);
         if (kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return (gap, null);
+        if (index < 0 && StitchBegunOn(kind) is { } begun) return (begun, null);
         if (index < 0 && OwnLoop(kind) is { } own) return (own, null);
         if (index < 0) return (default, Missing(kind, span));
         if (at.Passed is null && PassedOver(kind, index, span) is { } passed) at = at with { Passed = passed };
@@ -115,7 +116,7 @@ internal sealed partial class RowWorker
     /// <summary>A spiral goes on over its own beginning: behind the last loop of the round below comes the first one of this round.</summary>
     private Target? OwnLoop(PlaceKind kind)
     {
-        if (kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !GoesAround || joins || ownLoops > 0 || !course!.Row.Spiral) return null;
+        if (kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !GoesAround || joins || ownLoops > 0 || middleOfLoop is not null || !course!.Row.Spiral) return null;
         if (!places!.HasSpaces || builder.FirstChains is not { } first || kind.Chains is { } length && first.Cell.Chains != length) return null;
         ownLoops++;
         at = at with { Position = course.Length, Chain = 0, InSpace = true };
@@ -136,10 +137,10 @@ internal sealed partial class RowWorker
     private Target Arrive(long index, PlaceKind kind, Placement? where)
     {
         Cell cell = course!.At(index);
-        bool single = cell.Kind == CellKind.Chains && kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch or PlaceNoun.StitchOrChain or PlaceNoun.Stitch;
+        bool single = cell.Kind == CellKind.Chains && kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch or PlaceNoun.StitchOrChain or PlaceNoun.Stitch && kind.Stitch != PicotLoop;
         int chain = cell.Kind == CellKind.Chains && single ? at.Chain : -1;
         bool space = cell.Kind == CellKind.Picot || cell.Kind == CellKind.Chains && !single;
-        if (kind.Noun == PlaceNoun.Group && cell.GroupSize > 1) return IntoGroup(index, cell, where);
+        if (kind.Noun == PlaceNoun.Group && kind.Stitch != PicotLoop && cell.GroupSize > 1) return IntoGroup(index, cell, where);
         at = chain >= 0 && chain + 1 < cell.Chains
             ? at with { Position = index, Chain = chain + 1, Last = index, LastChain = chain, InSpace = false }
             : at with { Position = index + 1, Chain = 0, Last = index, LastChain = chain, InSpace = space };
@@ -186,7 +187,7 @@ internal sealed partial class RowWorker
     private Mishap Missing(PlaceKind kind, TextSpan span)
     {
         // Corners are seen in the fabric, not in the words: a row without spaces or groups may well have them.
-        if (kind.Noun == PlaceNoun.Corner) return new Mishap(MishapKind.CannotWork, span);
+        if (kind.Noun == PlaceNoun.Corner || kind.Stitch == PicotLoop) return new Mishap(MishapKind.CannotWork, span);
         long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
         return new Mishap(all == 0 ? MishapKind.NoSuchPlace : MishapKind.PastTheEnd, span)
         {
@@ -266,7 +267,6 @@ internal sealed partial class RowWorker
     /// <summary>The last loop of a round passes over what is left before the place where the round began, if that is no more than a loop's width.</summary>
     private Mishap? Close(Placement where)
     {
-        const int WidestLoop = 8;
         if (!GoesAround || course is null || previous is not ChainStep) return null;
         if (Left().Stitches > WidestLoop) return new Mishap(MishapKind.CannotWork, where.Span);
         closedRound = true;

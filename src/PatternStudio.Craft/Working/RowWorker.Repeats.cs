@@ -26,7 +26,7 @@ internal sealed partial class RowWorker
             ExtentKind.ToPlace => UpTo(step),
             _ when context.Says(step.Span, "diagram") => new Mishap(MishapKind.CannotWork, step.Span),
             _ when context.Says(step.Span, "to correspond") => ToCorrespond(step, reserve, index + 1 < all.Count ? all[index + 1] : null),
-            _ => RoundAgain(step, reserve),
+            _ => RoundAgain(step, reserve, index + 1 < all.Count ? all[index + 1] : null),
         };
     }
 
@@ -54,10 +54,12 @@ internal sealed partial class RowWorker
 
     private static bool IsSpace(PlaceKind kind) => kind.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace;
 
-    private Mishap? RoundAgain(RepeatStep step, Need reserve)
+    private Mishap? RoundAgain(RepeatStep step, Need reserve, Step? behind)
     {
         if (GoesAround && step.Steps is [SkipStep { Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch } skip, ..]) skippedEachTurn = context.Number(skip.Count) ?? 0;
-        return ToEnd(step.Span, reserve, () => WorkAll(step.Steps), partial: Shortened(step));
+        Mishap? mishap = ToEnd(step.Span, reserve, () => WorkAll(step.Steps), partial: Shortened(step));
+        if (mishap is null && AtTop) EndOnFirst(step, reserve, behind);
+        return mishap;
     }
 
     /// <summary>
@@ -85,21 +87,22 @@ internal sealed partial class RowWorker
     private Mishap? WorkWithEnding(RepeatStep step, Need reserve)
     {
         (State before, int mark) = (at, builder.Mark);
-        Mishap? behind = Repeated(step, step.Steps, NeedOf(step.Ending, 0) + reserve) ?? WorkAll(step.Ending);
-        if (behind is null && closedRound)
+        Need ending = NeedOf(step.Ending, 0);
+        Mishap? behind = Repeated(step, step.Steps, ending + reserve) ?? WorkAll(InSamePlace(step)) ?? WorkAll(step.Ending);
+        bool closed = behind is null && closedRound;
+        if (closed && Left().Spaces <= reserve.Spaces)
         {
             stopped = null;
             return null;
         }
         if (behind is null && stopped is null && Left().Stitches <= reserve.Stitches) return null;
-        (State after, int reached, Mishap? stop) = (at, builder.Mark, stopped);
-        for (int kept = step.Steps.Count - 1; kept > 0; kept--)
+        (State after, Mishap? stop) = (at, stopped);
+        foreach (EquatableArray<Step> start in PartsOf(step.Steps))
         {
-            EquatableArray<Step> start = step.Steps.Take(kept).ToEquatableArray();
             List<RowBuilder.Entry> undone = builder.TakeBack(mark);
-            at = before;
-            Mishap? instead = Repeated(step, step.Steps, NeedOf(start, 0) + NeedOf(step.Ending, 0) + reserve, quietly: true) ?? WorkAll(start) ?? WorkAll(step.Ending);
-            if (instead is null && Left().Stitches <= reserve.Stitches)
+            (at, closedRound) = (before, false);
+            Mishap? instead = Repeated(step, step.Steps, NeedOf(start, 0) + ending + reserve, quietly: true) ?? WorkAll(start) ?? WorkAll(step.Ending);
+            if (instead is null && (closedRound || Left().Stitches <= reserve.Stitches))
             {
                 stopped = null;
                 return null;
@@ -107,9 +110,33 @@ internal sealed partial class RowWorker
             builder.RollBack(mark);
             builder.PutBack(undone);
         }
-        (at, stopped) = (after, stop);
-        _ = reached;
+        (at, stopped, closedRound) = (after, closed ? null : stop, closed);
         return behind;
+    }
+
+    /// <summary>
+    /// '*ch 10, sc in same loop, ch 10, sc in next loop; rep from * around, ending with ch 5, dtr in same space as beginning': what the last loop still gets before the
+    /// ending that closes the round; nothing where the ending tells it.
+    /// </summary>
+    private EquatableArray<Step> InSamePlace(RepeatStep step)
+    {
+        static bool IsSame(Step inner) => inner is StitchStep { Where: { Choice: PlaceChoice.Same, Further: null } };
+        if (!GoesAround || step.Extent.Kind == ExtentKind.Times || step.Ending.Any(IsSame) || step.Ending is not [ChainStep, StitchStep closing, ..] || context.Traits(closing.Stitch).Height < 2) return [];
+        int last = -1;
+        for (int i = 0; i < step.Steps.Count && (step.Steps[i] is ChainStep || IsSame(step.Steps[i])); i++)
+            if (IsSame(step.Steps[i])) last = i;
+        return step.Steps.Take(last + 1).ToEquatableArray();
+    }
+
+    /// <summary>How far the last repeat may go before the ending stands in its place: some of its steps, the longest part first; an inner repeat once less.</summary>
+    private IEnumerable<EquatableArray<Step>> PartsOf(EquatableArray<Step> steps)
+    {
+        for (int kept = steps.Count - 1; kept > 0; kept--)
+        {
+            yield return steps.Take(kept).ToEquatableArray();
+            if (steps[kept - 1] is RepeatStep { Extent: { Kind: ExtentKind.Times } extent } inner && context.Number(extent.Count) is > 1 and var times)
+                yield return [.. steps.Take(kept - 1), inner with { Extent = extent with { Count = SizedNumber.Of(times - 1) } }];
+        }
     }
 
     private Mishap? Repeated(RepeatStep step, EquatableArray<Step> steps, Need leave, bool quietly = false)
@@ -238,6 +265,8 @@ internal sealed partial class RowWorker
                 if (Left().Stitches <= leave.Stitches && Left().Spaces <= leave.Spaces) ended = worked = true;
                 else failed = WorkAll(all.After);
             }
+            // '* 1 dc over each st, * repeat': the first turn has done it all.
+            if (failed is null && before == at && worked && mark == builder.Mark) return false;
             if (failed is null && before == at) failed = new Mishap(MishapKind.CannotWork, span);
             if (failed is null && Leaves(leave) && !(at.Position > upTo)) return worked = true;
             at = before;
