@@ -90,8 +90,32 @@ internal sealed partial class PieceWorker
 
     private (AsRowStep? Reference, int First, int Last) repeating;
 
+    /// <summary>
+    /// 'Rep the last rnd until there are 21 sc in each section. 12th Rnd: …', 'Rep Row 2 for 10 inches. Row 30: …': how often can't be told from the words, but the number of the
+    /// row that follows tells it.
+    /// </summary>
+    private RepeatRows UpToRowAhead(RepeatRows repeat, IEnumerable<PieceItem> behind)
+    {
+        bool untold = repeat.Until == RowsUntil.AsWished || repeat.Until == RowsUntil.Measures && context.MillimetresPerRow is null;
+        if (!untold || behind.FirstOrDefault(item => item is not Passage) is not RowInstruction next || FirstNumber(next) is not { } number || number <= lastNumber + 1) return repeat;
+        int cycle = Math.Max(1, repeat.Rows.IsEmpty ? repeat.LastRows ?? 1 : repeat.Rows.Count);
+        return (number - 1 - lastNumber) % cycle == 0 && number - lastNumber < MostRowsUntold ? repeat with { Until = RowsUntil.RowNumber, Count = SizedNumber.Of(number - 1) } : repeat;
+    }
+
+    /// <summary>A gap in the numbers wider than this is a slip of the pen.</summary>
+    private const int MostRowsUntold = 200;
+
+    private static readonly string[] ShapingWords = ["increas", "decreas", "widen", "narrow"];
+
     private void Repeat(RepeatRows repeat)
     {
+        if (ShapingWords.Any(word => context.Says(repeat.Span, word)))
+        {
+            // 'Rep the last row increasing 1 st at each end until …': what is repeated is not the row as told.
+            if (ground is not null) ground = ground with { Doubtful = true };
+            return;
+        }
+
         int[] numbers = !repeat.Rows.IsEmpty ? [.. repeat.Rows] : [.. Enumerable.Range(lastNumber - (repeat.LastRows ?? 1) + 1, repeat.LastRows ?? 1)];
         RowInstruction?[] instructions = [.. numbers.Select(number => byNumber.GetValueOrDefault(number))];
         int missing = Array.FindIndex(instructions, row => row is null);

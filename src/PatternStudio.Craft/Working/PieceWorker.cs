@@ -57,8 +57,10 @@ internal sealed partial class PieceWorker
 
     private void WorkItems(IEnumerable<PieceItem> items)
     {
-        foreach (PieceItem item in InOrder(items))
+        PieceItem[] all = [.. InOrder(items)];
+        for (int i = 0; i < all.Length; i++)
         {
+            PieceItem item = all[i];
             if (IsFull(item.Span)) break;
             switch (item)
             {
@@ -69,7 +71,7 @@ internal sealed partial class PieceWorker
                     WorkItems(ItemsOf(context.Pattern, other));
                     break;
                 case RepeatRows repeat:
-                    Repeat(repeat);
+                    Repeat(UpToRowAhead(repeat, all.Skip(i + 1)));
                     break;
                 case Passage passage:
                     afterUnlabelled = passage.Text.Length > 20;

@@ -40,6 +40,24 @@ internal sealed partial class RowWorker
     private Target? StitchBegunOn(PlaceKind kind) =>
         middleOfLoop is { } middle && previous is ChainStep && kind.Noun == PlaceNoun.Stitch && places!.Offers(course!.At(1), 1, kind) > 0 ? new Target(middle, -1) : null;
 
+    /// <summary>
+    /// 'Sl st in next ch-1 loop, *ch 7, sc in next ch-1 loop; rep from * 7 times': the round comes back to the loop that the slip stitch only moved to, and works into it last.
+    /// </summary>
+    private Target? LoopBegunIn(PlaceKind kind)
+    {
+        if (!GoesAround || !inTimes || opening == 0 || turningChain >= 0 || movedTo < 0 || kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || places!.Offers(course!.At(movedTo), movedTo, kind) == 0) return null;
+        long loop = movedTo;
+        movedTo = -1;
+        at = at with { Position = course.Length, Chain = 0, InSpace = true };
+        return TargetAt(loop, -1, true, null);
+    }
+
+    /// <summary>True inside the turns of a repeat of the row's own steps that is told by number.</summary>
+    private bool inTimes;
+
+    /// <summary>The place that slip stitches at the start moved to; -1 for none.</summary>
+    private long movedTo = -1;
+
     /// <summary>The stitch that is being worked.</summary>
     private (StitchId Stitch, bool IsTall) inHand;
 
@@ -60,6 +78,16 @@ internal sealed partial class RowWorker
         }
         builder.RollBack(mark);
         (at, stopped) = (before, stop);
+    }
+
+    /// <summary>'…, ch 2, dc in first sc' as the last words of a round: its own first sc.</summary>
+    private Target? OwnFirst(Placement where)
+    {
+        if (!GoesAround || course is null || course.Turned || previous is not ChainStep || next is not null || !inHand.IsTall || where.Kind is not { Noun: PlaceNoun.Stitch, Stitch: { } named }) return null;
+        if (builder.Mark < 3 || builder.FirstWorked is not { Kind: CellKind.Stitch } first || !Places.Matches(first.Stitch, named) || Left().Stitches > WidestLoop) return null;
+        closedRound = true;
+        at = at with { InSpace = true };
+        return new Target(new Foot(0, builder.PlaceOfFirstWorked, -1, FootKind.BothLoops), -1);
     }
 
     /// <summary>'ending with ch 2, dc in 4th st of ch': at the end of a round, the chain that the round itself began with.</summary>

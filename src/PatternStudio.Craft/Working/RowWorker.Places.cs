@@ -19,8 +19,9 @@ internal sealed partial class RowWorker
             else if (context.Says(further, "first") || context.Says(further, "1st") || context.Says(further, "beg")) return InFirstPlace(where, work);
         }
         if (where is { Further: { } words } && IsJoiningOfRoundBelow(words)) return AtStartOfRoundBelow(work);
+        if (where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.ChainSpace, Further: { } between } && Words(between).StartsWith("between next 2 ", StringComparison.OrdinalIgnoreCase)) where = where with { Further = null };
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
-        if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return work(made);
+        if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return CloseOn(made, work);
         if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
@@ -107,6 +108,7 @@ internal sealed partial class RowWorker
         long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0);
         if (kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return (gap, null);
         if (index < 0 && StitchBegunOn(kind) is { } begun) return (begun, null);
+        if (index < 0 && LoopBegunIn(kind) is { } first) return (first, null);
         if (index < 0 && OwnLoop(kind) is { } own) return (own, null);
         if (index < 0) return (default, Missing(kind, span));
         if (at.Passed is null && PassedOver(kind, index, span) is { } passed) at = at with { Passed = passed };
@@ -187,8 +189,9 @@ internal sealed partial class RowWorker
     private Mishap Missing(PlaceKind kind, TextSpan span)
     {
         // Corners are seen in the fabric, not in the words: a row without spaces or groups may well have them.
-        if (kind.Noun == PlaceNoun.Corner || kind.Stitch == PicotLoop) return new Mishap(MishapKind.CannotWork, span);
+        if (kind.Noun == PlaceNoun.Corner) return new Mishap(MishapKind.CannotWork, span);
         long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
+        if (all == 0 && kind.Stitch == PicotLoop) return new Mishap(MishapKind.CannotWork, span);
         return new Mishap(all == 0 ? MishapKind.NoSuchPlace : MishapKind.PastTheEnd, span)
         {
             Named = context.Name(kind),
@@ -293,12 +296,19 @@ internal sealed partial class RowWorker
         return builder.FirstFoot is { } foot && builder.Has(cell => cell.Kind == CellKind.Join) ? new Target(foot, -1) : null;
     }
 
+    private Mishap? CloseOn(Target made, Func<Target, Mishap?> work)
+    {
+        closedRound |= previous is ChainStep;
+        return work(made);
+    }
+
     private (Target?, Mishap?) First(Placement where)
     {
         if (course is null) return (null, null);
         // 'Sl st in 1st ch' over a row that has none: the top of its first stitch.
         if (where.Kind.Noun == PlaceNoun.Chain && builder.IsEmpty && context.Says(where.Span, "1st ch") && course.Find(0, (cell, i) => places!.Offers(cell, i, where.Kind) > 0) < 0)
             where = where with { Kind = PlaceKind.AnyStitch };
+        if (OwnFirst(where) is { } own) return (own, null);
         long index = course.Find(0, (cell, i) => places!.Offers(cell, i, where.Kind) > 0);
         if (index < 0) return (null, Missing(where.Kind, where.Span));
         bool back = index < at.Position;

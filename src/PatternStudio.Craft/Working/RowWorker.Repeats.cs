@@ -97,7 +97,7 @@ internal sealed partial class RowWorker
         }
         if (behind is null && stopped is null && Left().Stitches <= reserve.Stitches) return null;
         (State after, Mishap? stop) = (at, stopped);
-        foreach (EquatableArray<Step> start in PartsOf(step.Steps))
+        foreach (EquatableArray<Step> start in PartsOf(step.Steps, closed && step.Ending[0] is ChainStep))
         {
             List<RowBuilder.Entry> undone = builder.TakeBack(mark);
             (at, closedRound) = (before, false);
@@ -129,11 +129,12 @@ internal sealed partial class RowWorker
     }
 
     /// <summary>How far the last repeat may go before the ending stands in its place: some of its steps, the longest part first; an inner repeat once less.</summary>
-    private IEnumerable<EquatableArray<Step>> PartsOf(EquatableArray<Step> steps)
+    private IEnumerable<EquatableArray<Step>> PartsOf(EquatableArray<Step> steps, bool closing)
     {
         for (int kept = steps.Count - 1; kept > 0; kept--)
         {
-            yield return steps.Take(kept).ToEquatableArray();
+            // What ends with a chain goes on with the ending's own chain: that would be one loop of both.
+            if (steps[kept - 1] is not ChainStep || !closing) yield return steps.Take(kept).ToEquatableArray();
             if (steps[kept - 1] is RepeatStep { Extent: { Kind: ExtentKind.Times } extent } inner && context.Number(extent.Count) is > 1 and var times)
                 yield return [.. steps.Take(kept - 1), inner with { Extent = extent with { Count = SizedNumber.Of(times - 1) } }];
         }
@@ -173,6 +174,7 @@ internal sealed partial class RowWorker
     private Mishap? WorkTimes(RepeatStep step, int? times)
     {
         if (times is null or 0) return null;
+        inTimes |= AtTop;
         if (step.LastStopsAfter is not { } stop) return Times(times, () => WorkAll(step.Steps));
         return Times(times - 1, () => WorkAll(step.Steps)) ?? WorkAll(step.Steps.Take(stop).ToEquatableArray());
     }

@@ -22,7 +22,13 @@ internal sealed record ToldGroups(StitchStep Group, int Count, StitchStep? Behin
         StitchStep? group = null, behind = null;
         foreach (Step step in steps)
         {
-            if (step is RemarkStep or TurnStep or ColourStep or FastenOffStep or UncountedStep { Reason: UncountedReason.Shaping }) continue;
+            if (step is RemarkStep or TurnStep or ColourStep or FastenOffStep or AttachStep { Where: null } or UncountedStep { Reason: UncountedReason.Shaping }) continue;
+            if (group is not null && step is UncountedStep { Reason: UncountedReason.Rows } rows && (rows.Text.StartsWith("worked even", StringComparison.OrdinalIgnoreCase) || rows.Text.StartsWith("repeat for", StringComparison.OrdinalIgnoreCase))) continue;
+            if (group is null && EachWorkedEvenly(step) is { } even && Cells(even.Stitch, context, even.Span) is not null)
+            {
+                group = even;
+                continue;
+            }
             if (step is not StitchStep { Where: null, PerPlace: null, Count: not null, ChainsBetween: null } told || behind is not null) return null;
             if (group is null && Cells(told.Stitch, context, told.Span) is not null) group = told;
             else if (group is not null && context.Traits(told.Stitch).Definition is null) behind = told;
@@ -30,6 +36,12 @@ internal sealed record ToldGroups(StitchStep Group, int Count, StitchStep? Behin
         }
         return group is not null && context.Number(group.Count) is > 0 and < 1000 and var count ? new ToldGroups(group, count, behind) : null;
     }
+
+    /// <summary>'20 shells each worked evenly': 'each' is the row, not a place.</summary>
+    private static StitchStep? EachWorkedEvenly(Step step) =>
+        step is StitchStep { PerPlace: { IsPlain: true } number, Where: { Choice: PlaceChoice.Each, Count: null, Extent: null, EveryNth: null, Further: null, Kind.Noun: PlaceNoun.AnyStitch } } told && number.Values[0] > 9
+            ? told with { PerPlace = null, Count = number, Where = null }
+            : null;
 
     /// <summary>The row as its words tell it, whatever it is worked into.</summary>
     public EquatableArray<Run> AsTold(WorkContext context)
