@@ -21,6 +21,7 @@ internal sealed class Places(Course course, Conventions conventions)
         PlaceNoun.Stitch => kind.Stitch == StitchId.Chain ? Chains(cell) : IsStitch(cell) && Matches(cell.Stitch, kind.Stitch!.Value) ? 1 : StartsGroup(cell, kind),
         PlaceNoun.Chain => Chains(cell),
         PlaceNoun.ChainSpace => cell.Kind == CellKind.Chains && FitsLength(cell, index, kind.Chains) || IsTurningSpace(cell, index, kind.Chains) ? 1 : 0,
+        PlaceNoun.Space when CarriesPicot(cell, index) => 0,
         PlaceNoun.Space or PlaceNoun.Ring => cell.Kind == CellKind.Chains ? 1 : 0,
         PlaceNoun.Group => IsStitch(cell) && cell.Stitch == kind.Stitch ? 1 : StartsGroup(cell, kind),
         PlaceNoun.StitchOrSpace => IsStitch(cell) || cell.Kind is CellKind.Chains or CellKind.FoundationChain ? 1 : 0,
@@ -52,6 +53,11 @@ internal sealed class Places(Course course, Conventions conventions)
         stitch.Value.EndsWith("cl", StringComparison.Ordinal) || stitch.Value.StartsWith("cluster", StringComparison.Ordinal);
 
     private static bool IsPicotLoop(Cell cell, PlaceKind kind) => cell.Kind == CellKind.Chains && cell.Group == kind.Stitch && kind.Stitch?.Value == "picotloop";
+
+    /// <summary>The single chain beside a picot is no loop where the row has real ones.</summary>
+    private bool CarriesPicot(Cell cell, long index) =>
+        cell is { Kind: CellKind.Chains, Chains: 1 } && widestSpace > 1
+        && (index > 0 && course.At(index - 1).Kind == CellKind.Picot || index + 1 < course.Length && course.At(index + 1).Kind == CellKind.Picot);
 
     private static bool IsStitch(Cell cell) => cell.Kind == CellKind.Stitch || cell is { Kind: CellKind.TurningChain, Counts: true };
 

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;
@@ -25,9 +26,16 @@ internal static class RowChanges
         return row[repeat] is RepeatStep { Ending: { IsEmpty: false } ending } ? ending : row.Skip(repeat + 1).Where(ClosesRow).ToEquatableArray();
     }
 
-    /// <summary>'…, ending row same as last row': that ending, where the row was told to end like another.</summary>
-    public static EquatableArray<Step> WithEnding(EquatableArray<Step> row, RepeatStep repeat, EquatableArray<Step> ending) =>
-        row.Select(step => ReferenceEquals(step, repeat) ? repeat with { Ending = ending } : step).ToEquatableArray();
+    /// <summary>
+    /// '…, ending row same as last row': that ending, where the row was told to end like another. 'tr tr in d tr' there is 'tr tr in tr tr' here: each time the stitch that
+    /// closes the row below.
+    /// </summary>
+    public static EquatableArray<Step> WithEnding(EquatableArray<Step> row, RepeatStep repeat, EquatableArray<Step> ending)
+    {
+        EquatableArray<Step> here = ending.Select((step, i) => i > 0 && ending[i - 1] is ChainStep && step is StitchStep { Where: { Choice: PlaceChoice.Next, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } named } } where } closing && named != StitchId.SlipStitch
+            ? closing with { Where = where with { Kind = PlaceKind.Of(closing.Stitch) } } : step).ToEquatableArray();
+        return row.Select(step => ReferenceEquals(step, repeat) ? repeat with { Ending = here } : step).ToEquatableArray();
+    }
 
     private static EquatableArray<Step>? Closing(EquatableArray<Step> row, EquatableArray<Step> ending)
     {

@@ -29,6 +29,16 @@ internal sealed partial class RowWorker
         at = at with { Position = 2, Chain = 0, Last = 0, LastChain = -1, InSpace = true };
     }
 
+    /// <summary>What an ending needs of the row below: not the stitch that closes the round where it began.</summary>
+    private EquatableArray<Step> WithoutClosing(EquatableArray<Step> ending)
+    {
+        int last = ending.Count - 1;
+        while (last >= 0 && ending[last] is not (StitchStep or GroupStep or RepeatStep)) last--;
+        bool closes = GoesAround && last > 0 && ending[last - 1] is ChainStep && ending[last] is StitchStep { Where: { Choice: PlaceChoice.Next, Count: null, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } named } } } tall
+            && context.Traits(tall.Stitch).Height >= 2 && (named == StitchId.SlipStitch || middleOfLoop is not null);
+        return closes ? ending.Where((_, i) => i != last).ToEquatableArray() : ending;
+    }
+
     private static bool BeginsWithChain(EquatableArray<Step> all) => all.FirstOrDefault(step => step is not (RemarkStep or ColourStep or MarkerStep)) switch
     {
         ChainStep => true,

@@ -87,7 +87,7 @@ internal sealed partial class RowWorker
     private Mishap? WorkWithEnding(RepeatStep step, Need reserve)
     {
         (State before, int mark) = (at, builder.Mark);
-        Need ending = NeedOf(step.Ending, 0);
+        Need ending = NeedOf(WithoutClosing(step.Ending), 0);
         Mishap? behind = Repeated(step, step.Steps, ending + reserve) ?? WorkAll(InSamePlace(step)) ?? WorkAll(step.Ending);
         bool closed = behind is null && closedRound;
         if (closed && Left().Spaces <= reserve.Spaces)
@@ -134,7 +134,7 @@ internal sealed partial class RowWorker
         for (int kept = steps.Count - 1; kept > 0; kept--)
         {
             // What ends with a chain goes on with the ending's own chain: that would be one loop of both.
-            if (steps[kept - 1] is not ChainStep || !closing) yield return steps.Take(kept).ToEquatableArray();
+            if (!closing || steps.Take(kept).LastOrDefault(step => step is not SkipStep) is not ChainStep) yield return steps.Take(kept).ToEquatableArray();
             if (steps[kept - 1] is RepeatStep { Extent: { Kind: ExtentKind.Times } extent } inner && context.Number(extent.Count) is > 1 and var times)
                 yield return [.. steps.Take(kept - 1), inner with { Extent = extent with { Count = SizedNumber.Of(times - 1) } }];
         }

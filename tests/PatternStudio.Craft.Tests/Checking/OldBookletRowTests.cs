@@ -110,6 +110,7 @@ public sealed class OldBookletRowTests
 
     [Theory]
     [InlineData("094-daffodil", "", 55, "78 78 78 78 155 117", "77 loops and the half one; 78 clusters and 77 s c; 3 × 38 + 2 s c and the tr")]
+    [InlineData("094-daffodil", "", 61, "156 156 156 156 155 78 78 117 195", "78 shells; 155 s c and the tr; 78 shells; 39 pairs of clusters and of s c; 154 s c and the d tr; 78 loops; 78 clusters and 39 s c; 4 × 39 clusters and 39 s c")]
     [InlineData("106-blossom-ruffle", "", 19, "89 89 89 352 352", "80 tr, 8 clusters, the d c; 88 loops; 2 + 87 tr; 4 × 88 loops")]
     [InlineData("108-sunburst-ruffle", "", 8, "75 85 95 105 95 85 75", "5 sections of 21 s c at most, then 19, 17, 15")]
     [InlineData("084-poinsettia", "MOTIF", 4, "64 32 33 40", "8 × 8 d c; 28 tr and 4 s c; 32 s c and the d c; 12 d c and 28 s c")]
