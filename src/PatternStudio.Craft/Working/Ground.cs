@@ -1,5 +1,6 @@
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;
 
@@ -10,9 +11,11 @@ namespace PatternStudio.Craft.Working;
 internal sealed record Ground(WorkedRow Row, bool Doubtful = false, WorkedRow? AsStated = null)
 {
     /// <summary>A plain row of the stated number of stitches; null where the count states no such number.</summary>
-    public static WorkedRow? Claimed(WorkedRow row, int size, StitchId? usual)
+    public static WorkedRow? Claimed(WorkedRow row, WorkContext context, StitchId? usual)
     {
-        if (row.Stated is not { Items: [var item] } || item.Number.For(size) is not { } number || number <= 0) return null;
+        if (row.Stated is not { Items: [var item] } || item.Number.For(context.Size) is not { } number || number <= 0) return null;
+        if (item.Kind?.Stitch is { } group && item.Thing is CountedThing.Groups or CountedThing.Stitch && ToldGroups.Cells(group, context, row.Instruction.Span) is { } cells)
+            return row with { Runs = [new Run(cells.ToEquatableArray(), number, 0)] };
         StitchId? stitch = item.Thing switch
         {
             CountedThing.Stitch => item.Kind?.Stitch,

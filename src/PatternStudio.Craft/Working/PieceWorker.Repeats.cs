@@ -9,8 +9,13 @@ internal sealed partial class PieceWorker
     /// <summary>Puts the steps of the row referred to in the place of 'Rep Row 2'. Null where there is no such row.</summary>
     private EquatableArray<Step>? Resolve(EquatableArray<Step> steps, int number, int depth)
     {
+        if (steps.FirstOrDefault(step => step is RepeatStep { Ending: [AsRowStep] }) is RepeatStep { Ending: [AsRowStep like] } closing)
+        {
+            if (depth > 16 || Referred(like, number) is not var (other, itsNumber) || Resolve(other.Steps, itsNumber, depth + 1) is not { } known || RowChanges.EndingOf(known) is not { IsEmpty: false } ending) return null;
+            return Resolve(RowChanges.WithEnding(steps, closing, ending), number, depth + 1);
+        }
         if (!steps.Any(step => step is AsRowStep)) return steps;
-        if (depth <= 16 && steps is [AsRowStep { WithChanges: false, Moved: null } only] && Referred(only, number) is { } referred) return Resolve(WhateverIsThere(OverStitches(referred, number)), number, depth + 1);
+        if (depth <= 16 && steps is [AsRowStep { IsUnchanged: true } only] && Referred(only, number) is var (referred, first)) return Resolve(WhateverIsThere(OverStitches(referred, number)), first, depth + 1);
         var resolved = new List<Step>();
         EquatableArray<Step> restated = [];
         foreach (Step step in steps)
@@ -22,13 +27,13 @@ internal sealed partial class PieceWorker
                 resolved.Add(step);
                 continue;
             }
-            if (same.WithChanges || depth > 16 || Referred(same, number) is not { } row)
+            if (same.WithChanges || depth > 16 || Referred(same, number) is not var (row, named))
             {
                 if (!same.WithChanges && !IsBeforeTheText(same.Rows) && !context.Says(same.Span, " of ")) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
                 return null;
             }
-            if (Resolve(WhateverIsThere(OverStitches(row, number)), number, depth + 1) is not { } inner) return null;
-            resolved.AddRange(same.Moved is { } moved ? Moved(inner, moved) : inner);
+            if (Resolve(WhateverIsThere(OverStitches(row, number)), named, depth + 1) is not { } inner || RowChanges.Apply(inner, same, context.Number) is not { } changed) return null;
+            resolved.AddRange(same.Moved is { } moved ? Moved(changed, moved) : changed);
             restated = inner;
         }
         return resolved.ToEquatableArray();
@@ -94,19 +99,20 @@ internal sealed partial class PieceWorker
     private bool IsBeforeTheText(EquatableArray<int> numbers) => !numbers.IsEmpty && byNumber.Count > 0 && numbers.Min() < byNumber.Keys.Min();
 
     /// <summary>'Rows 4–20: Rep Rows 2 and 3': the rows are taken in turn, starting with the first of them at the first repeating row.</summary>
-    private RowInstruction? Referred(AsRowStep same, int number)
+    /// <param name="number">The number of the row that says so.</param>
+    /// <returns>The row named, and its number; null where there is none.</returns>
+    private (RowInstruction Row, int Number)? Referred(AsRowStep same, int number)
     {
-        if (same.PreviousRow || same.Rows.IsEmpty) return byNumber.GetValueOrDefault(FirstRepeating(same, number) - 1);
         int first = FirstRepeating(same, number);
-        int wanted = same.Rows[(number - first) % same.Rows.Count];
-        return wanted < number ? byNumber.GetValueOrDefault(wanted) : null;
+        int wanted = same.PreviousRow || same.Rows.IsEmpty ? first - 1 : same.Rows[(number - first) % same.Rows.Count];
+        return wanted < number && byNumber.GetValueOrDefault(wanted) is { } row ? (row, wanted) : null;
     }
 
     /// <summary>The row whose words are worked: the one at the end of 'Rep Row 2'. Where it failed itself, its repeats fail with it.</summary>
     private RowInstruction Origin(RowInstruction row, int number)
     {
-        for (int depth = 0; depth < 16 && row.Steps.FirstOrDefault(step => step is AsRowStep) is AsRowStep same && Referred(same, number) is { } referred; depth++)
-            row = referred;
+        for (int depth = 0; depth < 16 && row.Steps.FirstOrDefault(step => step is AsRowStep) is AsRowStep same && Referred(same, number) is var (referred, named); depth++)
+            (row, number) = (referred, named);
         return byInstruction.GetValueOrDefault(row, row);
     }
 
@@ -145,8 +151,32 @@ internal sealed partial class PieceWorker
     /// <summary>How many rows the last repeat of rows went through in turn; 0 where another row has come since.</summary>
     private int rowsInCycle;
 
+    /// <summary>
+    /// 'Rep the last rnd until there are 21 sc in each section. 12th Rnd: …', 'Rep Row 2 for 10 inches. Row 30: …': how often can't be told from the words, but the number of the
+    /// row that follows tells it.
+    /// </summary>
+    private RepeatRows UpToRowAhead(RepeatRows repeat, IEnumerable<PieceItem> behind)
+    {
+        bool untold = repeat.Until == RowsUntil.AsWished || repeat.Until == RowsUntil.Measures && context.MillimetresPerRow is null;
+        if (!untold || behind.FirstOrDefault(item => item is not Passage) is not RowInstruction next || FirstNumber(next) is not { } number || number <= lastNumber + 1) return repeat;
+        int cycle = Math.Max(1, repeat.Rows.IsEmpty ? repeat.LastRows ?? 1 : repeat.Rows.Count);
+        return (number - 1 - lastNumber) % cycle == 0 && number - lastNumber < MostRowsUntold ? repeat with { Until = RowsUntil.RowNumber, Count = SizedNumber.Of(number - 1) } : repeat;
+    }
+
+    /// <summary>A gap in the numbers wider than this is a slip of the pen.</summary>
+    private const int MostRowsUntold = 200;
+
+    private static readonly string[] ShapingWords = ["increas", "decreas", "widen", "narrow"];
+
     private void Repeat(RepeatRows repeat)
     {
+        if (ShapingWords.Any(word => context.Says(repeat.Span, word)))
+        {
+            // 'Rep the last row increasing 1 st at each end until …': what is repeated is not the row as told.
+            if (ground is not null) ground = ground with { Doubtful = true };
+            return;
+        }
+
         int[] numbers = !repeat.Rows.IsEmpty ? [.. repeat.Rows] : [.. Enumerable.Range(lastNumber - (repeat.LastRows ?? 1) + 1, repeat.LastRows ?? 1)];
         RowInstruction?[] instructions = [.. numbers.Select(number => byNumber.GetValueOrDefault(number))];
         int missing = Array.FindIndex(instructions, row => row is null);
@@ -162,17 +192,21 @@ internal sealed partial class PieceWorker
             return;
         }
         int start = lastNumber;
-        for (int i = 0; rows.Count <= MostRows && !IsDone(repeat, numbers, i, start); i++)
+        RowInstruction[] meant = [.. instructions.Select((row, i) => AsItWas(row!, numbers[i]))];
+        for (int i = 0; !IsDone(repeat, numbers, i, start) && !IsFull(repeat.Span); i++)
         {
             RowInstruction row = instructions[i % instructions.Length]!;
-            RowInstruction again = Unheaded(row);
-            byInstruction[again] = byInstruction.GetValueOrDefault(row, row);
+            RowInstruction again = Unheaded(meant[i % meant.Length]);
+            byInstruction[again] = Origin(row, numbers[i % numbers.Length]);
             WorkRow(lastNumber + 1, again, repeat.Span);
         }
         rowsInCycle = numbers.Length;
         if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
     }
 
+    /// <summary>'Rep Row 5' where Row 5 says 'Rep Rows 2 and 3': the row that Row 5 was is meant, not the next of those in turn.</summary>
+    private RowInstruction AsItWas(RowInstruction row, int number) =>
+        row.Steps.Any(step => step is AsRowStep) && Resolve(row.Steps, number, 0) is { } steps ? row with { Steps = steps } : row;
     /// <summary>
     /// 'Continue in this way, adding 1 double between widenings, until you have 30 between widenings': the rows told last, with the next numbers. Where the row
     /// numbered next shows that other rows were meant, what it is worked into is not known.
@@ -187,7 +221,7 @@ internal sealed partial class PieceWorker
             if (ground is not null) ground = ground with { Doubtful = true };
             return;
         }
-        for (int number = rule.Number + rule.Growth; number <= wanted && rows.Count <= MostRows; number += rule.Growth)
+        for (int number = rule.Number + rule.Growth; number <= wanted && !IsFull(onward.Span); number += rule.Growth)
             WorkRow(lastNumber + 1, Unheaded(last) with { Steps = rule.With(number) }, onward.Span);
     }
 
@@ -232,7 +266,12 @@ internal sealed partial class PieceWorker
     /// <summary>'until piece measures 40 cm': through the gauge that the text states; none where it states none.</summary>
     private bool ReachedLength(RepeatRows repeat, int[] numbers, int done)
     {
-        if (done > MostRows / 4) return true;
+        if (done > MostRows / 4)
+        {
+            full ??= repeat.Span;
+            Report(new Mishap(MishapKind.TooLarge, repeat.Span) { Wanted = MostRows / 4 });
+            return true;
+        }
         bool lastRowFits = repeat.EndingWith is not { } ending || done > 0 && numbers[(done - 1) % numbers.Length] == ending;
         if (context.MillimetresPerRow is not { } perRow || repeat.Millimetres?.For(context.Size) is not { } wanted) return true;
         return rows.Count(row => row.Kind != RowKind.Foundation) * perRow >= wanted - perRow / 2 && lastRowFits;

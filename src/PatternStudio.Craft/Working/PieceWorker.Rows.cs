@@ -53,10 +53,10 @@ internal sealed partial class PieceWorker
         RowStatus? hopeless = steps.Any(HoldsUnread) ? RowStatus.NotRead : own.Any(step => step is StitchStep { Stitch.Value: "fsc" or "fhdc" or "fdc" or "ftr" }) ? null : ground is null ? RowStatus.NotChecked : null;
         FabricSide side = instruction.Heading is { Side: { } told, Numbering: not RowNumbering.Range } ? told : NextSide(turned);
         turnsAfter = split.TurnsAfter;
-        if (hopeless is RowStatus.NotChecked && Filet.Squares(own, context.Number) is { } squares)
+        if (hopeless is RowStatus.NotChecked && AsTold(own) is { } asTold)
         {
             AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked, side);
-            ground = new Ground(rows[^1] with { Runs = Filet.AsTold(squares, context.Number) }, Doubtful: true);
+            ground = new Ground(rows[^1] with { Runs = asTold }, Doubtful: true);
         }
         else if (hopeless is { } status) AddUnworked(number, instruction, kind, calledBy, status, side);
         else Keep(Try(number, instruction, own, kind, side, around, turned, calledBy));
@@ -70,6 +70,9 @@ internal sealed partial class PieceWorker
     private bool ClosesOnRing(EquatableArray<Step> own) =>
         ground is { Row: { Kind: RowKind.Foundation, Joined: true } } && own.LastOrDefault(IsWork) is StitchStep { Where.Choice: PlaceChoice.TurningChainTop or PlaceChoice.Nth or PlaceChoice.First } last
         && last.Stitch == StitchId.SlipStitch && own.FirstOrDefault(IsWork) is ChainStep;
+    /// <summary>A row of squares or of groups tells what it is, whatever it is worked into: a ground for the row above. Null for any other row.</summary>
+    private EquatableArray<Run>? AsTold(EquatableArray<Step> steps) =>
+        Filet.Squares(steps, context.Number) is { } squares ? Filet.AsTold(squares, context.Number) : ToldGroups.Of(steps, context)?.AsTold(context);
 
     /// <summary>'Ch 5, join to form a ring, ch 3, 15 dc in ring, join, cut thread. Attach Red, * ch 6, …': a second round in the words of the first.</summary>
     private static (EquatableArray<Step> First, EquatableArray<Step> Second) SecondRound(EquatableArray<Step> steps)
@@ -99,7 +102,7 @@ internal sealed partial class PieceWorker
     /// <summary>'…, then work 4 rows even': rows of their own, numbered on.</summary>
     private void WorkEven(int times, RowInstruction told, TextSpan words, EquatableArray<Step> behind)
     {
-        for (int i = 0; i < times && rows.Count <= MostRows; i++)
+        for (int i = 0; i < times && !IsFull(words); i++)
             if (EvenRows.Steps(OnlyStitchBelow(), words) is { } steps)
                 WorkRow(lastNumber + 1, told with { Steps = steps, Stated = null, Heading = told.Heading with { Numbering = RowNumbering.Next, Numbers = [], First = null, Last = null } }, words);
             else AddUnworked(++lastNumber, told, told.Heading.Kind, words, RowStatus.NotChecked);
@@ -151,6 +154,7 @@ internal sealed partial class PieceWorker
             Turned = turned,
             StoppedAt = made.StoppedAt,
             Joined = made.Joined || around && !turned && (kind == RowKind.Round || made.StoppedAt == 0 && !instruction.Steps.Any(step => step is TurnStep)),
+            EndsInLoop = made.EndsInLoop,
             Spiral = kind == RowKind.Round && !turned && !made.Joined,
             Total = tally.Total,
             Counts = tally.Counts,
@@ -187,7 +191,7 @@ internal sealed partial class PieceWorker
     private WorkMemo.Made Make(EquatableArray<Step> own, bool around, bool turned, WorkedRow? below)
     {
         bool turnsBack = turnsAfter && below is { Joined: true };
-        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, below?.Spiral ?? false, turned, around, colour, startAt, turnsBack);
+        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, below?.Spiral ?? false, below?.EndsInLoop ?? false, turned, around, colour, startAt, turnsBack);
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
         Course? course = below is null or { Length: 0 } ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
@@ -208,7 +212,7 @@ internal sealed partial class PieceWorker
         // Over a sample nobody can tell a wrong number from a wrong length: only what comes out without a rest is taken.
         if (onSample && !around && (mishap is not null || worker.LeavesPlaces || worker.Built.Last is { Kind: CellKind.Chains })) mishap = new Mishap(MishapKind.CannotWork, mishap?.Span ?? own[0].Span);
         EquatableArray<Run> runs = worker.Built.Build();
-        var made = new WorkMemo.Made(runs, new Tally(runs, context.Conventions), mishap, worker.Colour, worker.FastenedOff, worker.Joined, worker.Passed, worker.StoppedAt);
+        var made = new WorkMemo.Made(runs, new Tally(runs, context.Conventions), mishap, worker.Colour, worker.FastenedOff, worker.Joined, worker.Passed, worker.StoppedAt, worker.EndsInLoop);
         return deeper ? made : memo.Keep(key, made);
     }
 
@@ -307,7 +311,8 @@ internal sealed partial class PieceWorker
     {
         if (mishap is null) return new Ground(row);
         StitchId? usual = UsualStitch(attempt.Row);
-        WorkedRow? claimed = Ground.Claimed(row, context.Size, usual);
+        WorkedRow? claimed = Ground.Claimed(row, context, usual);
+        if (mishap.Kind == MishapKind.CannotWork && claimed is null && AsTold(row.Instruction.Steps) is { } told) claimed = row with { Runs = told };
         // Filet keeps its width: where a row has lost a square, the next one may well be right over the row before it.
         if (Filet.Squares(row.Instruction.Steps, context.Number) is not null && ground is { Doubtful: false }) claimed = ground.Row with { Index = row.Index };
         if (mishap.StopsRow || row.Status != RowStatus.Checked) return claimed is null ? null : new Ground(claimed, Doubtful: true);
@@ -328,7 +333,7 @@ internal sealed partial class PieceWorker
         if (status == RowStatus.NotChecked) InDoubt++;
         var row = new WorkedRow(number, instruction, kind, side, status, []) { Index = rows.Count, Label = Label(kind, number), Section = section, CalledBy = calledBy, Stated = instruction.Stated };
         rows.Add(row);
-        WorkedRow? claimed = Ground.Claimed(row, context.Size, UsualStitch(row));
+        WorkedRow? claimed = Ground.Claimed(row, context, UsualStitch(row));
         ground = claimed is null ? null : new Ground(claimed, Doubtful: true);
     }
 }

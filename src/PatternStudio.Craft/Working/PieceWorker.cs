@@ -35,6 +35,7 @@ internal sealed partial class PieceWorker
     private bool afterUnread;
     private bool turnsAfter;
     private long startAt;
+    private TextSpan? full;
 
     /// <param name="context">What holds for the whole pattern.</param>
     public PieceWorker(WorkContext context) => this.context = context;
@@ -61,7 +62,7 @@ internal sealed partial class PieceWorker
         for (int i = 0; i < all.Length; i++)
         {
             PieceItem item = all[i];
-            if (rows.Count > MostRows) break;
+            if (IsFull(item.Span)) break;
             switch (item)
             {
                 case RowInstruction row:
@@ -72,7 +73,7 @@ internal sealed partial class PieceWorker
                     WorkItems(ItemsOf(context.Pattern, other));
                     break;
                 case RepeatRows repeat:
-                    Repeat(repeat);
+                    Repeat(UpToRowAhead(repeat, all.Skip(i + 1)));
                     break;
                 case ContinueInWay onward:
                     Continue(onward, all.Skip(i + 1).OfType<RowInstruction>().FirstOrDefault());
@@ -86,6 +87,14 @@ internal sealed partial class PieceWorker
             }
             if (item is not Passage) afterUnlabelled = item is RowInstruction { Heading.Numbering: RowNumbering.None };
         }
+    }
+
+    /// <summary>True where no more rows are worked. That more are asked for is told, at the words that do.</summary>
+    private bool IsFull(TextSpan askedBy)
+    {
+        if (rows.Count <= MostRows) return false;
+        Report(new Mishap(MishapKind.TooLarge, full ??= askedBy) { Wanted = MostRows });
+        return true;
     }
 
     /// <summary>'15, 17.' and then '16, 18.': rows listed with gaps are worked in the order of their numbers.</summary>
@@ -141,11 +150,11 @@ internal sealed partial class PieceWorker
                 break;
             case RowNumbering.Range:
                 int first = row.Heading.First?.For(context.Size) ?? lastNumber + 1, last = row.Heading.Last?.For(context.Size) ?? first;
-                for (int number = first; number <= last && rows.Count <= MostRows; number++) WorkNumbered(number, row);
+                for (int number = first; number <= last && !IsFull(row.Span); number++) WorkNumbered(number, row);
                 break;
             case RowNumbering.Next:
                 int count = row.Heading.Last is { } stated ? stated.For(context.Size) ?? 0 : 1;
-                for (int i = 0; i < count && rows.Count <= MostRows; i++) WorkRow(lastNumber + 1, row, row.Span);
+                for (int i = 0; i < count && !IsFull(row.Span); i++) WorkRow(lastNumber + 1, row, row.Span);
                 break;
             case RowNumbering.EveryOther:
                 everyOther = row;
@@ -184,7 +193,7 @@ internal sealed partial class PieceWorker
     /// <summary>A numbered row: 'Row 2 and all even rows' fills the gaps, other gaps and returns are noticed.</summary>
     private void WorkNumbered(int number, RowInstruction row)
     {
-        while (everyOther is { } other && !ReferenceEquals(other, row) && lastNumber + 1 < number && rows.Count <= MostRows && FitsParity(other, lastNumber + 1))
+        while (everyOther is { } other && !ReferenceEquals(other, row) && lastNumber + 1 < number && FitsParity(other, lastNumber + 1) && !IsFull(other.Span))
             WorkRow(lastNumber + 1, other, other.Span);
         if (number == 1 && lastNumber > 0) StartAgain(row);
         else if (number <= lastNumber && sectionBegins && (rows.Count == sectionStart && GoBackTo(number - 1) || BeginsOwnNumbers(number))) lastNumber = number - 1;

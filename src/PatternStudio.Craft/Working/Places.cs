@@ -17,11 +17,13 @@ internal sealed class Places(Course course, Conventions conventions)
     public long Offers(Cell cell, long index, PlaceKind kind) => kind.Noun switch
     {
         PlaceNoun.AnyStitch => Stitches(cell),
+        PlaceNoun.Stitch or PlaceNoun.Group when IsPicotLoop(cell, kind) => 1,
         PlaceNoun.Stitch or PlaceNoun.Group when cell.Kind == CellKind.Picot => kind.Stitch == cell.Stitch ? 1 : 0,
         PlaceNoun.Stitch => kind.Stitch == StitchId.Chain ? Chains(cell) : IsStitch(cell) && Matches(cell.Stitch, kind.Stitch!.Value) ? 1 : StartsGroup(cell, kind),
         // The top of a chain that stands for a stitch is a chain too: 'ch 2, skip 2 ch, dc in next ch' at the end of a mesh row.
         PlaceNoun.Chain => cell is { Kind: CellKind.TurningChain, Counts: true } ? 1 : Chains(cell),
         PlaceNoun.ChainSpace => IsSpace(cell) && FitsLength(cell, index, kind.Chains) || IsTurningSpace(cell, index, kind.Chains) ? 1 : 0,
+        PlaceNoun.Space when CarriesPicot(cell, index) => 0,
         PlaceNoun.Space or PlaceNoun.Ring => IsSpace(cell) ? 1 : 0,
         PlaceNoun.Gap => HasSpaces ? IsSpace(cell) ? 1 : 0 : IsStitch(cell) && !EndsRow(index) ? 1 : 0,
         PlaceNoun.Group => IsStitch(cell) && cell.Stitch == kind.Stitch ? 1 : StartsGroup(cell, kind),
@@ -55,6 +57,13 @@ internal sealed class Places(Course course, Conventions conventions)
 
     /// <summary>True for chains that are a space of their own.</summary>
     public static bool IsSpace(Cell cell) => cell is { Kind: CellKind.Chains, GoesOn: false };
+
+    private static bool IsPicotLoop(Cell cell, PlaceKind kind) => cell.Kind == CellKind.Chains && cell.Group == kind.Stitch && kind.Stitch?.Value == "picotloop";
+
+    /// <summary>The single chain beside a picot is no loop where the row has real ones.</summary>
+    private bool CarriesPicot(Cell cell, long index) =>
+        cell is { Kind: CellKind.Chains, Chains: 1 } && widestSpace > 1
+        && (index > 0 && course.At(index - 1).Kind == CellKind.Picot || index + 1 < course.Length && course.At(index + 1).Kind == CellKind.Picot);
 
     private static bool IsStitch(Cell cell) => cell.Kind == CellKind.Stitch || cell is { Kind: CellKind.TurningChain, Counts: true };
 

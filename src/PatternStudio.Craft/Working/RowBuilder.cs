@@ -32,6 +32,18 @@ internal sealed class RowBuilder
 
     public Cell? Last => entries.Count == 0 ? null : entries[^1].At(entries[^1].Length - 1);
 
+    /// <summary>The last cell but one; null where there is none.</summary>
+    public Cell? BeforeLast =>
+        entries.Count == 0 ? null
+        : entries[^1].Length > 1 ? entries[^1].At(entries[^1].Length - 2)
+        : entries.Count < 2 ? null : entries[^2].At(entries[^2].Length - 1);
+
+    /// <summary>The first cell that is no slip stitch to move there; null where there is none.</summary>
+    public Cell? FirstWorked => entries.Select(entry => entry.At(0)).FirstOrDefault(cell => cell.Kind != CellKind.Join);
+
+    /// <summary>The place of that cell in the row.</summary>
+    public long PlaceOfFirstWorked => entries.TakeWhile(entry => entry.At(0).Kind == CellKind.Join).Sum(entry => entry.Length);
+
     /// <summary>What the row's first stitch stands in; null where it has none, or begins with a loop of chains.</summary>
     public Foot? FirstFoot
     {
@@ -153,8 +165,28 @@ internal sealed class RowBuilder
         if (size is < 1 or > LongestUnit || size == 1 && name is null) return;
         List<Cell> cells = CellsSince(mark, (int)size);
         RollBack(mark);
-        for (int i = 0; i < cells.Count; i++) Add(cells[i] with { Group = name, GroupIndex = i, GroupSize = (int)size });
+        for (int i = 0; i < cells.Count; i++) Add(cells[i] with { Group = name ?? cells[i].Group, GroupIndex = i, GroupSize = (int)size });
     }
+
+    /// <summary>'Ch 3, dc, ch 3, 2 dc in same space, * ch 7, shell in next shell': the first shell is one of them, begun with the chain.</summary>
+    public void NameOpening()
+    {
+        int first = entries.FindIndex(entry => entry.At(0).Kind != CellKind.Join);
+        if (first < 0 || entries[first].Cell is not { Kind: CellKind.TurningChain, Counts: true, Group: null }) return;
+        List<Cell> beginning = [.. entries.Skip(first).Take(LongestOpening).SelectMany(entry => entry.Run is { } run ? run.Unit : (IEnumerable<Cell>)[entry.Cell!]).Take(LongestOpening)];
+        int named = beginning.FindIndex(cell => cell is { Group: not null, GroupIndex: 0, GroupSize: > 1 });
+        if (named < 2 || beginning[named].GroupSize is var size && (named < size || beginning.Count < named + size || entries.Count < first + size)) return;
+        for (int i = 0; i < size; i++)
+            if (entries[first + i].Cell is not { } cell || !LooksLike(cell, beginning[named + i])) return;
+        for (int i = 0; i < size; i++)
+            entries[first + i] = new Entry(entries[first + i].Cell! with { Group = beginning[named].Group, GroupIndex = i, GroupSize = size }, null);
+    }
+
+    /// <summary>Cells in which the first group of a row is looked for.</summary>
+    private const int LongestOpening = 64;
+
+    private static bool LooksLike(Cell opening, Cell member) =>
+        opening.Stitch == member.Stitch && (opening.Kind == member.Kind && opening.Chains == member.Chains || opening.Kind == CellKind.TurningChain && member.Kind == CellKind.Stitch);
 
     /// <summary>The finished row, as few runs as it comes to.</summary>
     public EquatableArray<Run> Build() => new RunFolding(entries).Fold();

@@ -12,6 +12,7 @@ internal sealed partial class RowWorker
         if (where.Within is { Noun: PlaceNoun.Group } && GapBeforeNextCell(-1) is { } gap) return (gap, null);
         if (where.Kind.Noun == PlaceNoun.Group) return BetweenTwo(EndOfGroup, where);
         if (where.Kind.Stitch?.Value == "picot") return BetweenTwo(PicotAfter, where);
+        if (where is { Kind: { Noun: PlaceNoun.Stitch, Stitch: { } cluster }, Ordinal: null } && Places.IsCluster(cluster)) return BetweenClusters(where);
         if (where.Kind is { Noun: PlaceNoun.Stitch } kind && where.Count is not null && course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0) is var one and >= 0
             && course.Find(one + 1, (cell, i) => places!.Offers(cell, i, kind) > 0) is var other and >= 0)
             return (Gap(other), null);
@@ -20,6 +21,17 @@ internal sealed partial class RowWorker
         if (context.Says(where.Span, "first") && at.Position <= 1) return (Gap(1), null);
         // Between the next two stitches: past the first of them, before the second.
         return at.Position + 1 < course.Length ? (Gap(at.Position + 1), null) : (null, Missing(PlaceKind.AnyStitch, where.Span));
+    }
+
+    /// <summary>'between next 2 clusters': in the loop that parts them, or where there is none in the gap.</summary>
+    private (Target?, Mishap?) BetweenClusters(Placement where)
+    {
+        long first = course!.Find(at.Position, (cell, i) => places!.Offers(cell, i, where.Kind) > 0);
+        long second = first < 0 ? -1 : course.Find(first + 1, (cell, i) => places!.Offers(cell, i, where.Kind) > 0);
+        if (second < 0) return (null, Missing(where.Kind, where.Span));
+        if (second != first + 2 || course.At(first + 1).Kind != CellKind.Chains) return (Gap(first + 1), null);
+        at = at with { Position = second, Chain = 0, Last = first + 1, LastChain = -1, InSpace = true };
+        return (TargetAt(first + 1, -1, true, where), null);
     }
 
     /// <summary>'sc between picots of next loop': under the loop, in its middle.</summary>

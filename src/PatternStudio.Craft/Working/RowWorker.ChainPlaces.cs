@@ -68,6 +68,7 @@ internal sealed partial class RowWorker
     private (Target?, Mishap?) TurningChain(Placement where)
     {
         if (course is null) return (null, null);
+        if (OwnBeginning(where) is { } own) return own;
         long index = course.IndexOf(0);
         Cell start = course.At(index);
         if (start.Kind is not (CellKind.TurningChain or CellKind.Chains or CellKind.FoundationChain))

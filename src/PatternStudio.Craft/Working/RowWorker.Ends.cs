@@ -62,10 +62,11 @@ internal sealed partial class RowWorker
     private Mishap? WorkMove(StitchStep step)
     {
         // The hook of a joined round stands on its first stitch already: 'next' is the second.
-        if (GoesAround && at == State.Start with { Colour = at.Colour } && course is { Row.Joined: true, Turned: false } && step.Where?.Choice is null or PlaceChoice.Next)
+        if (GoesAround && at == State.Start with { Colour = at.Colour } && course is { Row.Joined: true, Turned: false } && step.Where?.Choice is null or PlaceChoice.Next && !BeginsWithGroup(step.Where))
             at = at with { Position = 1 + Math.Max(0, course.Find(0, (cell, _) => places!.Stitches(cell) > 0 || cell.Kind == CellKind.Chains)) };
         Mishap? Move(Target target)
         {
+            movedTo = target.Index;
             Emit(new Cell(CellKind.Join, StitchId.SlipStitch, 0, [target.Foot], false, step.Span));
             return null;
         }
@@ -73,6 +74,10 @@ internal sealed partial class RowWorker
             ? Times(Number(step, 1), () => AtNext(NextStitch(step.Span), Move))
             : AtEach(step.Where, default, Move);
     }
+
+    /// <summary>'Sl st into shell' where the round below begins with a shell: the hook stands on it.</summary>
+    private bool BeginsWithGroup(Placement? where) =>
+        where is { Kind: { Stitch: { } named } kind } && course!.At(0).Group == named && places!.Offers(course.At(0), 0, kind) > 0;
 
     private Mishap? WorkChain(ChainStep step, EquatableArray<Step> all, int index)
     {
@@ -89,6 +94,9 @@ internal sealed partial class RowWorker
         return null;
     }
 
+    /// <summary>The chains that the row begins with; 0 for none.</summary>
+    private int beginningChains;
+
     /// <summary>True once the turning chain, or a first stitch in its stead, is worked.</summary>
     private bool opened;
 
@@ -104,6 +112,7 @@ internal sealed partial class RowWorker
     private Mishap? Open(ChainStep step, int chains, EquatableArray<Step> all, int index)
     {
         opened = true;
+        beginningChains = chains;
         StartRoundHere();
         StitchId next = FirstStitch(all, index + 1) ?? StitchId.Single;
         StitchTraits traits = context.Traits(next);
@@ -267,6 +276,8 @@ internal sealed partial class RowWorker
             builder.RemoveLast();
             Emit(chains with { Chains = step.CountsAsSpace ?? chains.Chains + (int)context.Traits(step.Stitch).Height });
         }
+        if (step.Where is { Choice: PlaceChoice.TurningChainTop, Further: null, Ordinal: { } nth } && nth > beginningChains && beginningChains > 0)
+            return new Mishap(MishapKind.JoinToNothing, step.Span) { Named = context.Name(PlaceKind.Chain), Wanted = nth, Found = beginningChains };
         return step.Where is { Further: null, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } named } } && named != StitchId.Chain && !builder.Has(cell => cell.Counts && Places.Matches(cell.Stitch, named))
             && context.Traits(named).Definition is null
             ? new Mishap(MishapKind.JoinToNothing, step.Span) { Named = context.Name(named) }

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 
 namespace PatternStudio.Craft.Working;
 
@@ -82,4 +83,17 @@ internal sealed partial class RowWorker
     }
 
     private (long Origin, int Ordinal, long After)? ordinalBefore;
+
+    private static readonly StitchId PicotLoop = new("picotloop");
+
+    /// <summary>'Sc in next loop, ch 4, sc in same loop (picot loop)': chains that end where they began are called so.</summary>
+    private void NamePicotLoop(Foot foot)
+    {
+        if (builder.Last is not { Kind: CellKind.Chains } loop) return;
+        bool endsWhereItBegan = builder.BeforeLast is { } before ? before.Feet is [var began] && began == foot : middleOfLoop is not null && at.Last == 0;
+        if (!endsWhereItBegan) return;
+        builder.RemoveLast();
+        builder.Add(loop with { Group = PicotLoop });
+    }
+
 }

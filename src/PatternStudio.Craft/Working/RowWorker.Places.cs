@@ -23,9 +23,10 @@ internal sealed partial class RowWorker
         if (where is { Further: { } words } && IsJoiningOfRoundBelow(words)) return AtStartOfRoundBelow(work);
         if (where is { Further: { } chain, Kind.Noun: PlaceNoun.Chain } && IsOfFoundation(chain))
             return (onOtherSide ? null : GoToOtherSide(chain)) ?? AtEach(where with { Further = null }, reserve, work);
+        if (where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.ChainSpace, Further: { } between } && Words(between).StartsWith("between next 2 ", StringComparison.OrdinalIgnoreCase)) where = where with { Further = null };
         if (where.Further is { } told && AddsNothing(told, where)) where = where with { Further = null };
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
-        if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return work(made);
+        if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return CloseOn(made, work);
         if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
@@ -114,7 +115,7 @@ internal sealed partial class RowWorker
         if (at.Chain > 0) return TakeNextChain(kind, span, where);
         long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0);
         if (kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return (gap, null);
-        if (index < 0 && (OwnLoop(kind) ?? LoopOnSide(kind)) is { } own) return (own, null);
+        if (index < 0 && (StitchBegunOn(kind) ?? LoopBegunIn(kind) ?? OwnLoop(kind) ?? LoopOnSide(kind)) is { } own) return (own, null);
         if (index < 0) return (default, Missing(kind, span));
         if (at.Passed is null && PassedOver(kind, index, span) is { } passed) at = at with { Passed = passed };
         return (Arrive(index, kind, where), null);
@@ -123,7 +124,7 @@ internal sealed partial class RowWorker
     /// <summary>A spiral goes on over its own beginning: behind the last loop of the round below comes the first one of this round.</summary>
     private Target? OwnLoop(PlaceKind kind)
     {
-        if (kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !GoesAround || joins || ownLoops > 0 || !course!.Row.Spiral) return null;
+        if (kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !GoesAround || joins || ownLoops > 0 || middleOfLoop is not null || !course!.Row.Spiral) return null;
         if (!places!.HasSpaces || builder.FirstChains is not { } first || kind.Chains is { } length && first.Cell.Chains != length) return null;
         ownLoops++;
         at = at with { Position = course.Length, Chain = 0, InSpace = true };
@@ -148,10 +149,10 @@ internal sealed partial class RowWorker
     private Target Arrive(long index, PlaceKind kind, Placement? where)
     {
         Cell cell = course!.At(index);
-        bool single = cell.Kind == CellKind.Chains && kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch or PlaceNoun.StitchOrChain or PlaceNoun.Stitch;
+        bool single = cell.Kind == CellKind.Chains && kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch or PlaceNoun.StitchOrChain or PlaceNoun.Stitch && kind.Stitch != PicotLoop;
         int chain = cell.Kind == CellKind.Chains && single ? at.Chain : -1;
         bool space = cell.Kind == CellKind.Picot || cell.Kind == CellKind.Chains && !single || cell.Kind == CellKind.TurningChain && kind.Noun == PlaceNoun.ChainSpace;
-        if (kind.Noun == PlaceNoun.Group && cell.GroupSize > 1) return IntoGroup(index, cell, where);
+        if (kind.Noun == PlaceNoun.Group && kind.Stitch != PicotLoop && cell.GroupSize > 1) return IntoGroup(index, cell, where);
         at = chain >= 0 && chain + 1 < cell.Chains
             ? at with { Position = index, Chain = chain + 1, Last = index, LastChain = chain, InSpace = false }
             : at with { Position = index + 1, Chain = 0, Last = index, LastChain = chain, InSpace = space };
@@ -205,7 +206,7 @@ internal sealed partial class RowWorker
         // Corners are seen in the fabric, not in the words: a row without spaces or groups may well have them.
         if (IsShapeOnly(kind)) return new Mishap(MishapKind.CannotWork, span);
         long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
-        if (kind.Noun == PlaceNoun.Corner && all == 0) return new Mishap(MishapKind.CannotWork, span);
+        if (all == 0 && (kind.Noun == PlaceNoun.Corner || kind.Stitch == PicotLoop)) return new Mishap(MishapKind.CannotWork, span);
         return new Mishap(all == 0 ? MishapKind.NoSuchPlace : MishapKind.PastTheEnd, span)
         {
             Named = context.Name(kind),
@@ -285,7 +286,6 @@ internal sealed partial class RowWorker
     /// <summary>The last loop of a round passes over what is left before the place where the round began, if that is no more than a loop's width.</summary>
     private Mishap? Close(Placement where)
     {
-        const int WidestLoop = 8;
         if (!GoesAround || course is null || previous is not ChainStep) return null;
         if (Left().Stitches > WidestLoop) return new Mishap(MishapKind.CannotWork, where.Span);
         closedRound = true;
@@ -312,12 +312,19 @@ internal sealed partial class RowWorker
         return builder.FirstFoot is { } foot && builder.Has(cell => cell.Kind == CellKind.Join) ? new Target(foot, -1) : null;
     }
 
+    private Mishap? CloseOn(Target made, Func<Target, Mishap?> work)
+    {
+        closedRound |= previous is ChainStep;
+        return work(made);
+    }
+
     private (Target?, Mishap?) First(Placement where)
     {
         if (course is null) return (null, null);
         // 'Sl st in 1st ch' over a row that has none: the top of its first stitch.
         if (where.Kind.Noun == PlaceNoun.Chain && builder.IsEmpty && context.Says(where.Span, "1st ch") && course.Find(0, (cell, i) => places!.Offers(cell, i, where.Kind) > 0) < 0)
             where = where with { Kind = PlaceKind.AnyStitch };
+        if (OwnFirst(where) is { } own) return (own, null);
         long index = course.Find(0, (cell, i) => places!.Offers(cell, i, where.Kind) > 0);
         if (index < 0) return (null, Missing(where.Kind, where.Span));
         bool back = index < at.Position;

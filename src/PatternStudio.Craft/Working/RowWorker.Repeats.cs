@@ -30,14 +30,9 @@ internal sealed partial class RowWorker
             _ when context.Says(step.Span, "diagram") => new Mishap(MishapKind.CannotWork, step.Span),
             ExtentKind.Unstated when OnSample && !GoesAround && index == all.Count - 1 => ToTheEndOfSample(step, reserve),
             _ when context.Says(step.Span, "to correspond") => ToCorrespond(step, reserve, index + 1 < all.Count ? all[index + 1] : null),
-            _ => RoundAgain(step, reserve),
+            _ => RoundAgain(step, reserve, index + 1 < all.Count ? all[index + 1] : null),
         };
     }
-
-    /// <summary>'… ending with ch 8, sl st in 3rd st of ch': the slip stitch closes the round, as a join does.</summary>
-    private StitchStep? ClosingSlipStitch(RepeatStep step, EquatableArray<Step> all, int index) =>
-        AtTop && GoesAround && !step.Ending.IsEmpty && step.Ending[step.Ending.Count - 1] is StitchStep { Where.Choice: PlaceChoice.TurningChainTop or PlaceChoice.First } slip
-        && slip.Stitch == StitchId.SlipStitch && !all.Skip(index + 1).Any(behind => behind is StitchStep or GroupStep or RepeatStep or SkipStep) ? slip : null;
 
     /// <summary>
     /// '… ending to correspond, ch 4, join': the words behind the repeat tell its last chain once more; '… ending to correspond, join': the chain that closes the
@@ -63,10 +58,12 @@ internal sealed partial class RowWorker
 
     private static bool IsSpace(PlaceKind kind) => kind.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace;
 
-    private Mishap? RoundAgain(RepeatStep step, Need reserve)
+    private Mishap? RoundAgain(RepeatStep step, Need reserve, Step? behind)
     {
         if (GoesAround && step.Steps is [SkipStep { Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch } skip, ..]) skippedEachTurn = context.Number(skip.Count) ?? 0;
-        return ToEnd(step.Span, reserve, () => WorkAll(step.Steps), partial: Shortened(step));
+        Mishap? mishap = ToEnd(step.Span, reserve, () => WorkAll(step.Steps), partial: Shortened(step));
+        if (mishap is null && AtTop) EndOnFirst(step, reserve, behind);
+        return mishap;
     }
 
     /// <summary>
@@ -100,53 +97,6 @@ internal sealed partial class RowWorker
         stopped = null;
         return LeavesPlaces && step.Steps[0] is (StitchStep or GroupStep) ? WorkAll([step.Steps[0]]) : new Mishap(MishapKind.CannotWork, step.Span);
     }
-
-    /// <summary>
-    /// 'ending with sc in last sc': the ending comes behind the last repeat; where that does not come out, it stands in the place of the last
-    /// repeat's own end.
-    /// </summary>
-    private Mishap? WorkWithEnding(RepeatStep step, Need reserve)
-    {
-        (State before, int mark) = (at, builder.Mark);
-        Mishap? behind = Repeated(step, step.Steps, NeedOf(step.Ending, 0) + reserve) ?? WorkAll(step.Ending);
-        if (behind is null && closedRound)
-        {
-            stopped = null;
-            return null;
-        }
-        if (behind is null && stopped is null && Left().Stitches <= reserve.Stitches) return null;
-        if (behind is null && GoesAround && step.Ending[step.Ending.Count - 1] is ChainStep && Left().Stitches is var passed && step.Steps.Any(inner => inner is SkipStep && context.Number(((SkipStep)inner).Count) == passed))
-        {
-            // The loop that closes the round passes over as many as the others do.
-            (stopped, skippedEachTurn) = (null, passed);
-            return null;
-        }
-        EquatableArray<Step> turn = OneByOne(step.Steps);
-        (State after, int reached, Mishap? stop) = (at, builder.Mark, stopped);
-        for (int kept = turn.Count - 1; kept > 0; kept--)
-        {
-            EquatableArray<Step> start = turn.Take(kept).ToEquatableArray();
-            List<RowBuilder.Entry> undone = builder.TakeBack(mark);
-            at = before;
-            Mishap? instead = Repeated(step, step.Steps, NeedOf(start, 0) + NeedOf(step.Ending, 0) + reserve, quietly: true) ?? WorkAll(start) ?? WorkAll(step.Ending);
-            if (instead is null && Left().Stitches <= reserve.Stitches)
-            {
-                stopped = null;
-                return null;
-            }
-            builder.RollBack(mark);
-            builder.PutBack(undone);
-        }
-        (at, stopped) = (after, stop);
-        _ = reached;
-        return behind;
-    }
-
-    /// <summary>'…, dc in each of next 2 dc; rep from * ending with dc in top of ch 3': the ending may stand in the place of the last of the two.</summary>
-    private EquatableArray<Step> OneByOne(EquatableArray<Step> steps) =>
-        steps[steps.Count - 1] is StitchStep { Where: { Choice: PlaceChoice.Each or PlaceChoice.Next, Count: not null, And: null } where } last && context.Number(where.Count) is > 1 and < 20 and var times
-            ? [.. steps.Take(steps.Count - 1), .. Enumerable.Repeat(last with { Where = where with { Choice = PlaceChoice.Next, Count = null } }, times)]
-            : steps;
 
     private Mishap? Repeated(RepeatStep step, EquatableArray<Step> steps, Need leave, bool quietly = false)
     {
@@ -182,6 +132,7 @@ internal sealed partial class RowWorker
     private Mishap? WorkTimes(RepeatStep step, int? times)
     {
         if (times is null or 0) return null;
+        inTimes |= AtTop;
         if (step.LastStopsAfter is not { } stop) return Times(times, () => WorkAll(step.Steps));
         return Times(times - 1, () => WorkAll(step.Steps)) ?? WorkAll(step.Steps.Take(stop).ToEquatableArray());
     }
@@ -274,6 +225,8 @@ internal sealed partial class RowWorker
                 if (Left().Stitches <= leave.Stitches && Left().Spaces <= leave.Spaces) ended = worked = true;
                 else failed = WorkAll(all.After);
             }
+            // '* 1 dc over each st, * repeat': the first turn has done it all.
+            if (failed is null && before == at && worked && mark == builder.Mark) return false;
             if (failed is null && before == at) failed = new Mishap(MishapKind.CannotWork, span);
             if (failed is null && Leaves(leave) && !(at.Position > upTo)) return worked = true;
             at = before;

@@ -9,6 +9,7 @@ internal sealed partial class RowWorker
 {
     private Mishap? WorkStitches(StitchStep step, EquatableArray<Step> all, int index)
     {
+        inHand = (step.Stitch, context.Traits(step.Stitch).Height >= 2);
         if (AtTop && index < opening) return WorkMove(step);
         if (IsWorkedShaping(step) || ReferenceEquals(step, ovalDone)) return null;
         if (OtherHalfOfOval(step) is { } half) return AroundOval(step, half);
@@ -142,6 +143,7 @@ internal sealed partial class RowWorker
         // A slip stitch into a space only fastens the work there.
         bool fastens = stitch == StitchId.SlipStitch && target.Foot.Kind == FootKind.Space;
         var cell = new Cell(fastens ? CellKind.Join : CellKind.Stitch, stitch, 0, [target.Foot], !fastens, step.Span) { Colour = at.Colour };
+        if (made == 1 && context.NamesPicotLoops) NamePicotLoop(target.Foot);
         if (made > 50) builder.Add(new Run([cell], made, 0));
         else if (context.Number(step.ChainsBetween) is { } between and > 0) WorkWithChainsBetween(cell, (int)made, between, step);
         else if (ambientGroup is not null || made == 1) for (int i = 0; i < made; i++) builder.Add(cell);

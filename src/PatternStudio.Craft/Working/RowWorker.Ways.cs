@@ -53,6 +53,21 @@ internal sealed partial class RowWorker
         return null;
     }
 
+    /// <summary>'Row 9—6 shells': one in each of the row below; at the ends one more, or one left.</summary>
+    private Mishap? WorkToldGroups(ToldGroups told, EquatableArray<Step> all)
+    {
+        var kind = new PlaceKind(PlaceNoun.Group, told.Group.Stitch);
+        long there = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
+        if (Math.Abs(there - told.Count) > ToldGroups.MostShaped) return new Mishap(MishapKind.CannotWork, told.Group.Span);
+        opened = true;
+        StitchDefinition definition = context.Traits(told.Group.Stitch).Definition!;
+        StitchStep one = told.Group with { PerPlace = SizedNumber.Of(1), Count = null };
+        for (int i = 0; i < told.Count; i++)
+            if (WorkDefined(one with { Where = new Placement(i < there ? PlaceChoice.Next : PlaceChoice.Same, kind, one.Span) }, definition, all, 0) is { } mishap) return mishap;
+        leavesUnworked = true;
+        return told.Behind is null ? null : AtOne(new Placement(PlaceChoice.Same, PlaceKind.AnyStitch, told.Behind.Span), target => WorkInto(told.Behind, context.Traits(told.Behind.Stitch), Number(told.Behind, 1), target));
+    }
+
     private Mishap? OpenMesh(TextSpan span)
     {
         Emit(new Cell(CellKind.Chains, StitchId.Chain, 2, [], false, span));

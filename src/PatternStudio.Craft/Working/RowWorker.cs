@@ -90,8 +90,15 @@ internal sealed partial class RowWorker
             lastWorked = squares[^1];
             return WorkFilet(squares, all.First(step => step is ChainStep)) ?? CheckEnd();
         }
+        if (ToldGroups.Of(all, context) is { } told && HasGroup(told.Group.Stitch))
+        {
+            lastWorked = told.Group;
+            return WorkToldGroups(told, all) ?? CheckEnd();
+        }
         FindOpening(all);
+        BeginInLoop(all);
         Mishap? mishap = (EachOfSeveral(all) is { Length: > 0 } each ? WorkEachOfSeveral(each) : WorkAll(all)) ?? (steps > MostSteps || builder.Cells > MostCells ? new Mishap(MishapKind.TooLarge, all[all.Count - 1].Span) : CheckEnd());
+        builder.NameOpening();
         context.Spend(steps + builder.Entries);
         return mishap is { Kind: MishapKind.PastTheEnd or MishapKind.LeftOver or MishapKind.RepeatUneven } ? at.Passed ?? mishap : mishap;
     }

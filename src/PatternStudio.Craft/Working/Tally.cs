@@ -84,7 +84,7 @@ internal sealed class Tally
             counts[name] = counts.GetValueOrDefault(name) + times;
         }
         if (cell.Kind == CellKind.Picot) groups["picot"] = groups.GetValueOrDefault("picot") + times;
-        if (cell is { Group: { } group, GroupIndex: 0 })
+        if (cell is { Group: { } group, GroupIndex: 0, GroupSize: > 0 })
             groups[group.Value] = groups.GetValueOrDefault(group.Value) + times;
         if (cell.Kind == CellKind.Chains)
         {

@@ -47,6 +47,11 @@ internal sealed class WorkContext
 
     private HashSet<string>? groupsStated;
 
+    /// <summary>True where the pattern calls chains that end where they began 'picot loop'.</summary>
+    public bool NamesPicotLoops => namesPicotLoops ??= Pattern.Source.Content.Contains("picot loop", StringComparison.OrdinalIgnoreCase);
+
+    private bool? namesPicotLoops;
+
     private HashSet<string> FindGroupsStated() =>
         [.. Pattern.Pieces.SelectMany(piece => piece.Items).OfType<RowInstruction>()
             .SelectMany(row => row.Stated?.Items ?? [])

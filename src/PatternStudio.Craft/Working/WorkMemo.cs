@@ -18,10 +18,10 @@ internal sealed class WorkMemo
     private readonly Dictionary<object, RowSteps> split = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>What decides how a row comes out.</summary>
-    public readonly record struct Key(object Steps, object? Below, int Down, bool BelowJoined, bool BelowSpiral, bool Turned, bool Around, string Colour, long StartAt, bool TurnsBack);
+    public readonly record struct Key(object Steps, object? Below, int Down, bool BelowJoined, bool BelowSpiral, bool BelowEndsInLoop, bool Turned, bool Around, string Colour, long StartAt, bool TurnsBack);
 
     /// <summary>How it came out.</summary>
-    public sealed record Made(EquatableArray<Run> Runs, Tally Tally, Mishap? Mishap, string Colour, bool FastenedOff, bool Joined, Mishap? Passed, long StoppedAt);
+    public sealed record Made(EquatableArray<Run> Runs, Tally Tally, Mishap? Mishap, string Colour, bool FastenedOff, bool Joined, Mishap? Passed, long StoppedAt, bool EndsInLoop);
 
     public Made? Find(Key key) => made.GetValueOrDefault(key);
 

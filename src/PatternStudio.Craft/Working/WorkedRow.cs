@@ -52,6 +52,12 @@ public sealed record WorkedRow(int Number, RowInstruction Instruction, RowKind K
     /// <summary>True for a round that is not joined: it goes on over its own beginning.</summary>
     internal bool Spiral { get; init; }
 
+    /// <summary>
+    /// True for a round whose last loop is closed by a tall stitch at the place where it began ('ch 3, dc in first sc'): the next round begins in the middle of that
+    /// loop, and ends there.
+    /// </summary>
+    internal bool EndsInLoop { get; init; }
+
     /// <summary>Stitches in all, by the pattern's own convention for turning chains and chains.</summary>
     public long Total { get; init; }
 

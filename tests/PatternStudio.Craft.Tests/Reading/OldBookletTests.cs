@@ -17,7 +17,15 @@ public sealed class OldBookletTests
     [InlineData("Work in s c increasing 1 s c at each end.", "sc each st to-end; Shaping‘increasing 1 s c at each end’")]
     [InlineData("Skip about ½ inch space, s c in next space.", "ByMeasure‘Skip about ½ inch space’; sc next sp")]
     [InlineData("4 tr c (4 times over hook) in same st.", "4tr same st")]
+    [InlineData("Ch 3, skip next 3 ch loop, s c in next 5 ch loop.", "ch 3; sk 1 ch-3sp; sc next ch-5sp")]
+    [InlineData("Ch 3, skip next 3 ch loops, s c in next loop.", "ch 3; sk 3 chsp; sc next sp")]
+    [InlineData("4 d c, ch 1, 4 d c over each remaining loop working 3 d c over remainder of 1st loop.", "(dc x4; ch 1; dc x4) each sp; 3dc first sp")]
     public void US_booklets_are_read(string row, string steps) => Assert.Equal(steps, Reader.Steps(row));
+
+    /// <summary>The number behind the dash is the row's own where a range would go backwards.</summary>
+    [Theory]
+    [InlineData("Row 8—5 shells.", "Row 8: shell x5")]
+    public void A_number_of_groups_behind_a_dash_is_no_row(string line, string item) => Assert.Equal(item, Reader.Pattern(line));
 
     [Theory]
     [InlineData("A double in each of 2 doubles, 2 in next; repeat.", "words{sc each 2 sc; 2sc next st} unstated")]

@@ -12,6 +12,11 @@ public sealed class RowReferenceTests
     [InlineData("6th round: The same as the 5th.", "Round 6: as 5")]
     [InlineData("13th Round. Repeat last round.", "Round 13: as last")]
     [InlineData("5th Row. Same as last row but working a shell in each corner.", "Row 5: as last changed")]
+    [InlineData("6th Row. Same as last row ending row with ch 3, tr c in tr c.", "Row 6: as last ending {ch 3; tr next tr}")]
+    [InlineData("Row 6: As Row 4, ending with dc in last dc.", "Row 6: as 4 ending {dc last dc}")]
+    [InlineData("7th Row. Same as last row but having 8 chs in each loop and ending row with ch 4, tr c in tr c.", "Row 7: as last ch8 loops ending {ch 4; tr next tr}")]
+    [InlineData("8th Row. Same as 5th row working a shell in each 8 ch loop.", "Row 8: as 5 into ch-8sp")]
+    [InlineData("9th Row. * Ch 10, s c in next loop, repeat from * all around ending row same as last row.", "Row 9: *{ch 10; sc next sp} around ending {as last}")]
     public void A_row_told_by_others_is_read(string line, string item) => Assert.Equal(item, Reader.Pattern(line));
 
     [Theory]

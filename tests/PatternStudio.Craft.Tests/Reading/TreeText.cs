@@ -61,7 +61,8 @@ public static class TreeText
         MeshStep mesh => $"{Of(mesh.Count)} {(mesh.Solid ? "solid" : "open")}",
         UncountedStep uncounted => $"{uncounted.Reason}‘{uncounted.Text}’",
         MotionsStep => "motions",
-        AsRowStep row => $"as {(row.PreviousRow ? "last" : List(row.Rows))}{(row.Times is { } times ? $" x{Of(times)}" : "")}{(row.WithChanges ? " changed" : "")}",
+        AsRowStep row => $"as {(row.PreviousRow ? "last" : List(row.Rows))}{(row.Times is { } times ? $" x{Of(times)}" : "")}{(row.WithChanges ? " changed" : "")}"
+            + $"{(row.LoopChains is { } chains ? $" ch{Of(chains)} loops" : "")}{(row.LoopsBelow is { } below ? $" into ch-{below}sp" : "")}{(row.Ending.IsEmpty ? "" : $" ending {{{Of(row.Ending)}}}")}",
         RemarkStep remark => $"“{remark.Text}”",
         UnreadStep unread => $"UNREAD<{unread.Text}>{(unread.Nearest is { } near ? $"~{near}" : "")}",
         _ => step.GetType().Name,

@@ -39,11 +39,13 @@ internal static class WorkSentences
         MishapKind.NoSuchPlace => NoSuchPlace(mishap, offered),
         MishapKind.TurningChainDisagrees =>
             $"{AtHead(mishap.Row)} works into the top of the turning chain, but the ch {mishap.Wanted} that begins {Row(mishap.Met)} does not count as a stitch. Say that it counts, or end in the last stitch.",
+        MishapKind.JoinToNothing when mishap.Wanted > 0 => $"{AtHead(mishap.Row)} is joined to chain {mishap.Wanted} of its beginning chain, but that has {English.Count(mishap.Found, "chain")} only. Begin with more chains, or join to another.",
         MishapKind.JoinToNothing => $"{AtHead(mishap.Row)} is joined to its first {mishap.Named}, but it has no {mishap.Named}. Join it to its own first stitch.",
         MishapKind.NoSuchRow => NoSuchRow(mishap),
         MishapKind.RowNumberRepeated => $"The number {mishap.Found} has been used already; the next free number is {mishap.Wanted}. Give every row a number of its own.",
         MishapKind.RowNumberMissing => RowNumberMissing(mishap),
         MishapKind.NoFoundation => $"{AtHead(mishap.Row)} works into a row below, but there is nothing below it. Begin with a chain, a ring or foundation stitches.",
+        MishapKind.TooLarge when mishap.Wanted > 0 => $"More than {English.Count(mishap.Wanted, "row")} are asked for here. The rows beyond them are not worked. Check the numbers here.",
         MishapKind.TooLarge => $"{AtHead(mishap.Row)} asks for more stitches than can be worked. Check the numbers here.",
         MishapKind.CannotWork => $"{AtHead(mishap.Row)} is read, but what it asks for here can't be followed stitch by stitch: the row is not checked. Count it by hand.",
         _ => throw new ArgumentOutOfRangeException(nameof(mishap), mishap.Kind, "Every mishap has a sentence."),

@@ -14,6 +14,7 @@ internal static class StitchDefinitions
     public static StitchDefinition? Take(Cursor cursor, bool labelled)
     {
         int from = cursor.At;
+        if (SentenceDefinitions.Take(cursor) is { } said) return said;
         if (DefinitionNames.Take(cursor) is not { } names || cursor.AtEnd || !(labelled || names.Known is not null || names.HasAbbreviation || IsUsed(cursor, names)))
         {
             cursor.At = from;

@@ -106,6 +106,7 @@ internal static class RowHeadings
         if (cursor.Take(EvenRows)) return sided;
         cursor.At = after;
         if (ranges && RowNumbers.TakeLast(cursor) is { } last && last.Values[0] > number) return Of(kind, RowNumbering.Range) with { First = first, Last = last };
+        cursor.At = after;
         return Of(kind, RowNumbering.Listed) with { Numbers = ranges ? RowNumbers.TakeMore(cursor, number) : [number] };
     }
 

@@ -26,7 +26,6 @@ internal static class RowReferences
     private static readonly Phrase EndingWithRow = new("end|finishing with|on|after a|an? row|rnd|rs|ws|right|wrong");
     private static readonly Phrase MoreInEach = new("work # more");
     private static readonly Phrase UntilWords = new("until|till");
-    private static readonly Phrase Changes = new("but|except|having|with|make|only|omitting|always|work|increasing|decreasing|widening|narrowing|leaving|ending|end|without|the");
     private static readonly Phrase AlternateWords = new("alternately|in turn|order|sequence");
 
     /// <summary>The rows named: 'Row 2', 'Rows 2 and 3', 'the 3rd, 4th and 5th rows', 'last row', 'last 2 rows'.</summary>
@@ -80,8 +79,7 @@ internal static class RowReferences
         if (cursor.Is(OfPiece)) Clauses.TakeToComma(cursor);
         TakeEnding(cursor);
         StitchStep? moved = TakeAlways(cursor);
-        bool changes = TakeChanges(cursor);
-        steps.Add(new AsRowStep(rows, cursor.SpanFrom(from)) { PreviousRow = named.Previous, WithChanges = changes, Times = times, Moved = moved });
+        steps.Add(RowChangeWords.Take(cursor, new AsRowStep(rows, default) { PreviousRow = named.Previous, Times = times, Moved = moved }, from));
         return true;
     }
 
@@ -106,8 +104,7 @@ internal static class RowReferences
     private static bool AddReference(Cursor cursor, StepList steps, int from, EquatableArray<int> rows, bool previous)
     {
         StitchStep? moved = TakeAlways(cursor);
-        bool changes = TakeChanges(cursor);
-        steps.Add(new AsRowStep(rows, cursor.SpanFrom(from)) { PreviousRow = previous, WithChanges = changes, Moved = moved });
+        steps.Add(RowChangeWords.Take(cursor, new AsRowStep(rows, default) { PreviousRow = previous, Moved = moved }, from));
         return true;
     }
 
@@ -159,20 +156,6 @@ internal static class RowReferences
         if (Extents.TakeTimes(cursor) is { } times) return times.Count;
         cursor.At = from;
         return null;
-    }
-
-    /// <summary>'…, but making 2 sc in each corner': the words that change it belong to it.</summary>
-    private static bool TakeChanges(Cursor cursor)
-    {
-        int from = cursor.At;
-        while (cursor.Kind is TokenKind.Comma or TokenKind.Dash) cursor.At++;
-        if (!cursor.Take(Changes))
-        {
-            cursor.At = from;
-            return false;
-        }
-        Clauses.TakeToStop(cursor);
-        return true;
     }
 
     /// <summary>'…, turn, repeat 6th, 7th, 8th and 9th rows 20 times': behind the words of a row, rows named with a number of times are rows of their own.</summary>

@@ -41,6 +41,7 @@ internal static class RowRepeats
         RepeatRows repeat = TakeUntil(cursor, rows, named);
         repeat = TakeEnding(cursor, repeat);
         repeat = TakeStated(cursor, repeat);
+        TakeChange(cursor);
         return repeat with { Span = cursor.SpanFrom(from) };
     }
 
@@ -57,6 +58,17 @@ internal static class RowRepeats
         cursor.At = from;
         return false;
     }
+
+    /// <summary>'… 4 times always decreasing in center of each section': the rows are not as they were told.</summary>
+    private static void TakeChange(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.Take(TokenKind.Comma);
+        if (cursor.Take(Changing)) Steps.Clauses.TakeToStop(cursor);
+        else cursor.At = from;
+    }
+
+    private static readonly Phrase Changing = new("always? increasing|decreasing|widening|narrowing");
 
     private static RepeatRows TakeUntil(Cursor cursor, EquatableArray<int> rows, RowReferences.Named? named)
     {

@@ -38,7 +38,7 @@ internal static class SpecialPlaces
         return null;
     }
 
-    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakeRemainder, TakePart, TakeUnderLoop];
+    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeRemainder, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakePart, TakeUnderLoop];
 
     /// <summary>'over next 2 sts': one stitch takes them all. 'over next ch-2 sp' is just a place.</summary>
     private static Placement? TakeOver(Cursor cursor, int from)
@@ -128,9 +128,15 @@ internal static class SpecialPlaces
         return new Placement(PlaceChoice.Next, PlaceKind.AnyStitch, default) { Further = cursor.SpanFrom(from) };
     }
 
-    /// <summary>'over remainder of previous loop': the loop is worked into already.</summary>
-    private static Placement? TakeRemainder(Cursor cursor, int from) =>
-        cursor.Take(Remainder) && PlaceNouns.Take(cursor) is { Noun: PlaceNoun.Space or PlaceNoun.ChainSpace } kind ? new Placement(PlaceChoice.JustMade, kind, default) : null;
+    /// <summary>'over remainder of 1st loop': the other half of the loop in which the round began; 'over remainder of previous loop': that loop is worked into already.</summary>
+    private static Placement? TakeRemainder(Cursor cursor, int from)
+    {
+        if (cursor.Take(RemainderOfFirst) && PlaceNouns.Take(cursor) is { Noun: PlaceNoun.Space or PlaceNoun.ChainSpace } first) return new Placement(PlaceChoice.First, first, default);
+        cursor.At = from;
+        return cursor.Take(Remainder) && PlaceNouns.Take(cursor) is { Noun: PlaceNoun.Space or PlaceNoun.ChainSpace } kind ? new Placement(PlaceChoice.JustMade, kind, default) : null;
+    }
+
+    private static readonly Phrase RemainderOfFirst = new("in|over the? remainder|rest of the? first|same");
 
     private static Placement? TakeAlongEdge(Cursor cursor, int from) => RowEndPlaces.Take(cursor);
 
@@ -157,6 +163,7 @@ internal static class SpecialPlaces
         if (!cursor.Take(OverPlace)) return null;
         if (cursor.Take(TheOneInRow)) { cursor.At = from; return TakeOneInRow(cursor); }
         bool each = cursor.Ahead(-1).IsWord("each"), same = cursor.Ahead(-1).IsWord("same");
+        if (each) cursor.TakeWord("remaining");
         if (PlaceNouns.Take(cursor) is not { } kind) return null;
         if (kind.Noun == PlaceNoun.Ring) return new Placement(PlaceChoice.InRing, kind, default);
         return new Placement(each ? PlaceChoice.Each : same ? PlaceChoice.Same : PlaceChoice.Next, kind, default);

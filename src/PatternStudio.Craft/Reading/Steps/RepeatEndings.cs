@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Reading.Lines;
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
@@ -16,6 +17,32 @@ internal static class RepeatEndings
     /// <param name="StopsAtMark">True for 'ending last rep at **'.</param>
     public sealed record Ending(EquatableArray<Step> Steps, bool StopsAtMark);
 
+    private static readonly Phrase EndingLike = new("but|and? end|finishing the? row|rnd? same as|like|as");
+
+    /// <summary>'ending row with ch 3, tr in tr', 'ending row same as last row': the steps that close a row, whatever it is that they close; empty where no such words stand here.</summary>
+    public static EquatableArray<Step> TakeClosing(Cursor cursor)
+    {
+        int from = cursor.At;
+        EquatableArray<Step> steps = TakeLikeRow(cursor);
+        if (steps.IsEmpty && cursor.Take(EndingWith)) steps = TakeSteps(cursor);
+        if (steps.IsEmpty || steps.Any(step => step is UnreadStep or UncountedStep))
+        {
+            cursor.At = from;
+            return [];
+        }
+        return steps;
+    }
+
+    /// <summary>'ending row same as last row': the closing steps of that row.</summary>
+    private static EquatableArray<Step> TakeLikeRow(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(EndingLike) && RowReferences.TakeRows(cursor) is { LastRows: null, Rows.Count: < 2 } named)
+            return [new AsRowStep(named.Rows, cursor.SpanFrom(from)) { PreviousRow = named.Previous }];
+        cursor.At = from;
+        return [];
+    }
+
     public static Ending Take(Cursor cursor)
     {
         int from = cursor.At;
@@ -28,6 +55,7 @@ internal static class RepeatEndings
         cursor.At = from;
         cursor.SkipSeparators();
         if (cursor.Take(ToCorrespond)) return new Ending([], false);
+        if (TakeLikeRow(cursor) is { IsEmpty: false } like) return new Ending(like, false);
         if (cursor.Take(EndingWith)) return new Ending(TakeSteps(cursor), false);
         cursor.At = from;
         return new Ending([], false);

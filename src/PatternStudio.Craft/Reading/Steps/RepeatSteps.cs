@@ -12,6 +12,7 @@ internal static class RepeatSteps
     private static readonly Phrase Position = new("the? last|first|2nd|star");
     private static readonly Phrase Beginning = new("the? beg of? rnd|row?");
     private static readonly Phrase TheSame = new("the? same|pattern");
+    private static readonly Phrase SameManner = new("in the? same|like manner|way");
     private static readonly Phrase Until = new("to|and");
 
     public static bool Read(Cursor cursor, StepList steps)
@@ -36,6 +37,7 @@ internal static class RepeatSteps
         if (cursor.Now is { Word: "s", Glued: true }) cursor.At++;
         string? stop = TakeStop(cursor);
         Extent extent = RepeatExtents.Take(cursor, alreadyOnce: true);
+        cursor.Take(SameManner);
         RepeatStar? star = Find(steps, mark, first);
         if (star is null || star.Uses >= ReadingLimits.Nesting)
         {

@@ -59,7 +59,9 @@ internal static class SkipSteps
         SizedNumber? count = Numbers.Take(cursor);
         cursor.Take(Unworked);
         PlaceKind? kind = PlaceNouns.Take(cursor);
-        if (count is not null && (kind is null || kind.Noun == PlaceNoun.Chain))
+        // 'skip next 3 ch loop' is one loop of three chains, 'skip next 3 ch loops' are three loops.
+        bool oneLoop = kind is { Noun: PlaceNoun.ChainSpace, Chains: null } && cursor.At == number + 3 && !cursor.Slice(cursor.At - 1, cursor.At).EndsWith('s');
+        if (count is not null && (kind is null || kind.Noun == PlaceNoun.Chain || oneLoop && count.IsPlain && count.Values[0] > 1))
         {
             int after = cursor.At;
             cursor.At = number;

@@ -187,6 +187,18 @@ public sealed record AsRowStep(EquatableArray<int> Rows, TextSpan Span) : Step(S
 
     /// <summary>True where 'but', 'except' or 'having' changes it by words that follow: then the row can't be worked from this alone.</summary>
     public bool WithChanges { get; init; }
+
+    /// <summary>'same as last row, ending with ch 4, tr in tr': the steps that close this row, in the place of those that close the row named; empty where it closes likewise.</summary>
+    public EquatableArray<Step> Ending { get; init; }
+
+    /// <summary>'same as last row but having 8 chs in each loop': the chains of each loop; null where they are as many.</summary>
+    public SizedNumber? LoopChains { get; init; }
+
+    /// <summary>'same as 3rd row, working a shell in each ch-8 loop': the length of the loops worked into, where it has changed; null where it has not.</summary>
+    public int? LoopsBelow { get; init; }
+
+    /// <summary>True where the row is the row named, with nothing changed.</summary>
+    public bool IsUnchanged => !WithChanges && Ending.IsEmpty && LoopChains is null && LoopsBelow is null && Moved is null;
 }
 
 /// <summary>Words that instruct nothing countable: 'pull tight', 'RS is facing', 'mark this as the right side'.</summary>

@@ -66,7 +66,7 @@ internal sealed class StepWords
         FastenOffStep => "fasten off",
         ColourStep { Colour.Length: > 0 } colour => "change to " + colour.Colour,
         MarkerStep => "place marker",
-        AsRowStep { WithChanges: false, Moved: null } row => Of(row),
+        AsRowStep { IsUnchanged: true } row => Of(row),
         _ => stitches.AsWritten(step.Span),
     };
 

@@ -1,0 +1,94 @@
+using PatternStudio.Craft.Checking;
+using PatternStudio.Craft.Working;
+
+namespace PatternStudio.Craft.Tests.Checking;
+
+/// <summary>
+/// Ways of writing that the booklets of the thread companies share, each in a small pattern of our own with its arithmetic (common practice, no source), and published passages
+/// out of copyright that are told so, read from the folder beside the repository (Star Books No. 57, 106 and 143 of the American Thread Company, Project Gutenberg 62805, 60350, 62486; Book 54 of
+/// Virginia Snow Studios, 65873).
+/// </summary>
+public sealed class OldBookletRowTests
+{
+    private const string Increasing =
+        """
+        Ch 11.
+        Row 1: Sc in 2nd ch from hook and in each ch across, turn. (10 sc)
+        Row 2: Ch 1, 2 sc in first sc, sc in each sc across, turn. (11 sc)
+        Row 3: Ch 1, sc in each sc across, turn. (11 sc)
+        Rows 4 and 5: Rep Rows 2 and 3.
+        Row 6: Rep Row 5.
+        Row 7: Rep Row 4.
+        Row 8: Rep Row 7.
+        """;
+
+    /// <summary>Row 5 was Row 3, Row 4 was Row 2: 12, 12; then 12 as Row 3, 13 as Row 2, 14 as Row 2.</summary>
+    [Fact]
+    public void A_repeat_of_a_repeating_row_means_what_that_row_was() => Assert.Equal("10 11 11 12 12 12 13 14", Totals(Increasing));
+
+    /// <summary>Row 5 was Row 3 and Row 4 was Row 2, whichever of the two comes next in turn: 12, 13, 13.</summary>
+    [Fact]
+    public void The_last_rows_repeated_are_what_they_were() =>
+        Assert.Equal("10 11 11 12 12 12 13 13", Totals(Increasing[..Increasing.IndexOf("Row 6", StringComparison.Ordinal)] + "Rep Row 5 once. Rep Rows 4 and 5 once."));
+
+    [Fact]
+    public void More_rows_than_can_be_worked_are_said_to_be_too_many()
+    {
+        CheckedPattern result = PatternCheck.Check("Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Ch 1, turn, sc in each sc across.\nRep Row 2 for 30000 more rows.");
+        Finding finding = Assert.Single(result.Findings, found => found.Severity == Severity.Error);
+        Assert.Equal(FindingCodes.TooLarge, finding.Code);
+        Assert.Equal(4, result.Pattern.Source.Locate(finding.Span.Start).Line);
+    }
+
+    /// <summary>Rows 3 to 8 are Row 2 again, as the 9 that follows tells: ten each, then twice ten.</summary>
+    [Fact]
+    public void The_number_of_the_next_row_tells_how_often_a_row_is_repeated()
+    {
+        const string text = "Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Ch 1, turn, sc in each sc across. Repeat the last row until the strip is long enough.\nRow 9: Ch 1, turn, 2 sc in each sc across. (20 sc)";
+        Assert.Equal("10 10 10 10 10 10 10 10 20", Totals(text));
+        Assert.Empty(PatternCheck.Check(text).Findings.Where(found => found.Severity != Severity.Note));
+    }
+
+    /// <summary>What changes from one repeat to the next is not told: those rows are not worked as if it were.</summary>
+    [Fact]
+    public void Rows_repeated_with_shaping_are_left_to_the_maker() =>
+        Assert.Equal("10 10", Totals("Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Ch 1, turn, sc in each sc across. Repeat the last row 4 times always decreasing in center of row."));
+
+    /// <summary>A beginning chain of 3 has no 4th chain.</summary>
+    [Theory]
+    [InlineData("Ch 3", "3rd", false)]
+    [InlineData("Ch 3", "4th", true)]
+    [InlineData("Ch 1", "3rd", true)]
+    public void A_join_to_a_chain_that_the_round_did_not_begin_with_is_found(string begin, string nth, bool found)
+    {
+        string text = $"Ch 4, join to form a ring.\n1st Round. Ch 3, 11 d c in ring, join in 3rd st of ch.\n2nd Round. {begin}, 1 d c in same st, 2 d c in each of the next 11 d c, join in {nth} st of ch.";
+        Assert.Equal(found, PatternCheck.Check(text).Findings.Any(finding => finding.Code == FindingCodes.JoinToNothing));
+        Assert.Equal(found, PatternCheck.Check(text).HasErrors);
+    }
+
+    [Theory]
+    [InlineData("094-daffodil", "", 55, "78 78 78 78 155 117", "77 loops and the half one; 78 clusters and 77 s c; 3 × 38 + 2 s c and the tr")]
+    [InlineData("094-daffodil", "", 61, "156 156 156 156 155 78 78 117", "78 shells; 155 s c and the tr; 78 shells; 39 pairs of clusters and of s c; 154 s c and the d tr; 78 loops; 78 clusters and 39 s c")]
+    [InlineData("106-blossom-ruffle", "", 19, "89 89 89 352 352", "80 tr, 8 clusters, the d c; 88 loops; 2 + 87 tr; 4 × 88 loops")]
+    [InlineData("108-sunburst-ruffle", "", 8, "75 85 95 105 95 85 75", "5 sections of 21 s c at most, then 19, 17, 15")]
+    [InlineData("084-poinsettia", "MOTIF", 4, "64 32 33 40", "8 × 8 d c; 28 tr and 4 s c; 32 s c and the d c; 12 d c and 28 s c")]
+    [InlineData("058-pinwheel-rug", "", 7, "56 64 72 80 88 96 104 112 120 120 128 136", "8 sections of 7 to 15, then 15, 16, 17")]
+    public void A_published_passage_comes_to_its_totals(string name, string piece, int from, string totals, string why) => Assert.True(totals == Published(name, piece, from, totals), Published(name, piece, from, totals) + ": " + why);
+
+    /// <summary>Told by its shells: 20 (twice), 19, 18 (four times), 17, 16 (three times), 15.</summary>
+    [Fact]
+    public void A_published_sleeve_has_the_shells_it_tells() => Assert.Equal("20 20 19 18 18 18 18 17 16 16 16 15", Published("064-basque-blouse", "Sleeve", 15, "1 2 3 4 5 6 7 8 9 10 11 12"));
+
+    private static string Published(string name, string piece, int from, string totals) =>
+        string.Join(' ', PatternCheck.Check(Read(name)).Sizes[0].Rows.Where(row => row.Piece == piece && row.Number >= from).Take(totals.Split(' ').Length)
+            .Select(row => row.Status == RowStatus.Checked ? row.Stitches.ToString() : "?"));
+
+    private static string Totals(string text) => string.Join(' ', PatternCheck.Check(text).Sizes[0].Rows.Select(row => row.Status == RowStatus.Checked ? row.Stitches.ToString() : "?"));
+
+    private static string Read(string name)
+    {
+        string path = Path.Combine(Repository.Path("../shared/corpus"), name + ".txt");
+        Assert.SkipUnless(File.Exists(path), $"SKIPPED, NOT CHECKED: the published instructions are not beside the repository (looked for {name}.txt in ../shared/corpus).");
+        return File.ReadAllText(path);
+    }
+}
