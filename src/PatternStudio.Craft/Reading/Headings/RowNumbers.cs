@@ -67,7 +67,7 @@ internal static class RowNumbers
             int from = cursor.At;
             bool comma = cursor.Take(TokenKind.Comma), and = cursor.Take(And) || TakeAmpersand(cursor), dash = !comma && !and && (cursor.Take(TokenKind.Dash) || cursor.Take(TokenKind.Hyphen) || cursor.Take(To));
             // 'Row 8—5 shells': no range goes backwards; the 5 is of the row.
-            if ((comma || and || dash) && take(cursor) is { } number && !(dash && number <= numbers[^1]))
+            if ((comma || and || dash) && take(cursor) is { } number && !(dash && number < numbers[^1]))
             {
                 if (dash) for (int between = numbers[^1] + 1; between < number && numbers.Count < MostListed; between++) numbers.Add(between);
                 numbers.Add(number);
