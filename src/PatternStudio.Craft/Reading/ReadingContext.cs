@@ -28,6 +28,11 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
     /// <summary>Names that the text itself defines.</summary>
     public NameTree OwnNames { get; } = new();
 
+    /// <summary>Stitch names in the tokens.</summary>
+    public StitchNames Stitches => stitches ??= new StitchNames(Tokens, OwnNames, Vocabulary.Standard.Names(Terminology));
+
+    private StitchNames? stitches;
+
     /// <summary>The number of sizes that the text's size lists have; 1 where there are none.</summary>
     public int Sizes { get; set; } = 1;
 
@@ -115,6 +120,7 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
         if (isGroup) groups.Add(stitch);
         else groups.Remove(stitch);
         ownStitches.Add(stitch);
+        Stitches.Forget();
     }
 
     private readonly HashSet<StitchId> ownStitches = [];

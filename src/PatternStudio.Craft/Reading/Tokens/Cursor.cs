@@ -6,7 +6,9 @@ namespace PatternStudio.Craft.Reading.Tokens;
 /// <summary>A place in a stretch of tokens: what stands here, and what can be taken from here on.</summary>
 internal sealed class Cursor(ReadingContext context, int start, int end, int depth = 0)
 {
-    private static readonly Token Nothing = new(TokenKind.End, "", 0, default, false, false);
+    private static readonly Token Nothing = new(TokenKind.End, WordForm.None, 0, default, false, false);
+
+    private readonly Token[] tokens = context.Tokens;
 
     public ReadingContext Context { get; } = context;
 
@@ -21,13 +23,19 @@ internal sealed class Cursor(ReadingContext context, int start, int end, int dep
 
     public bool AtEnd => At >= End;
 
-    public Token Now => Ahead(0);
+    public ref readonly Token Now => ref Ahead(0);
 
     public TokenKind Kind => Now.Kind;
 
-    public Token Ahead(int by) => At + by < End && At + by >= 0 ? Context.Tokens[At + by] : Nothing;
+    /// <summary>The token so many further on, or back; nothing past the stretch's end.</summary>
+    public ref readonly Token Ahead(int by)
+    {
+        int at = At + by;
+        if (at < End && at >= 0) return ref tokens[at];
+        return ref Nothing;
+    }
 
-    private ReadOnlySpan<Token> Tokens => Context.Tokens.AsSpan(0, End);
+    private ReadOnlySpan<Token> Tokens => tokens.AsSpan(0, End);
 
     /// <summary>True where the phrase stands here.</summary>
     public bool Is(Phrase phrase) => phrase.Match(Tokens, At) >= 0;
@@ -108,11 +116,8 @@ internal sealed class Cursor(ReadingContext context, int start, int end, int dep
     /// <summary>Takes the longest stitch name that stands here.</summary>
     public StitchId? TakeStitch()
     {
-        (StitchId? own, int ownEnd) = StitchNames.Longest(this, Context.OwnNames);
-        (StitchId? known, int knownEnd) = StitchNames.Longest(this, Vocabulary.Standard.Names(Context.Terminology));
-        if (own is null && known is null) return null;
-        bool useOwn = own is not null && ownEnd >= knownEnd;
-        At = useOwn ? ownEnd : knownEnd;
-        return useOwn ? own : known;
+        (StitchId? stitch, int after) = Context.Stitches.At(At, End);
+        At = after;
+        return stitch;
     }
 }

@@ -1,4 +1,3 @@
-using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Reading.Tokens;
@@ -6,9 +5,13 @@ namespace PatternStudio.Craft.Reading.Tokens;
 /// <summary>Parts a text into tokens. Permissive: every text has tokens, in one pass.</summary>
 internal sealed class Lexer
 {
+    /// <summary>A cross as a times sign.</summary>
+    private static readonly WordForm Times = WordForm.Usual("times");
+
     private readonly string text;
     private readonly int end;
     private readonly List<Token> tokens = [];
+    private readonly WordForms forms = new();
     private readonly Emphasis emphasis;
     private int at;
     private bool startsLine = true;
@@ -110,17 +113,23 @@ internal sealed class Lexer
 
     private void Add(TokenKind kind, int start, int value = 0)
     {
-        string raw = kind is TokenKind.Word or TokenKind.Star ? text[start..at] : kind is TokenKind.Open or TokenKind.Close or TokenKind.Other ? text[start..at] : "";
-        string word = kind switch
-        {
-            TokenKind.Word => Synonyms.Usual(raw.ToLowerInvariant().Replace('’', '\'')),
-            TokenKind.Star => raw.Replace(" ", "", StringComparison.Ordinal),
-            TokenKind.Other when raw is "×" or "x" or "X" => "times",
-            _ => raw,
-        };
-        if (kind == TokenKind.Other && word == "times") kind = TokenKind.Word;
-        tokens.Add(new Token(kind, word, value, TextSpan.FromTo(start, at), startsLine, glued));
+        WordForm form = FormOf(kind, text.AsSpan(start, at - start), value);
+        if (form == Times) kind = TokenKind.Word;
+        tokens.Add(new Token(kind, form, value, TextSpan.FromTo(start, at), startsLine, glued));
         startsLine = false;
         glued = true;
     }
+
+    private WordForm FormOf(TokenKind kind, ReadOnlySpan<char> raw, int value) => kind switch
+    {
+        TokenKind.Word => forms.Word(raw),
+        TokenKind.Number => WordForm.InDigits,
+        TokenKind.Ordinal => value == 1 ? WordForm.First : WordForm.Nth,
+        TokenKind.Comma => WordForm.Comma,
+        TokenKind.Colon => WordForm.Colon,
+        TokenKind.Hyphen => WordForm.Hyphen,
+        TokenKind.Other when raw is "×" or "x" or "X" => Times,
+        TokenKind.Star or TokenKind.Open or TokenKind.Close or TokenKind.Other => forms.Mark(raw),
+        _ => WordForm.None,
+    };
 }

@@ -1,5 +1,4 @@
 using PatternStudio.Craft.Reading.Tree;
-using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Reading.Tokens;
@@ -14,7 +13,7 @@ internal static class Numbers
         int? value = token.Kind switch
         {
             TokenKind.Number => token.Value,
-            TokenKind.Word => Synonyms.Number(token.Word) ?? (IsOneMisprinted(cursor) ? 1 : null),
+            TokenKind.Word => token.Form.Number ?? (IsOneMisprinted(cursor) ? 1 : null),
             _ => null,
         };
         if (value is null) return null;
@@ -59,7 +58,7 @@ internal static class Numbers
         int? value = token.Kind switch
         {
             TokenKind.Ordinal => token.Value,
-            TokenKind.Word => Synonyms.Ordinal(token.Word),
+            TokenKind.Word => token.Form.Ordinal,
             _ => null,
         };
         if (value is not null) cursor.At++;
