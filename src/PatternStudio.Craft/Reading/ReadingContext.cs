@@ -28,10 +28,11 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
     /// <summary>Names that the text itself defines.</summary>
     public NameTree OwnNames { get; } = new();
 
-    /// <summary>Stitch names in the tokens.</summary>
-    public StitchNames Stitches => stitches ??= new StitchNames(Tokens, OwnNames, Vocabulary.Standard.Names(Terminology));
+    /// <summary>The stitch names read last.</summary>
+    public Rereading<StitchId?> Stitches { get; } = new();
 
-    private StitchNames? stitches;
+    /// <summary>The places read last.</summary>
+    public Rereading<Placement?> Places { get; } = new();
 
     /// <summary>The number of sizes that the text's size lists have; 1 where there are none.</summary>
     public int Sizes { get; set; } = 1;
@@ -121,6 +122,7 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
         else groups.Remove(stitch);
         ownStitches.Add(stitch);
         Stitches.Forget();
+        Places.Forget();
     }
 
     private readonly HashSet<StitchId> ownStitches = [];

@@ -25,7 +25,10 @@ internal static class Clusters
     /// <summary>The text's own name for the same words goes before the general rule.</summary>
     private static StitchId? Own(Cursor cursor, int from)
     {
-        (StitchId? own, int end) = cursor.Context.Stitches.Own(from, cursor.End);
-        return own is not null && end >= cursor.At ? own : null;
+        int after = cursor.At;
+        cursor.At = from;
+        (StitchId? own, int end) = StitchNames.Longest(cursor, cursor.Context.OwnNames);
+        cursor.At = after;
+        return own is not null && end >= after ? own : null;
     }
 }

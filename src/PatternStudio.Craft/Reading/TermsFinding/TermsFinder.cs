@@ -11,9 +11,9 @@ internal static class TermsFinder
     private static readonly Phrase Us = new("us|usa|american crochet? terms|terminology|term|abbreviations|terminologies");
     private static readonly Phrase Uk = new("uk|british|english crochet? terms|terminology|term|abbreviations|terminologies");
 
-    public static TermsDecision Decide(SourceText source, Token[] tokens, Terminology? told)
+    public static TermsDecision Decide(Token[] tokens, Terminology? told)
     {
-        List<Evidence> evidence = EvidenceWords.In(source, tokens);
+        List<Evidence> evidence = EvidenceWords.In(tokens);
         List<Evidence> stated = Stated(tokens);
         if (told is { } known) return Decision(known, TermsOrigin.Told, 1, evidence);
         if (stated.Count > 0) return Decision(stated[0].For, TermsOrigin.Stated, 1, [.. stated, .. evidence]);

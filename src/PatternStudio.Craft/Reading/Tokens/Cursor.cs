@@ -40,6 +40,14 @@ internal sealed class Cursor(ReadingContext context, int start, int end, int dep
     /// <summary>True where the phrase stands here.</summary>
     public bool Is(Phrase phrase) => phrase.Match(Tokens, At) >= 0;
 
+    /// <summary>True where one of the phrases stands here.</summary>
+    public bool IsAny(Phrase[] phrases)
+    {
+        foreach (Phrase phrase in phrases)
+            if (Is(phrase)) return true;
+        return false;
+    }
+
     /// <summary>Takes the phrase where it stands here.</summary>
     public bool Take(Phrase phrase)
     {
@@ -114,10 +122,9 @@ internal sealed class Cursor(ReadingContext context, int start, int end, int dep
     public string Raw => AtEnd ? "" : Context.Source.Slice(Now.Span);
 
     /// <summary>Takes the longest stitch name that stands here.</summary>
-    public StitchId? TakeStitch()
+    public StitchId? TakeStitch() => Context.Stitches.Read(this, static cursor =>
     {
-        (StitchId? stitch, int after) = Context.Stitches.At(At, End);
-        At = after;
+        (StitchId? stitch, cursor.At) = StitchNames.Longest(cursor);
         return stitch;
-    }
+    });
 }

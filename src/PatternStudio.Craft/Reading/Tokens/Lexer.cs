@@ -5,19 +5,22 @@ namespace PatternStudio.Craft.Reading.Tokens;
 /// <summary>Parts a text into tokens. Permissive: every text has tokens, in one pass.</summary>
 internal sealed class Lexer
 {
+    /// <summary>So many at least in ordinary text; where a text has shorter ones, the list grows.</summary>
+    private const int CharactersPerToken = 3;
+
     /// <summary>A cross as a times sign.</summary>
-    private static readonly WordForm Times = WordForm.Usual("times");
+    private static readonly WordForm Times = WordForm.Usual("times", "×");
 
     private readonly string text;
     private readonly int end;
-    private readonly List<Token> tokens = [];
+    private readonly List<Token> tokens;
     private readonly WordForms forms = new();
     private readonly Emphasis emphasis;
     private int at;
     private bool startsLine = true;
     private bool glued;
 
-    private Lexer(string text, int end) => (this.text, this.end, emphasis) = (text, end, new Emphasis(text, end));
+    private Lexer(string text, int end) => (this.text, this.end, emphasis, tokens) = (text, end, new Emphasis(text, end), new List<Token>((end / CharactersPerToken) + 16));
 
     /// <summary>The tokens of the first <paramref name="length"/> characters.</summary>
     public static Token[] Read(string text, int length)

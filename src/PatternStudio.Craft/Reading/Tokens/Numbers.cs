@@ -43,6 +43,7 @@ internal static class Numbers
         int? first = cursor.Kind == TokenKind.Dash && SizeList.IsAt(cursor, 1) ? null : TakePlain(cursor);
         if (first is null && !(cursor.Kind == TokenKind.Dash && SizeList.IsAt(cursor, 1))) return null;
         if (first is null) cursor.At++;
+        if (first is not null && !SizeList.IsAt(cursor, 0)) return SizedNumber.Of(first.Value, cursor.SpanFrom(from));
         var values = new List<int?> { first };
         while (SizeList.IsAt(cursor, 0)) SizeList.Take(cursor, values);
         TextSpan span = cursor.SpanFrom(from);

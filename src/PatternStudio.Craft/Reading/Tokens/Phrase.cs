@@ -8,18 +8,18 @@ internal sealed class Phrase
 {
     private readonly Element[] elements;
 
-    /// <summary>The marks of all words that the phrase can begin with.</summary>
-    private readonly ulong beginnings;
+    /// <summary>The marks of all words that the phrase can begin with (<see cref="WordMarks"/>).</summary>
+    public ulong Beginnings { get; }
 
     public Phrase(string pattern)
     {
         elements = [.. pattern.Split(' ').Select(Element.Of)];
         foreach (Element element in elements)
         {
-            beginnings |= element.Marks;
+            Beginnings |= element.Marks;
             if (!element.Optional) return;
         }
-        beginnings |= WordMarks.Anything;
+        Beginnings |= WordMarks.Anything;
     }
 
     /// <summary>The words that the phrase can begin with: those of its first element, and of the next where that may be left out.</summary>
@@ -34,7 +34,7 @@ internal sealed class Phrase
 
     /// <summary>The position after the phrase, where it stands at <paramref name="at"/>; -1 where it does not.</summary>
     public int Match(ReadOnlySpan<Token> tokens, int at) =>
-        (beginnings & ((uint)at < (uint)tokens.Length ? tokens[at].Form.Marks : WordMarks.Anything)) == 0 ? -1 : MatchAll(tokens, at);
+        (Beginnings & ((uint)at < (uint)tokens.Length ? tokens[at].Form.Marks : WordMarks.Anything)) == 0 ? -1 : MatchAll(tokens, at);
 
     private int MatchAll(ReadOnlySpan<Token> tokens, int at)
     {

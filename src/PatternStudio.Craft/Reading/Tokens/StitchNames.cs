@@ -2,57 +2,36 @@ using PatternStudio.Craft.Terms;
 
 namespace PatternStudio.Craft.Reading.Tokens;
 
-/// <summary>
-/// Finds stitch names in the tokens of one text: the longest that fits, the text's own names before the trade's. Every construct asks for the stitch that
-/// stands here, so what was found is kept.
-/// </summary>
-internal sealed class StitchNames(Token[] tokens, NameTree own, NameTree known)
+/// <summary>Finds stitch names in tokens: the longest that fits.</summary>
+internal static class StitchNames
 {
     private const int MostTokens = 12;
-    private readonly (StitchId? Stitch, int After, int Since)[] found = new (StitchId?, int, int)[tokens.Length];
-    private int age = 1;
 
-    /// <summary>Forgets what was found: the text has named another stitch.</summary>
-    public void Forget() => age++;
-
-    /// <summary>The stitch whose longest name stands at a token, and the token after it; <paramref name="end"/> bounds the name.</summary>
-    public (StitchId? Stitch, int After) At(int at, int end)
+    /// <summary>The stitch whose longest name stands at the cursor, and the token after it; the text's own names go before the trade's.</summary>
+    public static (StitchId? Stitch, int After) Longest(Cursor cursor)
     {
-        if (at >= end) return (null, at);
-        ref (StitchId? Stitch, int After, int Since) kept = ref found[at];
-        if (kept.Since != age)
-        {
-            (StitchId? stitch, int after) = Longest(at, tokens.Length);
-            kept = (stitch, after, age);
-        }
-        return kept.After <= end ? (kept.Stitch, kept.After) : Longest(at, end);
+        (StitchId? own, int ownEnd) = Longest(cursor, cursor.Context.OwnNames);
+        (StitchId? known, int knownEnd) = Longest(cursor, Vocabulary.Standard.Names(cursor.Context.Terminology));
+        return own is not null && ownEnd >= knownEnd ? (own, ownEnd) : (known, knownEnd);
     }
 
-    private (StitchId? Stitch, int After) Longest(int at, int end)
+    /// <summary>The same among some names.</summary>
+    public static (StitchId? Stitch, int After) Longest(Cursor cursor, NameTree names)
     {
-        (StitchId? Stitch, int After) ofText = Own(at, end), ofTrade = Longest(at, end, known);
-        return ofText.Stitch is not null && ofText.After >= ofTrade.After ? ofText : ofTrade;
-    }
-
-    /// <summary>The text's own stitch whose longest name stands at a token, and the token after it.</summary>
-    public (StitchId? Stitch, int After) Own(int at, int end) => Longest(at, end, own);
-
-    private (StitchId? Stitch, int After) Longest(int at, int end, NameTree names)
-    {
-        StitchId? longest = null;
-        int after = at;
+        StitchId? found = null;
+        int after = cursor.At;
         NameTree? node = names;
-        for (int i = at; i < Math.Min(end, at + MostTokens); i++)
+        for (int by = 0; by < MostTokens; by++)
         {
-            ref readonly Token token = ref tokens[i];
-            if (i > at && token.Kind is TokenKind.Hyphen or TokenKind.Slash) continue;
+            ref readonly Token token = ref cursor.Ahead(by);
+            if (by > 0 && token.Kind is TokenKind.Hyphen or TokenKind.Slash) continue;
             node = node.Next(Text(token));
             if (node is null) break;
             if (node.Stitch is null) continue;
-            longest = node.Stitch;
-            after = i + 1;
+            found = node.Stitch;
+            after = cursor.At + by + 1;
         }
-        return (longest, after);
+        return (found, after);
     }
 
     private static string Text(in Token token) => token.Kind switch

@@ -3,7 +3,7 @@ using PatternStudio.Craft.Text;
 namespace PatternStudio.Craft.Reading.Tokens;
 
 /// <summary>What a token is.</summary>
-internal enum TokenKind
+internal enum TokenKind : byte
 {
     End,
     Word,

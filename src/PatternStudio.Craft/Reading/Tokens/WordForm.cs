@@ -22,6 +22,9 @@ internal sealed class WordForm
     /// <summary>The word that the reader goes by: lower case, synonyms replaced; empty for marks without a name.</summary>
     public string Word { get; }
 
+    /// <summary>The word in lower case, otherwise as the text spells it; empty for marks.</summary>
+    public string Written { get; private init; } = "";
+
     /// <summary>See <see cref="WordMarks"/>.</summary>
     public ulong Marks { get; }
 
@@ -35,11 +38,16 @@ internal sealed class WordForm
     public string? Group { get; private init; }
 
     /// <summary>A word as a text spells it.</summary>
-    public static WordForm Spelled(string raw) => Usual(Synonyms.Usual(raw.ToLowerInvariant().Replace('’', '\'')));
+    public static WordForm Spelled(string raw)
+    {
+        string written = raw.ToLowerInvariant();
+        return Usual(Synonyms.Usual(written.Replace('’', '\'')), written);
+    }
 
     /// <summary>A word that the reader goes by.</summary>
-    public static WordForm Usual(string word) => new(word, WordMarks.Anything | WordMarks.Of(word) | (word == "an" ? WordMarks.Of("a") : 0))
+    public static WordForm Usual(string word, string written) => new(word, WordMarks.Anything | WordMarks.Of(word) | (word == "an" ? WordMarks.Of("a") : 0))
     {
+        Written = written,
         Number = Synonyms.Number(word),
         Ordinal = Synonyms.Ordinal(word),
         Group = Synonyms.Group(word),
