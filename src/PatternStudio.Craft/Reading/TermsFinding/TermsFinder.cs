@@ -53,4 +53,4 @@ internal static class TermsFinder
 }
 
 /// <summary>A word that speaks for a terminology.</summary>
-internal sealed record Evidence(Terminology For, double Weight, TextSpan Span);
+internal readonly record struct Evidence(Terminology For, double Weight, TextSpan Span);

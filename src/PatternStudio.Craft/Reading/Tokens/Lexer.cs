@@ -1,3 +1,4 @@
+using System.Buffers;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Reading.Tokens;
@@ -5,7 +6,7 @@ namespace PatternStudio.Craft.Reading.Tokens;
 /// <summary>Parts a text into tokens. Permissive: every text has tokens, in one pass.</summary>
 internal sealed class Lexer
 {
-    /// <summary>So many at least in ordinary text; where a text has shorter ones, the list grows.</summary>
+    /// <summary>So many at least in ordinary text; where a text has shorter ones, more room is taken.</summary>
     private const int CharactersPerToken = 3;
 
     /// <summary>A cross as a times sign.</summary>
@@ -13,21 +14,24 @@ internal sealed class Lexer
 
     private readonly string text;
     private readonly int end;
-    private readonly List<Token> tokens;
+    private Token[] tokens;
+    private int count;
     private readonly WordForms forms = new();
     private readonly Emphasis emphasis;
     private int at;
     private bool startsLine = true;
     private bool glued;
 
-    private Lexer(string text, int end) => (this.text, this.end, emphasis, tokens) = (text, end, new Emphasis(text, end), new List<Token>((end / CharactersPerToken) + 16));
+    private Lexer(string text, int end) => (this.text, this.end, emphasis, tokens) = (text, end, new Emphasis(text, end), ArrayPool<Token>.Shared.Rent((end / CharactersPerToken) + 16));
 
     /// <summary>The tokens of the first <paramref name="length"/> characters.</summary>
     public static Token[] Read(string text, int length)
     {
         var lexer = new Lexer(text, length);
         while (lexer.at < lexer.end) lexer.ReadOne();
-        return [.. lexer.tokens];
+        Token[] read = [.. lexer.tokens.AsSpan(0, lexer.count)];
+        ArrayPool<Token>.Shared.Return(lexer.tokens, clearArray: true);
+        return read;
     }
 
     private char Now => text[at];
@@ -93,7 +97,7 @@ internal sealed class Lexer
         int start = at;
         char mark = text[at++];
         if (mark == '.' && EndsAbbreviation()) return;
-        TokenKind kind = mark == '+' && tokens is [.., { Kind: TokenKind.Number }] ? TokenKind.Other : Marks.KindOf(mark);
+        TokenKind kind = mark == '+' && count > 0 && tokens[count - 1].Kind == TokenKind.Number ? TokenKind.Other : Marks.KindOf(mark);
         if (kind == TokenKind.Star) while (at < end && (Now == mark || (Now == ' ' && Ahead() == mark && mark == '*'))) at++;
         if (kind == TokenKind.Hyphen)
         {
@@ -107,8 +111,8 @@ internal sealed class Lexer
     /// <summary>The dot of 'sc. in next', 'rep. from *': glued to a short word and followed by more of the same sentence.</summary>
     private bool EndsAbbreviation()
     {
-        if (!glued || tokens.Count == 0 || tokens[^1] is not { Kind: TokenKind.Word, Span.Length: <= 5 }) return false;
-        if (tokens[^1].Word is "dk" or "lt" or "med" or "no" or "approx" or "incl" && at < end && text[at] == ' ') return true;
+        if (!glued || count == 0 || tokens[count - 1] is not { Kind: TokenKind.Word, Span.Length: <= 5 }) return false;
+        if (tokens[count - 1].Word is "dk" or "lt" or "med" or "no" or "approx" or "incl" && at < end && text[at] == ' ') return true;
         int next = at;
         while (next < end && text[next] == ' ') next++;
         return next < end && (char.IsLower(text[next]) || text[next] is ',' or ';');
@@ -118,9 +122,18 @@ internal sealed class Lexer
     {
         WordForm form = FormOf(kind, text.AsSpan(start, at - start), value);
         if (form == Times) kind = TokenKind.Word;
-        tokens.Add(new Token(kind, form, value, TextSpan.FromTo(start, at), startsLine, glued));
+        if (count == tokens.Length) Grow();
+        tokens[count++] = new Token(kind, form, value, TextSpan.FromTo(start, at), startsLine, glued);
         startsLine = false;
         glued = true;
+    }
+
+    private void Grow()
+    {
+        Token[] larger = ArrayPool<Token>.Shared.Rent(tokens.Length * 2);
+        tokens.CopyTo(larger, 0);
+        ArrayPool<Token>.Shared.Return(tokens, clearArray: true);
+        tokens = larger;
     }
 
     private WordForm FormOf(TokenKind kind, ReadOnlySpan<char> raw, int value) => kind switch
