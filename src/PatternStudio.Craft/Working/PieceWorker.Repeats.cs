@@ -48,15 +48,15 @@ internal sealed partial class PieceWorker
         NamesNthChain(step) && step is StitchStep stitch ? stitch with { Where = stitch.Where! with { Kind = new PlaceKind(PlaceNoun.StitchOrChain) } } : step;
 
     /// <summary>True where the first of the rows named comes before the first row told here: it is told elsewhere, or in prose.</summary>
-    private bool IsBeforeTheText(EquatableArray<int> numbers) => !numbers.IsEmpty && byNumber.Count > 0 && numbers.Min() < byNumber.Keys.Min();
+    private bool IsBeforeTheText(EquatableArray<int> numbers) => !numbers.IsEmpty && !byNumber.IsEmpty && numbers.Min() < byNumber.Lowest;
 
     /// <summary>'Rows 4–20: Rep Rows 2 and 3': the rows are taken in turn, starting with the first of them at the first repeating row.</summary>
     private RowInstruction? Referred(AsRowStep same, int number)
     {
-        if (same.PreviousRow || same.Rows.IsEmpty) return byNumber.GetValueOrDefault(FirstRepeating(same, number) - 1);
+        if (same.PreviousRow || same.Rows.IsEmpty) return byNumber[FirstRepeating(same, number) - 1];
         int first = FirstRepeating(same, number);
         int wanted = same.Rows[(number - first) % same.Rows.Count];
-        return wanted < number ? byNumber.GetValueOrDefault(wanted) : null;
+        return wanted < number ? byNumber[wanted] : null;
     }
 
     /// <summary>The row whose words are worked: the one at the end of 'Rep Row 2'. Where it failed itself, its repeats fail with it.</summary>
@@ -77,7 +77,7 @@ internal sealed partial class PieceWorker
             return repeating.First;
         }
         int first = number;
-        while (byNumber.TryGetValue(first - 1, out RowInstruction? before) && before.Steps.Any(step => ReferenceEquals(step, same))) first--;
+        while (byNumber[first - 1] is { } before && before.Steps.Any(step => ReferenceEquals(step, same))) first--;
         repeating = (same, first, number);
         return first;
     }
@@ -87,7 +87,7 @@ internal sealed partial class PieceWorker
     private void Repeat(RepeatRows repeat)
     {
         int[] numbers = !repeat.Rows.IsEmpty ? [.. repeat.Rows] : [.. Enumerable.Range(lastNumber - (repeat.LastRows ?? 1) + 1, repeat.LastRows ?? 1)];
-        RowInstruction?[] instructions = [.. numbers.Select(number => byNumber.GetValueOrDefault(number))];
+        RowInstruction?[] instructions = [.. numbers.Select(number => byNumber[number])];
         int missing = Array.FindIndex(instructions, row => row is null);
         if (missing >= 0)
         {
@@ -101,12 +101,14 @@ internal sealed partial class PieceWorker
             return;
         }
         int start = lastNumber;
+        var turns = new Repeating(Period(instructions!));
         for (int i = 0; rows.Count <= MostRows && !IsDone(repeat, numbers, i, start); i++)
         {
             RowInstruction row = instructions[i % instructions.Length]!;
             RowInstruction again = Unheaded(row);
             byInstruction[again] = byInstruction.GetValueOrDefault(row, row);
             WorkRow(lastNumber + 1, again, repeat.Span);
+            i += ComeRound(turns, Ahead(repeat, numbers, i + 1));
         }
         if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
     }
@@ -119,10 +121,23 @@ internal sealed partial class PieceWorker
         WorkedRow last = rows[^1];
         var tally = new Tally(last.Runs, context.Conventions);
         (bool? agrees, StatedItem? item, long worked) = StatedComparison.Compare(stated, tally, context.Size);
-        rows[^1] = last with { Stated = stated, CountAgrees = agrees };
+        rows.ReplaceLast(last with { Stated = stated, CountAgrees = agrees });
         if (ground is { } below && ReferenceEquals(below.Row, last)) ground = below with { Row = rows[^1] };
         if (agrees == false && ground is not { Doubtful: true })
             Report(new Mishap(MishapKind.CountDiffers, item!.Span) { Wanted = item.Number.For(context.Size) ?? 0, Found = worked, Named = Name(item), Row = last.Label });
+    }
+
+    /// <summary>How many rows are still to come, where that is known beforehand; else 0.</summary>
+    private int Ahead(RepeatRows repeat, int[] numbers, int done)
+    {
+        int count = context.Number(repeat.Count) ?? 0;
+        return repeat.Until switch
+        {
+            RowsUntil.MoreRows => count - done,
+            RowsUntil.MoreTimes => (int)Math.Min(MostRows, ((long)count * numbers.Length) - done),
+            RowsUntil.RowNumber => count - lastNumber,
+            _ => 0,
+        };
     }
 
     private bool IsDone(RepeatRows repeat, int[] numbers, int done, int start)

@@ -15,7 +15,7 @@ internal sealed partial class PieceWorker
         EquatableArray<Step>? resolved = Resolve(instruction.Steps, number, 0);
         int before = lastNumber;
         lastNumber = number;
-        byNumber[number] = instruction;
+        byNumber.Set(number, instruction);
         RowKind kind = instruction.Heading.Kind == RowKind.Foundation ? RowKind.Row : instruction.Heading.Kind;
         if (resolved is not { } steps)
         {
@@ -90,8 +90,9 @@ internal sealed partial class PieceWorker
 
     private FabricSide NextSide(bool turned)
     {
-        WorkedRow? below = rows.LastOrDefault(row => row.Kind != RowKind.Foundation);
-        if (below is null) return FabricSide.Right;
+        int last = rows.FindLastIndex(row => row.Kind != RowKind.Foundation);
+        if (last < 0) return FabricSide.Right;
+        WorkedRow below = rows[last];
         return turned ? below.Side == FabricSide.Right ? FabricSide.Wrong : FabricSide.Right : below.Side;
     }
 
@@ -115,7 +116,7 @@ internal sealed partial class PieceWorker
         var row = new WorkedRow(number, instruction, kind, side, RowStatus.Checked, made.Runs)
         {
             Index = rows.Count,
-            Label = Label(kind, number),
+            Label = WorkedRow.LabelOf(kind, number),
             Section = section,
             CalledBy = calledBy,
             Into = below?.Index ?? -1,
@@ -259,7 +260,7 @@ internal sealed partial class PieceWorker
     private void AddUnworked(int number, RowInstruction instruction, RowKind kind, TextSpan calledBy, RowStatus status, FabricSide side = FabricSide.Right)
     {
         if (status == RowStatus.NotChecked) InDoubt++;
-        var row = new WorkedRow(number, instruction, kind, side, status, []) { Index = rows.Count, Label = Label(kind, number), Section = section, CalledBy = calledBy, Stated = instruction.Stated };
+        var row = new WorkedRow(number, instruction, kind, side, status, []) { Index = rows.Count, Label = WorkedRow.LabelOf(kind, number), Section = section, CalledBy = calledBy, Stated = instruction.Stated };
         rows.Add(row);
         WorkedRow? claimed = Ground.Claimed(row, context.Size, UsualStitch(row));
         ground = claimed is null ? null : new Ground(claimed, Doubtful: true);
