@@ -4,22 +4,40 @@ using PatternStudio.Craft.Text;
 namespace PatternStudio.Craft.Reading.Tokens;
 
 /// <summary>A place in a stretch of tokens: what stands here, and what can be taken from here on.</summary>
-internal sealed class Cursor(ReadingContext context, int start, int end, int depth = 0)
+internal sealed class Cursor
 {
     private static readonly Token Nothing = new(TokenKind.End, WordForm.None, 0, default, false, false);
 
-    private readonly Token[] tokens = context.Tokens;
+    private readonly Token[] tokens;
+    private int at;
 
-    public ReadingContext Context { get; } = context;
+    /// <summary>The marks of the word here: looked at far more often than the cursor moves.</summary>
+    private ulong marks;
 
-    public int Start { get; } = start;
+    public Cursor(ReadingContext context, int start, int end, int depth = 0)
+    {
+        (Context, tokens, Start, End, Depth) = (context, context.Tokens, start, end, depth);
+        At = start;
+    }
 
-    public int End { get; } = end;
+    public ReadingContext Context { get; }
+
+    public int Start { get; }
+
+    public int End { get; }
 
     /// <summary>How many brackets are open around this stretch.</summary>
-    public int Depth { get; } = depth;
+    public int Depth { get; }
 
-    public int At { get; set; } = start;
+    public int At
+    {
+        get => at;
+        set
+        {
+            at = value;
+            marks = Now.Form.Marks;
+        }
+    }
 
     public bool AtEnd => At >= End;
 
@@ -38,7 +56,7 @@ internal sealed class Cursor(ReadingContext context, int start, int end, int dep
     private ReadOnlySpan<Token> Tokens => tokens.AsSpan(0, End);
 
     /// <summary>True where the phrase stands here.</summary>
-    public bool Is(Phrase phrase) => phrase.Match(Tokens, At) >= 0;
+    public bool Is(Phrase phrase) => (phrase.Beginnings & marks) != 0 && phrase.Match(Tokens, At) >= 0;
 
     /// <summary>True where one of the phrases stands here.</summary>
     public bool IsAny(Phrase[] phrases)
@@ -51,6 +69,7 @@ internal sealed class Cursor(ReadingContext context, int start, int end, int dep
     /// <summary>Takes the phrase where it stands here.</summary>
     public bool Take(Phrase phrase)
     {
+        if ((phrase.Beginnings & marks) == 0) return false;
         int after = phrase.Match(Tokens, At);
         if (after < 0) return false;
         At = after;
