@@ -9,7 +9,7 @@ internal static class RowTable
 {
     public static void Print(CheckedSize size, TextWriter output)
     {
-        if (size.Rows.IsEmpty)
+        if (size.Rows.Count == 0)
         {
             output.WriteLine("No rows were found.");
             return;

@@ -21,7 +21,7 @@ public sealed record CheckedPattern(Pattern Pattern, EquatableArray<CheckedSize>
 /// <param name="Fabric">The worked rows with all their cells.</param>
 /// <param name="Rows">The same rows as reports, foundations left out.</param>
 /// <param name="Read">How much was read and checked.</param>
-public sealed record CheckedSize(Fabric Fabric, EquatableArray<RowReport> Rows, ReadSummary Read)
+public sealed record CheckedSize(Fabric Fabric, IReadOnlyList<RowReport> Rows, ReadSummary Read)
 {
     /// <summary>How counts go on over repeated rows, where that follows from the rows.</summary>
     public EquatableArray<GrowthLaw> Laws { get; init; }

@@ -17,7 +17,7 @@ public static class GrowthLaws
     /// <summary>The laws of a fabric, in the order of its rows.</summary>
     public static EquatableArray<GrowthLaw> Of(Fabric fabric) => fabric.Pieces.SelectMany(piece => OfPiece(piece.Rows)).ToEquatableArray();
 
-    private static IEnumerable<GrowthLaw> OfPiece(EquatableArray<WorkedRow> rows)
+    private static IEnumerable<GrowthLaw> OfPiece(WorkedRows rows)
     {
         for (int first = 0; first < rows.Count;)
         {
@@ -33,19 +33,23 @@ public static class GrowthLaws
     }
 
     /// <summary>The period that holds for most rows from <paramref name="first"/> on; three turns of it at least.</summary>
-    private static (int Period, int End) Longest(EquatableArray<WorkedRow> rows, int first)
+    private static (int Period, int End) Longest(WorkedRows rows, int first)
     {
         for (int period = 1; period <= LongestPeriod; period++)
         {
             int end = first + period;
-            while (end < rows.Count && GoesOn(rows, first, end, period)) end++;
+            while (end < rows.Count && GoesOn(rows, first, end, period)) end = Next(rows, first, end, period);
             if (end - first >= 3 * period) return (period, end);
         }
         return (0, first);
     }
 
+    /// <summary>The next row to look at. Where rows come round, what has held for one turn of them holds for all.</summary>
+    private static int Next(WorkedRows rows, int first, int index, int period) =>
+        rows.StretchAt(index) is { } stretch && index + 1 >= Math.Max(stretch.Start, first + stretch.Period) + (2 * period) ? stretch.End : index + 1;
+
     /// <summary>True where the row at <paramref name="index"/> follows from the rows one and two periods before it.</summary>
-    private static bool GoesOn(EquatableArray<WorkedRow> rows, int first, int index, int period)
+    private static bool GoesOn(WorkedRows rows, int first, int index, int period)
     {
         WorkedRow row = rows[index], before = rows[index - period];
         if (row.Status != RowStatus.Checked || before.Status != RowStatus.Checked || row.Section != before.Section || row.Kind == RowKind.Foundation || before.Kind == RowKind.Foundation) return false;
@@ -54,7 +58,7 @@ public static class GrowthLaws
         return Step(rows, index, period) == Step(rows, first + period, period) && EvenSteps(row.Runs, before.Runs, rows[index - 2 * period].Runs);
     }
 
-    private static long Step(EquatableArray<WorkedRow> rows, int index, int period) => rows[index].Total - rows[index - period].Total;
+    private static long Step(WorkedRows rows, int index, int period) => rows[index].Total - rows[index - period].Total;
 
     private static bool SameShape(EquatableArray<Run> a, EquatableArray<Run> b)
     {
@@ -74,7 +78,7 @@ public static class GrowthLaws
 
     private static bool Alike(Cell a, Cell b) => a.Kind == b.Kind && a.Stitch == b.Stitch && a.Chains == b.Chains && a.Counts == b.Counts && a.GroupSize == b.GroupSize && a.Group == b.Group;
 
-    private static GrowthLaw Law(EquatableArray<WorkedRow> rows, int first, int end, int period) => new(
+    private static GrowthLaw Law(WorkedRows rows, int first, int end, int period) => new(
         rows[first].Section, rows[first].Number, rows[end - 1].Number, period, Step(rows, first + period, period),
-        rows.Skip(first).Take(period).Select(row => row.Total).ToEquatableArray(), rows[first].Kind == RowKind.Round);
+        Enumerable.Range(first, period).Select(index => rows[index].Total).ToEquatableArray(), rows[first].Kind == RowKind.Round);
 }

@@ -38,8 +38,7 @@ public static class PatternCheck
 
     private static CheckedSize Size(PatternWork work, SourceText source)
     {
-        EquatableArray<RowReport> rows = RowReports.Of(work.Fabric, source);
-        return new CheckedSize(work.Fabric, rows, RowReports.Summary(rows)) { Laws = GrowthLaws.Of(work.Fabric) };
+        return new CheckedSize(work.Fabric, new RowReports(work.Fabric, source), RowReports.Summary(work.Fabric)) { Laws = GrowthLaws.Of(work.Fabric) };
     }
 
     private static IEnumerable<Finding> NothingToCheck(Pattern pattern, PatternWork[] works)

@@ -1,21 +1,68 @@
+using System.Collections;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Checking;
 
-/// <summary>Turns worked rows into the reports that screens and files show.</summary>
-internal static class RowReports
+/// <summary>Worked rows as the reports that screens and files show, foundations left out. A report is made when it is first asked for.</summary>
+internal sealed class RowReports : IReadOnlyList<RowReport>
 {
-    public static EquatableArray<RowReport> Of(Fabric fabric, SourceText source) =>
-        fabric.Pieces.SelectMany(piece => piece.Rows).Where(row => row.Kind != RowKind.Foundation).Select(row => Of(row, source)).ToEquatableArray();
+    private readonly SourceText source;
+    private readonly RowReport?[] made;
+    private readonly (WorkedRows Rows, int[] Foundations)[] pieces;
+    private readonly Dictionary<object, IReadOnlyDictionary<string, long>> counts = new(ReferenceEqualityComparer.Instance);
 
-    public static ReadSummary Summary(EquatableArray<RowReport> rows) => new(
-        rows.Count,
-        rows.Count(row => row.Status != RowStatus.NotRead),
-        rows.Count(row => row.Status == RowStatus.Checked));
+    public RowReports(Fabric fabric, SourceText source)
+    {
+        this.source = source;
+        pieces = [.. fabric.Pieces.Select(piece => (piece.Rows, Foundations(piece.Rows)))];
+        made = new RowReport?[pieces.Sum(piece => piece.Rows.Count - piece.Foundations.Length)];
+    }
 
-    private static RowReport Of(WorkedRow row, SourceText source) => new(
+    public int Count => made.Length;
+
+    public RowReport this[int index] => made[index] ??= Of(RowAt(index));
+
+    /// <summary>Rows in all, rows read whole, rows worked whole. Rows that come round are worked whole.</summary>
+    public static ReadSummary Summary(Fabric fabric)
+    {
+        WorkedRow[] told = [.. fabric.Pieces.SelectMany(piece => piece.Rows.Told).Where(row => row.Kind != RowKind.Foundation)];
+        int comeRound = fabric.Pieces.Sum(piece => piece.Rows.Count - piece.Rows.Told.Count);
+        return new ReadSummary(
+            comeRound + told.Length,
+            comeRound + told.Count(row => row.Status != RowStatus.NotRead),
+            comeRound + told.Count(row => row.Status == RowStatus.Checked));
+    }
+
+    public IEnumerator<RowReport> GetEnumerator()
+    {
+        for (int i = 0; i < Count; i++) yield return this[i];
+    }
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    private static int[] Foundations(WorkedRows rows) =>
+        [.. rows.Told.Where(row => row.Kind == RowKind.Foundation).Select(row => row.Index)];
+
+    private WorkedRow RowAt(int index)
+    {
+        foreach ((WorkedRows rows, int[] foundations) in pieces)
+        {
+            int inPiece = rows.Count - foundations.Length;
+            if (index >= inPiece)
+            {
+                index -= inPiece;
+                continue;
+            }
+            foreach (int foundation in foundations)
+                if (foundation <= index) index++;
+            return rows[index];
+        }
+        throw new ArgumentOutOfRangeException(nameof(index));
+    }
+
+    private RowReport Of(WorkedRow row) => new(
         row.Section,
         row.Number,
         row.Label,
@@ -25,8 +72,17 @@ internal static class RowReports
         row.Status == RowStatus.Checked ? row.Total : null,
         row.Stated?.Text,
         row.CountAgrees,
-        ToDictionary(row.Counts),
-        ToDictionary(row.Spaces)) { SampleChains = row.SampleChains };
+        Shared(row.Counts),
+        Shared(row.Spaces)) { SampleChains = row.SampleChains };
 
-    private static Dictionary<string, long> ToDictionary(EquatableArray<KeyValuePair<string, long>> pairs) => new(pairs);
+    /// <summary>Rows that are worked alike share their counts.</summary>
+    private IReadOnlyDictionary<string, long> Shared(EquatableArray<KeyValuePair<string, long>> pairs)
+    {
+        if (pairs.Identity is not { } key) return new Dictionary<string, long>();
+        lock (counts)
+        {
+            if (!counts.TryGetValue(key, out IReadOnlyDictionary<string, long>? known)) counts[key] = known = new Dictionary<string, long>(pairs);
+            return known;
+        }
+    }
 }

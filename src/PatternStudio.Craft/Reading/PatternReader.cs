@@ -18,7 +18,7 @@ public static class PatternReader
         var source = new SourceText(text);
         bool isText = TextChecks.IsText(text);
         Token[] tokens = isText ? Lexer.Read(text, Math.Min(text.Length, ReadingLimits.Characters)) : [];
-        TermsDecision terms = TermsFinder.Decide(source, tokens, told);
+        TermsDecision terms = TermsFinder.Decide(tokens, told);
         var context = new ReadingContext(source, InlineAbbreviations.LeaveOut(tokens, terms.Terminology), terms.Terminology);
         TextChecks.Report(context, text, isText);
         context.Sizes = SizeList.LongestIn(context);

@@ -28,6 +28,12 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
     /// <summary>Names that the text itself defines.</summary>
     public NameTree OwnNames { get; } = new();
 
+    /// <summary>The stitch names read last.</summary>
+    public Rereading<StitchId?> Stitches { get; } = new();
+
+    /// <summary>The places read last.</summary>
+    public Rereading<Placement?> Places { get; } = new();
+
     /// <summary>The number of sizes that the text's size lists have; 1 where there are none.</summary>
     public int Sizes { get; set; } = 1;
 
@@ -123,6 +129,8 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
         if (isGroup) groups.Add(stitch);
         else groups.Remove(stitch);
         ownStitches.Add(stitch);
+        Stitches.Forget();
+        Places.Forget();
     }
 
     private readonly HashSet<StitchId> ownStitches = [];

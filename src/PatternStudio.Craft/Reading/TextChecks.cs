@@ -1,3 +1,4 @@
+using System.Buffers;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
 
@@ -11,15 +12,16 @@ internal static class TextChecks
     /// <summary>False where the text holds bytes that no writing has: zeros, or many control and replacement characters.</summary>
     public static bool IsText(string text)
     {
+        ReadOnlySpan<char> looked = text.AsSpan(0, Math.Min(text.Length, Looked));
+        if (looked.Contains('\0')) return false;
         int strange = 0;
-        int length = Math.Min(text.Length, Looked);
-        for (int i = 0; i < length; i++)
-        {
-            if (text[i] == '\0') return false;
-            if ((char.IsControl(text[i]) && text[i] is not ('\n' or '\r' or '\t' or '\f')) || text[i] == '\uFFFD') strange++;
-        }
-        return strange * 20 <= length;
+        for (ReadOnlySpan<char> rest = looked; rest.IndexOfAny(Strange) is >= 0 and int at; rest = rest[(at + 1)..]) strange++;
+        return strange * 20 <= looked.Length;
     }
+
+    /// <summary>Control characters that part no words or lines, and the sign of bytes that were no writing.</summary>
+    private static readonly SearchValues<char> Strange = SearchValues.Create(
+        [.. Enumerable.Range(char.MinValue, char.MaxValue).Select(code => (char)code).Where(mark => (char.IsControl(mark) && mark is not ('\n' or '\r' or '\t' or '\f')) || mark == '\uFFFD')]);
 
     public static void Report(ReadingContext context, string text, bool isText)
     {

@@ -42,13 +42,15 @@ public sealed class SourceText
         return TextSpan.FromTo(start, end);
     }
 
-    private static IEnumerable<int> FindLineStarts(string content)
+    private static List<int> FindLineStarts(string content)
     {
-        yield return 0;
-        for (int i = 0; i < content.Length; i++)
+        List<int> starts = [0];
+        for (int at = 0; content.AsSpan(at).IndexOfAny('\n', '\r') is >= 0 and int next;)
         {
-            if (content[i] == '\r' && i + 1 < content.Length && content[i + 1] == '\n') i++;
-            if (content[i] is '\n' or '\r') yield return i + 1;
+            at += next;
+            at += content[at] == '\r' && at + 1 < content.Length && content[at + 1] == '\n' ? 2 : 1;
+            starts.Add(at);
         }
+        return starts;
     }
 }

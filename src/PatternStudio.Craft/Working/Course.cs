@@ -64,7 +64,11 @@ internal sealed class Course
     }
 
     /// <summary>The first index from <paramref name="from"/> and before <paramref name="to"/> whose cell fits, or -1.</summary>
-    public long Find(long from, Func<Cell, long, bool> fits, long to = long.MaxValue)
+    public long Find(long from, Func<Cell, long, bool> fits, long to = long.MaxValue) => Find(from, new Fits(fits), to);
+
+    /// <summary>The first index from <paramref name="from"/> and before <paramref name="to"/> whose cell offers what is asked for, or -1.</summary>
+    public long Find<TQuestion>(long from, TQuestion asked, long to = long.MaxValue)
+        where TQuestion : struct, ICellQuestion
     {
         if (from >= Length) return -1;
         for (int s = SegmentAt(from); s < segments.Count && segments[s].Start < to; s++)
@@ -73,7 +77,7 @@ internal sealed class Course
             long start = Math.Max(from, segment.Start);
             long end = Math.Min(Math.Min(segment.End, to), start + segment.Unit.Length);
             for (long i = start; i < end; i++)
-                if (fits(segment.Unit[(int)((i - segment.Start) % segment.Unit.Length)], i)) return i;
+                if (asked.Of(segment.Unit[(int)((i - segment.Start) % segment.Unit.Length)], i) > 0) return i;
         }
         return -1;
     }
@@ -91,7 +95,11 @@ internal sealed class Course
     }
 
     /// <summary>The sum of <paramref name="weigh"/> over the cells from one index up to, not including, another.</summary>
-    public long Sum(long from, long to, Func<Cell, long, long> weigh)
+    public long Sum(long from, long to, Func<Cell, long, long> weigh) => Sum(from, to, new Weighs(weigh));
+
+    /// <summary>How much of what is asked for lies between one index and, not included, another.</summary>
+    public long Sum<TQuestion>(long from, long to, TQuestion asked)
+        where TQuestion : struct, ICellQuestion
     {
         long sum = 0;
         if (from >= to) return 0;
@@ -103,11 +111,11 @@ internal sealed class Course
             if (whole > 1)
             {
                 long unit = 0;
-                for (long i = start; i < start + segment.Unit.Length; i++) unit += Weigh(segment, i, weigh);
+                for (long i = start; i < start + segment.Unit.Length; i++) unit += Weigh(segment, i, asked);
                 sum += unit * whole;
                 start += whole * segment.Unit.Length;
             }
-            for (long i = start; i < end; i++) sum += Weigh(segment, i, weigh);
+            for (long i = start; i < end; i++) sum += Weigh(segment, i, asked);
         }
         return sum;
     }
@@ -123,8 +131,9 @@ internal sealed class Course
     /// <summary>The index just after the run that holds <paramref name="index"/>.</summary>
     public long RunEnd(long index) => index >= Length ? Length : segments[SegmentAt(index)].End;
 
-    private static long Weigh(Segment segment, long index, Func<Cell, long, long> weigh) =>
-        weigh(segment.Unit[(int)((index - segment.Start) % segment.Unit.Length)], index);
+    private static long Weigh<TQuestion>(in Segment segment, long index, TQuestion asked)
+        where TQuestion : struct, ICellQuestion =>
+        asked.Of(segment.Unit[(int)((index - segment.Start) % segment.Unit.Length)], index);
 
     private void Add(Cell[] unit, long times)
     {

@@ -62,12 +62,12 @@ public static class PatternWorker
         }
         foreach ((string name, PieceWorker worker) in workers)
         {
-            pieces.Add(new WorkedPiece(name, worker.Rows.ToEquatableArray()));
+            pieces.Add(new WorkedPiece(name, worker.Rows));
             mishaps.AddRange(worker.Mishaps);
             inDoubt += worker.InDoubt;
         }
         var fabric = new Fabric(pattern.Sizes[size], pieces.ToEquatableArray());
-        bool chains = pieces.Any(piece => piece.Rows.Any(row => !row.Spaces.IsEmpty));
+        bool chains = pieces.Any(piece => piece.Rows.Told.Any(row => !row.Spaces.IsEmpty));
         return new Try(new PatternWork(fabric, mishaps.ToEquatableArray(), conventions), mishaps.Count(mishap => mishap.Kind != MishapKind.CannotWork) + inDoubt, context.OpenTurningChains, chains);
     }
 }

@@ -96,7 +96,7 @@ internal sealed partial class PieceWorker
     };
 
     /// <summary>True where the first of the rows named comes before the first row told here: it is told elsewhere, or in prose.</summary>
-    private bool IsBeforeTheText(EquatableArray<int> numbers) => !numbers.IsEmpty && byNumber.Count > 0 && numbers.Min() < byNumber.Keys.Min();
+    private bool IsBeforeTheText(EquatableArray<int> numbers) => !numbers.IsEmpty && !byNumber.IsEmpty && numbers.Min() < byNumber.Lowest;
 
     /// <summary>'Rows 4–20: Rep Rows 2 and 3': the rows are taken in turn, starting with the first of them at the first repeating row.</summary>
     /// <param name="number">The number of the row that says so.</param>
@@ -105,7 +105,7 @@ internal sealed partial class PieceWorker
     {
         int first = FirstRepeating(same, number);
         int wanted = same.PreviousRow || same.Rows.IsEmpty ? first - 1 : same.Rows[(number - first) % same.Rows.Count];
-        return wanted < number && byNumber.GetValueOrDefault(wanted) is { } row ? (row, wanted) : null;
+        return wanted < number && byNumber[wanted] is { } row ? (row, wanted) : null;
     }
 
     /// <summary>The row whose words are worked: the one at the end of 'Rep Row 2'. Where it failed itself, its repeats fail with it.</summary>
@@ -126,7 +126,7 @@ internal sealed partial class PieceWorker
             return repeating.First;
         }
         int first = number;
-        while (byNumber.TryGetValue(first - 1, out RowInstruction? before) && before.Steps.Any(step => ReferenceEquals(step, same))) first--;
+        while (byNumber[first - 1] is { } before && before.Steps.Any(step => ReferenceEquals(step, same))) first--;
         repeating = (same, first, number);
         return first;
     }
@@ -138,7 +138,7 @@ internal sealed partial class PieceWorker
     /// </summary>
     private EquatableArray<Step>? InSameManner(EquatableArray<Step> steps, int number)
     {
-        if (rowsInCycle == 0 || steps is not [RemarkStep like, UncountedStep { Reason: UncountedReason.Shaping } without] || !byNumber.TryGetValue(number - rowsInCycle, out RowInstruction? row)) return null;
+        if (rowsInCycle == 0 || steps is not [RemarkStep like, UncountedStep { Reason: UncountedReason.Shaping } without] || byNumber[number - rowsInCycle] is not { } row) return null;
         bool goesOn = like.Text.StartsWith("continue", StringComparison.OrdinalIgnoreCase) && like.Text.EndsWith("in same manner", StringComparison.OrdinalIgnoreCase);
         if (!goesOn || !without.Text.StartsWith("but do not", StringComparison.OrdinalIgnoreCase)) return null;
         if (!inSameManner.TryGetValue(row, out EquatableArray<Step> plain))
@@ -178,7 +178,7 @@ internal sealed partial class PieceWorker
         }
 
         int[] numbers = !repeat.Rows.IsEmpty ? [.. repeat.Rows] : [.. Enumerable.Range(lastNumber - (repeat.LastRows ?? 1) + 1, repeat.LastRows ?? 1)];
-        RowInstruction?[] instructions = [.. numbers.Select(number => byNumber.GetValueOrDefault(number))];
+        RowInstruction?[] instructions = [.. numbers.Select(number => byNumber[number])];
         int missing = Array.FindIndex(instructions, row => row is null);
         if (missing >= 0)
         {
@@ -193,12 +193,14 @@ internal sealed partial class PieceWorker
         }
         int start = lastNumber;
         RowInstruction[] meant = [.. instructions.Select((row, i) => AsItWas(row!, numbers[i]))];
+        var turns = new Repeating(Period(meant));
         for (int i = 0; !IsDone(repeat, numbers, i, start) && !IsFull(repeat.Span); i++)
         {
             RowInstruction row = instructions[i % instructions.Length]!;
             RowInstruction again = Unheaded(meant[i % meant.Length]);
             byInstruction[again] = Origin(row, numbers[i % numbers.Length]);
             WorkRow(lastNumber + 1, again, repeat.Span);
+            i += ComeRound(turns, Ahead(repeat, numbers, i + 1));
         }
         rowsInCycle = numbers.Length;
         if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
@@ -213,7 +215,7 @@ internal sealed partial class PieceWorker
     /// </summary>
     private void Continue(ContinueInWay onward, RowInstruction? following)
     {
-        if (byNumber.GetValueOrDefault(lastNumber - 1) is not { } before || byNumber.GetValueOrDefault(lastNumber) is not { } last
+        if (byNumber[lastNumber - 1] is not { } before || byNumber[lastNumber] is not { } last
             || Progression.Of(before.Steps, last.Steps, context.Number) is not { } rule || context.Number(onward.Last) is not { } wanted
             || wanted <= rule.Number || (wanted - rule.Number) % rule.Growth != 0
             || following is not null && FirstNumber(following) is { } next && next != lastNumber + (wanted - rule.Number) / rule.Growth + 1)
@@ -233,10 +235,23 @@ internal sealed partial class PieceWorker
         WorkedRow last = rows[^1];
         var tally = new Tally(last.Runs, context.Conventions);
         (bool? agrees, StatedItem? item, long worked) = StatedComparison.Compare(stated, tally, context.Size);
-        rows[^1] = last with { Stated = stated, CountAgrees = agrees };
+        rows.ReplaceLast(last with { Stated = stated, CountAgrees = agrees });
         if (ground is { } below && ReferenceEquals(below.Row, last)) ground = below with { Row = rows[^1] };
         if (agrees == false && ground is not { Doubtful: true })
             Report(new Mishap(MishapKind.CountDiffers, item!.Span) { Wanted = item.Number.For(context.Size) ?? 0, Found = worked, Named = Name(item), Row = last.Label });
+    }
+
+    /// <summary>How many rows are still to come, where that is known beforehand; else 0.</summary>
+    private int Ahead(RepeatRows repeat, int[] numbers, int done)
+    {
+        int count = context.Number(repeat.Count) ?? 0;
+        return repeat.Until switch
+        {
+            RowsUntil.MoreRows => count - done,
+            RowsUntil.MoreTimes => (int)Math.Min(MostRows, ((long)count * numbers.Length) - done),
+            RowsUntil.RowNumber => count - lastNumber,
+            _ => 0,
+        };
     }
 
     private bool IsDone(RepeatRows repeat, int[] numbers, int done, int start)

@@ -15,14 +15,14 @@ internal sealed partial class PieceWorker
         EquatableArray<Step>? resolved = Resolve(instruction.Steps, number, 0);
         int before = lastNumber;
         lastNumber = number;
-        byNumber[number] = instruction;
+        byNumber.Set(number, instruction);
         RowKind kind = instruction.Heading.Kind == RowKind.Foundation ? RowKind.Row : instruction.Heading.Kind;
         if (resolved is not { } steps)
         {
             AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked);
             return;
         }
-        if (InSameManner(steps, number) is { } same) byNumber[number] = (instruction with { Steps = steps = same });
+        if (InSameManner(steps, number) is { } same) byNumber.Set(number, (instruction with { Steps = steps = same }));
         steps = memo.Inline(steps, context);
         (steps, int even, EquatableArray<Step> behind, TextSpan evenWords) = EvenRows.Split(steps);
         if (steps.All(step => step is RemarkStep) && even > 0 && EvenRows.Steps(OnlyStitchBelow(), evenWords) is { } alone) (steps, even) = (alone, even - 1);
@@ -93,7 +93,7 @@ internal sealed partial class PieceWorker
                 Stated = i == parts.Count - 1 ? told.Stated : null,
                 Heading = i == 0 ? told.Heading : told.Heading with { Numbering = RowNumbering.Next, Numbers = [], First = null, Last = null, Side = null },
             }, calledBy);
-        byNumber[number] = told;
+        byNumber.Set(number, told);
         (ground, carried, afterTurnedRows) = (null, [], true);
     }
 
@@ -122,8 +122,9 @@ internal sealed partial class PieceWorker
 
     private FabricSide NextSide(bool turned)
     {
-        WorkedRow? below = rows.LastOrDefault(row => row.Kind != RowKind.Foundation);
-        if (below is null) return FabricSide.Right;
+        int last = rows.FindLastIndex(row => row.Kind != RowKind.Foundation);
+        if (last < 0) return FabricSide.Right;
+        WorkedRow below = rows[last];
         return turned ? below.Side == FabricSide.Right ? FabricSide.Wrong : FabricSide.Right : below.Side;
     }
 
@@ -147,7 +148,7 @@ internal sealed partial class PieceWorker
         var row = new WorkedRow(number, instruction, kind, side, RowStatus.Checked, made.Runs)
         {
             Index = rows.Count,
-            Label = Label(kind, number),
+            Label = WorkedRow.LabelOf(kind, number),
             Section = section,
             CalledBy = calledBy,
             Into = below?.Index ?? -1,
@@ -331,7 +332,7 @@ internal sealed partial class PieceWorker
     private void AddUnworked(int number, RowInstruction instruction, RowKind kind, TextSpan calledBy, RowStatus status, FabricSide side = FabricSide.Right)
     {
         if (status == RowStatus.NotChecked) InDoubt++;
-        var row = new WorkedRow(number, instruction, kind, side, status, []) { Index = rows.Count, Label = Label(kind, number), Section = section, CalledBy = calledBy, Stated = instruction.Stated };
+        var row = new WorkedRow(number, instruction, kind, side, status, []) { Index = rows.Count, Label = WorkedRow.LabelOf(kind, number), Section = section, CalledBy = calledBy, Stated = instruction.Stated };
         rows.Add(row);
         WorkedRow? claimed = Ground.Claimed(row, context, UsualStitch(row));
         ground = claimed is null ? null : new Ground(claimed, Doubtful: true);

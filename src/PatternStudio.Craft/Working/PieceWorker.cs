@@ -14,9 +14,9 @@ internal sealed partial class PieceWorker
     private const int LongChain = 25;
 
     private readonly WorkContext context;
-    private readonly List<WorkedRow> rows = [];
+    private readonly WorkedRows rows = [];
     private readonly List<Mishap> mishaps = [];
-    private readonly Dictionary<int, RowInstruction> byNumber = [];
+    private readonly RowsByNumber byNumber = new();
     private readonly HashSet<(MishapKind, TextSpan)> reported = [];
     private readonly WorkMemo memo = new();
     private readonly HashSet<RowInstruction> failed = new(ReferenceEqualityComparer.Instance);
@@ -40,7 +40,7 @@ internal sealed partial class PieceWorker
     /// <param name="context">What holds for the whole pattern.</param>
     public PieceWorker(WorkContext context) => this.context = context;
 
-    public IReadOnlyList<WorkedRow> Rows => rows;
+    public WorkedRows Rows => rows;
 
     public IReadOnlyList<Mishap> Mishaps => mishaps;
 
@@ -150,7 +150,12 @@ internal sealed partial class PieceWorker
                 break;
             case RowNumbering.Range:
                 int first = row.Heading.First?.For(context.Size) ?? lastNumber + 1, last = row.Heading.Last?.For(context.Size) ?? first;
-                for (int number = first; number <= last && !IsFull(row.Span); number++) WorkNumbered(number, row);
+                var repeat = new Repeating(row.Stated is { PerRow: true } ? 0 : Period(row));
+                for (int number = first; number <= last && !IsFull(row.Span); number++)
+                {
+                    WorkNumbered(number, row);
+                    number += ComeRound(repeat, last - number);
+                }
                 break;
             case RowNumbering.Next:
                 int count = row.Heading.Last is { } stated ? stated.For(context.Size) ?? 0 : 1;
@@ -231,7 +236,7 @@ internal sealed partial class PieceWorker
         if (worked >= number) return false;
         if (worked < number - 1) (ground, carried, turnsNext, staysNext) = (null, [], false, false);
         else
-            for (int i = 1; i <= worked; i++) byNumber[i] = rows[sectionStart + i - 1].Instruction;
+            for (int i = 1; i <= worked; i++) byNumber.Set(i, rows[sectionStart + i - 1].Instruction);
         return true;
     }
 
@@ -240,7 +245,7 @@ internal sealed partial class PieceWorker
     {
         (ground, lastNumber, everyOther) = (ground is { Row.Status: RowStatus.Checked } below ? below with { Doubtful = true } : null, 1, null);
         byNumber.Clear();
-        if (rows.Count > 0) byNumber[1] = rows[^1].Instruction;
+        if (rows.Count > 0) byNumber.Set(1, rows[^1].Instruction);
         sectionStart = rows.Count;
     }
 
@@ -270,11 +275,4 @@ internal sealed partial class PieceWorker
         if (reported.Add((mishap.Kind, mishap.Span)))
             mishaps.Add(mishap with { Size = context.SizeName, Row = mishap.Row.Length > 0 ? mishap.Row : label });
     }
-
-    private static string Label(RowKind kind, int number) => kind switch
-    {
-        RowKind.Foundation => "Foundation",
-        RowKind.Round => $"Rnd {number}",
-        _ => $"Row {number}",
-    };
 }

@@ -4,12 +4,13 @@ using PatternStudio.Craft.Text;
 namespace PatternStudio.Craft.Working;
 
 /// <summary>Collects the cells of a row as it is worked, and keeps what repeats as runs.</summary>
-internal sealed class RowBuilder
+/// <param name="expected">How many entries it is likely to have.</param>
+internal sealed class RowBuilder(int expected = 0)
 {
     /// <summary>Runs longer than this are not folded: no pattern's repeat is longer, and memory stays bounded.</summary>
     private const int LongestUnit = 4096;
 
-    private readonly List<Entry> entries = [];
+    private readonly List<Entry> entries = new(expected);
 
     /// <summary>A single cell, or a run of many.</summary>
     public readonly record struct Entry(Cell? Cell, Run? Run)

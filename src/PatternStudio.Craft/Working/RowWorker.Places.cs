@@ -27,13 +27,16 @@ internal sealed partial class RowWorker
         if (where.Further is { } told && AddsNothing(told, where)) where = where with { Further = null };
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
         if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return CloseOn(made, work);
-        if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
+        if (where.InRow is { } other) return AtEachOfRow(other, where, reserve, work);
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
     }
 
     /// <summary>'3 sc in first ch of foundation', in a round that has come to the chain's other side.</summary>
     private bool IsOfFoundation(TextSpan words) => course?.Row.Kind != RowKind.Foundation && Words(words).StartsWith("of", StringComparison.OrdinalIgnoreCase) && context.Says(words, "foundation");
+
+    private Mishap? AtEachOfRow(int number, Placement where, Need reserve, Func<Target, Mishap?> work) =>
+        InOtherRow(number, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
 
     private Mishap? AtEachHere(Placement where, Need reserve, Func<Target, Mishap?> work) => where.Choice switch
     {
@@ -113,7 +116,7 @@ internal sealed partial class RowWorker
         if (at.OwnChains > 0 && kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch or PlaceNoun.StitchOrChain) return (OwnChain(), null);
         if (course is null) return (default, new Mishap(MishapKind.NoFoundation, span));
         if (at.Chain > 0) return TakeNextChain(kind, span, where);
-        long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, kind) > 0);
+        long index = course.Find(at.Position, new PlacesOfKind(places!, kind));
         if (kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return (gap, null);
         if (index < 0 && (StitchBegunOn(kind) ?? LoopBegunIn(kind) ?? OwnLoop(kind) ?? LoopOnSide(kind)) is { } own) return (own, null);
         if (index < 0) return (default, Missing(kind, span));
@@ -222,9 +225,9 @@ internal sealed partial class RowWorker
         {
             PlaceNoun.Stitch when kind.Stitch?.Value == "picot" => -1,
             PlaceNoun.Stitch or PlaceNoun.Chain when !at.InSpace || kind.Noun == PlaceNoun.Stitch
-                => course!.Find(at.Position, (cell, _) => places!.Stitches(cell) > 0, to: index),
+                => course!.Find(at.Position, new StitchesOf(places!), to: index),
             PlaceNoun.ChainSpace when kind.Chains is not null
-                => course!.Find(at.Position, (cell, _) => Places.IsSpace(cell), to: index),
+                => course!.Find(at.Position, new IsSpaces(), to: index),
             _ => -1,
         };
         if (passed < 0 || passed >= index) return null;

@@ -180,7 +180,7 @@ internal sealed partial class RowWorker
     {
         if (course is null) return new Mishap(MishapKind.NoFoundation, next.Span);
         if (at.Chain > 0 || IsInGroup(next)) return AtNext(next, work);
-        long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, next.Kind) > 0);
+        long index = course.Find(at.Position, new PlacesOfKind(places!, next.Kind));
         if (index < 0 && next.Kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return work(gap);
         return index < 0 ? Missing(next.Kind, next.Span) : work(Arrive(index, next.Kind, next));
     }
@@ -278,11 +278,11 @@ internal sealed partial class RowWorker
     /// <summary>The places from one index up to, not including, another.</summary>
     private Need Between(long from, long to)
     {
-        if (countedLeft is { } kind) return new Need(course!.Sum(from, to, (cell, i) => places!.Offers(cell, i, kind)), 0);
+        if (countedLeft is { } kind) return new Need(course!.Sum(from, to, new PlacesOfKind(places!, kind)), 0);
         long spaces = places!.HasSpaces
-            ? course!.Sum(from, to, (cell, _) => Places.IsSpace(cell) ? 1 : 0)
+            ? course!.Sum(from, to, new IsSpaces())
             : course!.Sum(from, Math.Min(to, course.Length - 1), (cell, _) => EndsGroup(cell) ? 1 : 0);
-        return new Need(course.Sum(from, to, (cell, _) => places.Stitches(cell)), spaces);
+        return new Need(course.Sum(from, to, new StitchesOf(places)), spaces);
     }
 
     /// <summary>

@@ -15,9 +15,11 @@ internal sealed partial class RowWorker
     /// <summary>Far more stitches than hands can make; 'ten in each st' comes there within a few rows.</summary>
     private const long MostCells = 100_000_000;
 
+    private const int MostExpected = 100_000;
+
     private readonly WorkContext context;
     private readonly IReadOnlyList<WorkedRow> rows;
-    private readonly RowBuilder builder = new();
+    private readonly RowBuilder builder;
     private Course? course;
     private Places? places;
     private State at = State.Start;
@@ -48,6 +50,8 @@ internal sealed partial class RowWorker
     public RowWorker(WorkContext context, IReadOnlyList<WorkedRow> rows, Course? course, string colour)
     {
         (this.context, this.rows) = (context, rows);
+        // Turn by turn, a row has about as many cells as the row below.
+        builder = new RowBuilder(context.Unroll && course is not null ? (int)Math.Min(course.Length, MostExpected) : 0);
         at = at with { Colour = colour };
         Meet(course);
     }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;
@@ -146,7 +147,7 @@ internal sealed class RunFolding(List<RowBuilder.Entry> entries)
 
     private void AddMixed(int from, int to)
     {
-        if (to > from) runs.Add(new Run(alone.GetRange(from, to - from).ToEquatableArray(), 1, 0));
+        if (to > from) runs.Add(new Run(EquatableArray.Create<Cell>(CollectionsMarshal.AsSpan(alone)[from..to]), 1, 0));
     }
 
     /// <summary>How many cells from here on are the same with the feet moving evenly.</summary>

@@ -78,6 +78,14 @@ public sealed record WorkedRow(int Number, RowInstruction Instruction, RowKind K
     /// </summary>
     public int? SampleChains { get; init; }
 
+    /// <summary>The label of a row by its number.</summary>
+    internal static string LabelOf(RowKind kind, int number) => kind switch
+    {
+        RowKind.Foundation => "Foundation",
+        RowKind.Round => $"Rnd {number}",
+        _ => $"Row {number}",
+    };
+
     /// <summary>Number of cells.</summary>
     public long Length => Runs.Sum(run => run.Length);
 
@@ -100,7 +108,7 @@ public sealed record WorkedRow(int Number, RowInstruction Instruction, RowKind K
 /// </summary>
 /// <param name="Name">The heading of its first section; empty where there is none.</param>
 /// <param name="Rows">Foundation first, then every row as worked, in order.</param>
-public sealed record WorkedPiece(string Name, EquatableArray<WorkedRow> Rows);
+public sealed record WorkedPiece(string Name, WorkedRows Rows);
 
 /// <summary>The fabric of one size.</summary>
 /// <param name="Size">The size's name; empty where there is one only.</param>

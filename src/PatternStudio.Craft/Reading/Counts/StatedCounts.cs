@@ -61,7 +61,7 @@ internal static class StatedCounts
         return new StatedCount(SizeCounts.Merge(items, cursor.Context.Sizes).ToEquatableArray(), cursor.Slice(from, cursor.At), cursor.SpanFrom(from));
     }
 
-    private static bool StartsItem(Cursor cursor) => cursor.Kind == TokenKind.Number || Terms.Synonyms.Number(cursor.Now.Word) is not null;
+    private static bool StartsItem(Cursor cursor) => cursor.Kind == TokenKind.Number || cursor.Now.Form.Number is not null;
 
     private static StatedItem? TakeItem(Cursor cursor)
     {

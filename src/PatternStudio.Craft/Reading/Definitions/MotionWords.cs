@@ -20,7 +20,7 @@ internal static class MotionWords
     {
         int from = stretch.At;
         bool found = false;
-        for (; !stretch.AtEnd && !found; stretch.At++) found = Starts(stretch) || Anywhere.Any(stretch.Is);
+        for (; !stretch.AtEnd && !found; stretch.At++) found = Starts(stretch) || stretch.IsAny(Anywhere);
         stretch.At = from;
         return found;
     }

@@ -56,19 +56,17 @@ internal static class RowNumbers
         return cursor.Kind == TokenKind.Number ? Numbers.TakePlain(cursor) : null;
     }
 
-    /// <summary>'3rd &amp; 4th'.</summary>
-    private static bool TakeAmpersand(Cursor cursor) => cursor.Kind == TokenKind.Other && cursor.Raw == "&" && cursor.Take(TokenKind.Other);
-
     private static EquatableArray<int> TakeAll(Cursor cursor, int first, Func<Cursor, int?> take)
     {
         var numbers = new List<int> { first };
         while (numbers.Count < MostListed)
         {
             int from = cursor.At;
-            bool comma = cursor.Take(TokenKind.Comma), and = cursor.Take(And) || TakeAmpersand(cursor), dash = !comma && !and && (cursor.Take(TokenKind.Dash) || cursor.Take(TokenKind.Hyphen) || cursor.Take(To));
-            // 'Row 8—5 shells': no range goes backwards; the 5 is of the row.
-            if ((comma || and || dash) && take(cursor) is { } number && !(dash && number < numbers[^1]))
+            bool comma = cursor.Take(TokenKind.Comma), and = cursor.Take(And), hyphen = !comma && !and && cursor.Take(TokenKind.Hyphen), dash = hyphen || !comma && !and && (cursor.Take(TokenKind.Dash) || cursor.Take(To));
+            // 'Row 8—5 shells', 'Row 1 — 1 dc …': no range goes backwards or nowhere; the number is of the row. 'Rnds 3-3' is one round.
+            if ((comma || and || dash) && take(cursor) is { } number && !(dash && number < numbers[^1] + (hyphen ? 0 : 1)))
             {
+                if (dash && number == numbers[^1]) continue;
                 if (dash) for (int between = numbers[^1] + 1; between < number && numbers.Count < MostListed; between++) numbers.Add(between);
                 numbers.Add(number);
                 continue;

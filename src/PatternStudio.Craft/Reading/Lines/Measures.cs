@@ -16,7 +16,7 @@ internal static class Measures
         int from = cursor.At;
         if (!cursor.Take(Until)) return null;
         int start = cursor.At;
-        while (!cursor.AtEnd && cursor.At - start < MostWordsBetween && cursor.Kind == TokenKind.Word && Terms.Synonyms.Number(cursor.Now.Word) is null) cursor.At++;
+        while (!cursor.AtEnd && cursor.At - start < MostWordsBetween && cursor.Kind == TokenKind.Word && cursor.Now.Form.Number is null) cursor.At++;
         if (TakeLengths(cursor) is { } millimetres)
         {
             // '32 in. [81 cm]'

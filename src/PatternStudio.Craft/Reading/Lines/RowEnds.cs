@@ -66,8 +66,8 @@ internal static class RowEnds
 
     private static void ReportLooseStars(ReadingContext context, StepList read)
     {
-        foreach (RepeatStar star in read.Stars.Where(star => !star.Used && star.Mark == "*"))
-            context.Report(ReadingTroubleKind.StarWithoutRepeat, star.Mark, star.Span);
+        foreach (RepeatStar star in read.Stars)
+            if (!star.Used && star.Mark == "*") context.Report(ReadingTroubleKind.StarWithoutRepeat, star.Mark, star.Span);
     }
 
     /// <summary>What an unlabelled line is: a foundation where it makes only chains or a ring, a round where it works into one, else a row.</summary>

@@ -162,7 +162,7 @@ internal static class RowReferences
     public static RepeatRows? ReadRepeatOfRows(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (steps.Steps.Any(step => step is StitchStep or GroupStep or RepeatStep) && RowRepeats.Take(cursor) is { Rows.Count: > 1, Until: RowsUntil.MoreTimes } repeat) return repeat;
+        if (RowRepeats.Take(cursor) is { Rows.Count: > 1, Until: RowsUntil.MoreTimes } repeat && steps.Steps.Any(step => step is StitchStep or GroupStep or RepeatStep)) return repeat;
         cursor.At = from;
         return null;
     }
@@ -171,9 +171,7 @@ internal static class RowReferences
     public static RepeatRows? ReadRepeat(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        bool ownLine = steps.Steps.All(step => step is RemarkStep or CountedSoFar or ColourStep);
-        RepeatRows? repeat = RowRepeats.Take(cursor);
-        if (repeat is not null && (!ownLine || cursor.Context.LineHasNoHeading || cursor.Context.HeadingIsNext && repeat.Until != RowsUntil.AsWished)) return repeat;
+        if (RowRepeats.Take(cursor) is { } repeat && (cursor.Context.LineHasNoHeading || cursor.Context.HeadingIsNext && repeat.Until != RowsUntil.AsWished || !steps.Steps.All(step => step is RemarkStep or CountedSoFar or ColourStep))) return repeat;
         cursor.At = from;
         return null;
     }

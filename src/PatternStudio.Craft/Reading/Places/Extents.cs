@@ -62,8 +62,9 @@ internal static class Extents
     private static SizedNumber? TakeTimesNumber(Cursor cursor)
     {
         int from = cursor.At;
-        foreach ((Phrase word, int times) in new[] { (Once, 1), (Twice, 2), (Thrice, 3) })
-            if (cursor.Take(word)) return SizedNumber.Of(times, cursor.SpanFrom(from));
+        if (cursor.Take(Once)) return SizedNumber.Of(1, cursor.SpanFrom(from));
+        if (cursor.Take(Twice)) return SizedNumber.Of(2, cursor.SpanFrom(from));
+        if (cursor.Take(Thrice)) return SizedNumber.Of(3, cursor.SpanFrom(from));
         if (cursor.Take(Times)) return Numbers.Take(cursor);
         cursor.Take(AFurther);
         if (Numbers.Take(cursor) is not { } number) return null;

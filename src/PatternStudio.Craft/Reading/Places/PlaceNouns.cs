@@ -99,9 +99,9 @@ internal static class PlaceNouns
     /// <summary>'tile', 'petal': names of groups that need no definition.</summary>
     private static PlaceKind? TakeKnownGroup(Cursor cursor)
     {
-        if (cursor.Kind != TokenKind.Word || Synonyms.Group(cursor.Now.Word) is not { } name) return null;
+        if (cursor.Kind != TokenKind.Word || cursor.Now.Form.Group is not { } name) return null;
         cursor.At++;
-        while (cursor.Kind == TokenKind.Word && Synonyms.Group(cursor.Now.Word) is { } further)
+        while (cursor.Kind == TokenKind.Word && cursor.Now.Form.Group is { } further)
         {
             name = further == "group" ? name : further;
             cursor.At++;

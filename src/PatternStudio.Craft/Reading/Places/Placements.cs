@@ -13,7 +13,9 @@ internal static class Placements
     private static readonly Phrase And = new("and then? also?");
 
     /// <summary>Takes a placement with all that the same words add; null where none stands here.</summary>
-    public static Placement? Take(Cursor cursor)
+    public static Placement? Take(Cursor cursor) => cursor.Context.Places.Read(cursor, Read);
+
+    private static Placement? Read(Cursor cursor)
     {
         int from = cursor.At;
         Placement? placement = TakeOne(cursor, needsPreposition: true);

@@ -14,19 +14,19 @@ internal static class SeveralOrdinals
     {
         int from = cursor.At;
         cursor.TakeWord("the");
-        var ordinals = new List<int>();
+        List<int>? ordinals = null;
         int last = cursor.At;
-        while (ordinals.Count < Most && Numbers.TakeOrdinal(cursor) is { } ordinal)
+        while (!(ordinals?.Count >= Most) && Numbers.TakeOrdinal(cursor) is { } ordinal)
         {
             bool goesOn = cursor.Take(TokenKind.Comma);
             goesOn |= cursor.Take(And);
             int next = cursor.At;
             if (!goesOn || Numbers.TakeOrdinal(cursor) is null) break;
-            ordinals.Add(ordinal);
+            (ordinals ??= []).Add(ordinal);
             cursor.At = last = next;
         }
-        cursor.At = ordinals.Count > 0 ? last : from;
-        return ordinals;
+        cursor.At = ordinals is null ? from : last;
+        return ordinals ?? (IReadOnlyList<int>)[];
     }
 
     /// <summary>The placement for each ordinal in turn, the one read being the last.</summary>

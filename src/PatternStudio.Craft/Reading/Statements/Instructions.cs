@@ -16,7 +16,7 @@ internal static class Instructions
 
     public static bool StartAt(Cursor cursor)
     {
-        if (Beginnings.Any(cursor.Is) || cursor is { Kind: TokenKind.Star, Now.Word: "*" }) return true;
+        if (cursor.IsAny(Beginnings) || cursor is { Kind: TokenKind.Star, Now.Word: "*" }) return true;
         int from = cursor.At;
         Numbers.TakePlain(cursor);
         bool stitch = cursor.TakeStitch() is not null && (cursor.Kind == TokenKind.Comma || cursor.Is(Placing));

@@ -11,6 +11,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// </summary>
 internal static class BracketSteps
 {
+    private static readonly Phrase Rep = new("rep");
     private static readonly Phrase AllIn = new("all|both|in same? all?");
 
     public static bool Read(Cursor cursor, StepList steps)
@@ -90,7 +91,7 @@ internal static class BracketSteps
     private static Extent? TakeExtent(Cursor cursor)
     {
         int from = cursor.At;
-        cursor.Take(new Phrase("rep"));
+        cursor.Take(Rep);
         cursor.Take(TokenKind.Comma);
         if (Extents.Take(cursor) is { } extent) return extent;
         cursor.At = from;

@@ -11,6 +11,7 @@ internal static class ChainSteps
     private static readonly Phrase ChainOf = new("ch of");
     private static readonly Phrase ChainWord = new("ch");
     private static readonly Phrase Stitches = new("ch? st");
+    private static readonly Phrase Stitch = new("st");
     private static readonly Phrase Loosely = new("loosely|more");
     private static readonly Phrase ToTurn = new("to|and turn");
     private static readonly Phrase EachRow = new("in|on? all|each|every row");
@@ -48,14 +49,14 @@ internal static class ChainSteps
         {
             if (cursor.Kind == TokenKind.Hyphen) return null;
             SizedNumber? after = Numbers.Take(cursor);
-            if (after is not null && cursor.Is(NotChains) && !cursor.Is(new Phrase("st"))) return null;
-            if (after is not null) cursor.Take(new Phrase("st"));
+            if (after is not null && cursor.Is(NotChains) && !cursor.Is(Stitch)) return null;
+            if (after is not null) cursor.Take(Stitch);
             return after;
         }
         SizedNumber? before = Numbers.Take(cursor);
         if (before is null && cursor.Now is { Word: "a" or "an" or "another" }) before = One(cursor);
-        if (before is null || cursor.Kind == TokenKind.Hyphen || !cursor.Take(ChainWord) || cursor.Is(NotChains) && !cursor.Is(new Phrase("st"))) return null;
-        cursor.Take(new Phrase("st"));
+        if (before is null || cursor.Kind == TokenKind.Hyphen || !cursor.Take(ChainWord) || cursor.Is(NotChains) && !cursor.Is(Stitch)) return null;
+        cursor.Take(Stitch);
         return before;
     }
 

@@ -99,9 +99,15 @@ internal static class RepeatSteps
 
     private static RepeatStar? Find(StepList steps, string mark, bool first)
     {
-        var marked = steps.Stars.Where(star => star.Mark == mark && star.At < steps.Count).ToList();
-        if (first) return marked.FirstOrDefault();
-        return marked.LastOrDefault(star => !star.Used) ?? marked.LastOrDefault();
+        RepeatStar? last = null, unused = null;
+        foreach (RepeatStar star in steps.Stars)
+        {
+            if (star.Mark != mark || star.At >= steps.Count) continue;
+            if (first) return star;
+            last = star;
+            if (!star.Used) unused = star;
+        }
+        return unused ?? last;
     }
 
     private static void Wrap(Cursor cursor, StepList steps, int from, RepeatStar star, Extent extent, RepeatMark mark, bool toStop)

@@ -44,7 +44,7 @@ internal static class SharedPlaces
         int first = -1;
         for (int i = steps.Count - 2; i >= 0; i--)
         {
-            if (!BelongsToList(steps.Steps[i]) || IsParted(context, steps.Steps[i], steps.Steps[i + 1]) || steps.Stars.Any(star => star.At == i + 1)) break;
+            if (!BelongsToList(steps.Steps[i]) || IsParted(context, steps.Steps[i], steps.Steps[i + 1]) || steps.HasStarAt(i + 1)) break;
             if (steps.Steps[i] is StitchStep { Stitch.Value: not "picot" }) first = i;
         }
         return first;

@@ -19,7 +19,11 @@ internal static class StarSteps
 
     public static bool Read(Cursor cursor, StepList steps)
     {
-        if (cursor.Kind != TokenKind.Star) return false;
+        return cursor.Kind == TokenKind.Star && ReadStar(cursor, steps);
+    }
+
+    private static bool ReadStar(Cursor cursor, StepList steps)
+    {
         if (steps.Stars.Count >= MostStars)
         {
             cursor.Context.Report(ReadingTroubleKind.TooLarge, "stars", cursor.Now.Span);

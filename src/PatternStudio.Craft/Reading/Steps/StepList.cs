@@ -45,6 +45,14 @@ internal sealed class StepList
     /// <summary>The stars of this level in order, those used up included.</summary>
     public IReadOnlyList<RepeatStar> Stars => stars;
 
+    /// <summary>True where a star stands before the step of that index.</summary>
+    public bool HasStarAt(int index)
+    {
+        foreach (RepeatStar star in stars)
+            if (star.At == index) return true;
+        return false;
+    }
+
     public void Use(RepeatStar star)
     {
         int index = stars.IndexOf(star);

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
@@ -9,38 +10,43 @@ namespace PatternStudio.Craft.Reading.TermsFinding;
 /// </summary>
 internal static class EvidenceWords
 {
-    private static readonly IReadOnlyList<(string[] Words, Terminology For, double Weight)> All = [.. Read()];
+    /// <summary>By their first word.</summary>
+    private static readonly FrozenDictionary<string, EvidencePhrase[]> All =
+        Read().GroupBy(phrase => phrase.Words[0], StringComparer.Ordinal).ToFrozenDictionary(group => group.Key, group => group.ToArray(), StringComparer.Ordinal);
+
+    private sealed record EvidencePhrase(string[] Words, Terminology For, double Weight);
 
     /// <summary>Every evidence in the text; each phrase counts once in full and a tenth for every repetition.</summary>
-    public static List<Evidence> In(SourceText source, Token[] tokens)
+    public static List<Evidence> In(Token[] tokens)
     {
-        var byFirst = All.ToLookup(phrase => phrase.Words[0], StringComparer.Ordinal);
-        string[] raw = [.. tokens.Select(token => token.Kind == TokenKind.Word ? source.Slice(token.Span).ToLowerInvariant() : "")];
         var found = new List<Evidence>();
-        var seen = new HashSet<string[]>();
-        for (int i = 0; i < raw.Length; i++)
-            foreach ((string[] words, Terminology terminology, double weight) in byFirst[raw[i]])
-                if (Fits(raw, i, words))
-                    found.Add(new Evidence(terminology, seen.Add(words) ? weight : weight / 10, TextSpan.FromTo(tokens[i].Span.Start, tokens[i + words.Length - 1].Span.End)));
+        var seen = new HashSet<EvidencePhrase>(ReferenceEqualityComparer.Instance);
+        for (int i = 0; i < tokens.Length; i++)
+        {
+            if (tokens[i].Kind != TokenKind.Word || !All.TryGetValue(tokens[i].Form.Written, out EvidencePhrase[]? phrases)) continue;
+            foreach (EvidencePhrase phrase in phrases)
+                if (Fits(tokens, i, phrase.Words))
+                    found.Add(new Evidence(phrase.For, seen.Add(phrase) ? phrase.Weight : phrase.Weight / 10, TextSpan.FromTo(tokens[i].Span.Start, tokens[i + phrase.Words.Length - 1].Span.End)));
+        }
         return found;
     }
 
-    private static bool Fits(string[] raw, int at, string[] words)
+    private static bool Fits(Token[] tokens, int at, string[] words)
     {
-        if (at + words.Length > raw.Length) return false;
+        if (at + words.Length > tokens.Length) return false;
         for (int i = 0; i < words.Length; i++)
-            if (raw[at + i] != words[i]) return false;
+            if (tokens[at + i].Kind != TokenKind.Word || tokens[at + i].Form.Written != words[i]) return false;
         return true;
     }
 
-    private static IEnumerable<(string[], Terminology, double)> Read()
+    private static IEnumerable<EvidencePhrase> Read()
     {
         foreach (string line in TermFiles.Lines("evidence.txt").Where(line => line.Length > 0))
         {
             (string key, string values) = TermFiles.Split(line);
             string[] parts = key.Split(' ');
             foreach (string value in TermFiles.List(values))
-                yield return (value.Split(' '), parts[0] == "us" ? Terminology.Us : Terminology.Uk, double.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture));
+                yield return new EvidencePhrase(value.Split(' '), parts[0] == "us" ? Terminology.Us : Terminology.Uk, double.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture));
         }
     }
 }

@@ -14,9 +14,9 @@ internal static class TermsFinder
     private static readonly Phrase UsNamed = new("terms : us|usa|american");
     private static readonly Phrase UkNamed = new("terms : uk|british|english");
 
-    public static TermsDecision Decide(SourceText source, Token[] tokens, Terminology? told)
+    public static TermsDecision Decide(Token[] tokens, Terminology? told)
     {
-        List<Evidence> evidence = [.. EvidenceWords.In(source, tokens), .. HeightEvidence.In(tokens)];
+        List<Evidence> evidence = [.. EvidenceWords.In(tokens), .. HeightEvidence.In(tokens)];
         List<Evidence> stated = Stated(tokens);
         if (told is { } known) return Decision(known, TermsOrigin.Told, 1, evidence);
         if (stated.Count > 0) return Decision(stated[0].For, TermsOrigin.Stated, 1, [.. stated, .. evidence]);
@@ -56,4 +56,4 @@ internal static class TermsFinder
 }
 
 /// <summary>A word that speaks for a terminology.</summary>
-internal sealed record Evidence(Terminology For, double Weight, TextSpan Span);
+internal readonly record struct Evidence(Terminology For, double Weight, TextSpan Span);

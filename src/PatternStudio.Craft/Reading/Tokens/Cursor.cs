@@ -4,37 +4,72 @@ using PatternStudio.Craft.Text;
 namespace PatternStudio.Craft.Reading.Tokens;
 
 /// <summary>A place in a stretch of tokens: what stands here, and what can be taken from here on.</summary>
-internal sealed class Cursor(ReadingContext context, int start, int end, int depth = 0)
+internal sealed class Cursor
 {
-    private static readonly Token Nothing = new(TokenKind.End, "", 0, default, false, false);
+    private static readonly Token Nothing = new(TokenKind.End, WordForm.None, 0, default, false, false);
 
-    public ReadingContext Context { get; } = context;
+    private readonly Token[] tokens;
+    private int at;
 
-    public int Start { get; } = start;
+    /// <summary>The marks of the word here: looked at far more often than the cursor moves.</summary>
+    private ulong marks;
 
-    public int End { get; } = end;
+    public Cursor(ReadingContext context, int start, int end, int depth = 0)
+    {
+        (Context, tokens, Start, End, Depth) = (context, context.Tokens, start, end, depth);
+        At = start;
+    }
+
+    public ReadingContext Context { get; }
+
+    public int Start { get; }
+
+    public int End { get; }
 
     /// <summary>How many brackets are open around this stretch.</summary>
-    public int Depth { get; } = depth;
+    public int Depth { get; }
 
-    public int At { get; set; } = start;
+    public int At
+    {
+        get => at;
+        set
+        {
+            at = value;
+            marks = Now.Form.Marks;
+        }
+    }
 
     public bool AtEnd => At >= End;
 
-    public Token Now => Ahead(0);
+    public ref readonly Token Now => ref Ahead(0);
 
     public TokenKind Kind => Now.Kind;
 
-    public Token Ahead(int by) => At + by < End && At + by >= 0 ? Context.Tokens[At + by] : Nothing;
+    /// <summary>The token so many further on, or back; nothing past the stretch's end.</summary>
+    public ref readonly Token Ahead(int by)
+    {
+        int at = At + by;
+        if (at < End && at >= 0) return ref tokens[at];
+        return ref Nothing;
+    }
 
-    private ReadOnlySpan<Token> Tokens => Context.Tokens.AsSpan(0, End);
+    private ReadOnlySpan<Token> Tokens => tokens.AsSpan(0, End);
 
     /// <summary>True where the phrase stands here.</summary>
-    public bool Is(Phrase phrase) => phrase.Match(Tokens, At) >= 0;
+    public bool Is(Phrase phrase) => (phrase.Beginnings & marks) != 0 && phrase.Match(Tokens, At) >= 0;
+
+    /// <summary>True where one of the phrases stands here.</summary>
+    public bool IsAny(Phrase[] phrases)
+    {
+        foreach (Phrase phrase in phrases)
+            if (Is(phrase)) return true;
+        return false;
+    }
 
     /// <summary>Takes the phrase where it stands here.</summary>
     public bool Take(Phrase phrase)
     {
+        if ((phrase.Beginnings & marks) == 0) return false;
         int after = phrase.Match(Tokens, At);
         if (after < 0) return false;
         At = after;
@@ -106,13 +141,9 @@ internal sealed class Cursor(ReadingContext context, int start, int end, int dep
     public string Raw => AtEnd ? "" : Context.Source.Slice(Now.Span);
 
     /// <summary>Takes the longest stitch name that stands here.</summary>
-    public StitchId? TakeStitch()
+    public StitchId? TakeStitch() => Context.Stitches.Read(this, static cursor =>
     {
-        (StitchId? own, int ownEnd) = StitchNames.Longest(this, Context.OwnNames);
-        (StitchId? known, int knownEnd) = StitchNames.Longest(this, Vocabulary.Standard.Names(Context.Terminology));
-        if (own is null && known is null) return null;
-        bool useOwn = own is not null && ownEnd >= knownEnd;
-        At = useOwn ? ownEnd : knownEnd;
-        return useOwn ? own : known;
-    }
+        (StitchId? stitch, cursor.At) = StitchNames.Longest(cursor);
+        return stitch;
+    });
 }

@@ -16,13 +16,17 @@ internal static class InlineAbbreviations
     {
         int[] partners = Brackets.Match(tokens);
         NameTree names = Vocabulary.Standard.Names(terminology);
-        var kept = new List<Token>(tokens.Length);
+        List<Token>? kept = null;
         for (int i = 0; i < tokens.Length; i++)
         {
-            if (tokens[i].Kind == TokenKind.Open && partners[i] > i && partners[i] - i <= MostTokens && !Defines(tokens, partners[i]) && RepeatsName(tokens, i, partners[i], names)) i = partners[i];
-            else kept.Add(tokens[i]);
+            if (tokens[i].Kind == TokenKind.Open && partners[i] > i && partners[i] - i <= MostTokens && !Defines(tokens, partners[i]) && RepeatsName(tokens, i, partners[i], names))
+            {
+                kept ??= [.. tokens.AsSpan(0, i)];
+                i = partners[i];
+            }
+            else kept?.Add(tokens[i]);
         }
-        return kept.Count == tokens.Length ? tokens : [.. kept];
+        return kept is null ? tokens : [.. kept];
     }
 
     /// <summary>'Popcorn (pc): …' is a definition: there the abbreviation is wanted.</summary>

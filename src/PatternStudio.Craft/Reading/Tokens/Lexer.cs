@@ -1,4 +1,4 @@
-using PatternStudio.Craft.Terms;
+using System.Buffers;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Reading.Tokens;
@@ -6,22 +6,33 @@ namespace PatternStudio.Craft.Reading.Tokens;
 /// <summary>Parts a text into tokens. Permissive: every text has tokens, in one pass.</summary>
 internal sealed class Lexer
 {
+    /// <summary>So many at least in ordinary text; where a text has shorter ones, more room is taken.</summary>
+    private const int CharactersPerToken = 3;
+
+    /// <summary>A cross as a times sign.</summary>
+    private static readonly WordForm Times = WordForm.Usual("times", "×");
+    private static readonly WordForm And = WordForm.Usual("and", "and");
+
     private readonly string text;
     private readonly int end;
-    private readonly List<Token> tokens = [];
+    private Token[] tokens;
+    private int count;
+    private readonly WordForms forms = new();
     private readonly Emphasis emphasis;
     private int at;
     private bool startsLine = true;
     private bool glued;
 
-    private Lexer(string text, int end) => (this.text, this.end, emphasis) = (text, end, new Emphasis(text, end));
+    private Lexer(string text, int end) => (this.text, this.end, emphasis, tokens) = (text, end, new Emphasis(text, end), ArrayPool<Token>.Shared.Rent((end / CharactersPerToken) + 16));
 
     /// <summary>The tokens of the first <paramref name="length"/> characters.</summary>
     public static Token[] Read(string text, int length)
     {
         var lexer = new Lexer(text, length);
         while (lexer.at < lexer.end) lexer.ReadOne();
-        return [.. lexer.tokens];
+        Token[] read = [.. lexer.tokens.AsSpan(0, lexer.count)];
+        ArrayPool<Token>.Shared.Return(lexer.tokens, clearArray: true);
+        return read;
     }
 
     private char Now => text[at];
@@ -80,18 +91,17 @@ internal sealed class Lexer
         char.IsLetter(Now) || (Now is '\'' or '’' && char.IsLetter(Ahead())) || char.GetUnicodeCategory(Now) == System.Globalization.UnicodeCategory.NonSpacingMark;
 
     /// <summary>'x' as a times sign: 'inc x 6', 'inc x6'.</summary>
-    private bool IsCross() => Now is 'x' or 'X' && !char.IsLetter(Ahead()) && (char.IsAsciiDigit(Ahead()) || Ahead() is ' ' || glued && tokens is [.., { Kind: TokenKind.Number }]);
+    private bool IsCross() => Now is 'x' or 'X' && !char.IsLetter(Ahead()) && (char.IsAsciiDigit(Ahead()) || Ahead() is ' ' || glued && count > 0 && tokens[count - 1].Kind == TokenKind.Number);
 
     private void ReadMark()
     {
         int start = at;
         char mark = text[at++];
         if (mark == '.' && EndsAbbreviation()) return;
-        TokenKind kind = mark == '+' && tokens is [.., { Kind: TokenKind.Number }] ? TokenKind.Other : Marks.KindOf(mark);
-        if (mark == '*' && tokens.Count > 0 && IsTimesSign())
+        TokenKind kind = mark == '+' && count > 0 && tokens[count - 1].Kind == TokenKind.Number ? TokenKind.Other : Marks.KindOf(mark);
+        if (mark == '*' && count > 0 && IsTimesSign())
         {
-            tokens.Add(new Token(TokenKind.Word, "times", 0, TextSpan.FromTo(start, at), startsLine, glued));
-            (startsLine, glued) = (false, true);
+            AddForm(TokenKind.Word, Times, start);
             return;
         }
         if (kind == TokenKind.Star) while (at < end && (Now == mark || (Now == ' ' && Ahead() == mark && mark == '*'))) at++;
@@ -107,7 +117,7 @@ internal sealed class Lexer
     /// <summary>'(2 sc, inc)*6', 'inc * 6': a star between what is repeated and a bare number multiplies.</summary>
     private bool IsTimesSign()
     {
-        if (startsLine || tokens[^1].Kind is not (TokenKind.Close or TokenKind.Word)) return false;
+        if (startsLine || tokens[count - 1].Kind is not (TokenKind.Close or TokenKind.Word)) return false;
         int next = at;
         while (next < end && text[next] == ' ') next++;
         int digits = next;
@@ -120,8 +130,8 @@ internal sealed class Lexer
     /// <summary>The dot of 'sc. in next', 'rep. from *': glued to a short word and followed by more of the same sentence.</summary>
     private bool EndsAbbreviation()
     {
-        if (!glued || tokens.Count == 0 || tokens[^1] is not { Kind: TokenKind.Word, Span.Length: <= 5 }) return false;
-        if (tokens[^1].Word is "dk" or "lt" or "med" or "no" or "approx" or "incl" && at < end && text[at] == ' ') return true;
+        if (!glued || count == 0 || tokens[count - 1] is not { Kind: TokenKind.Word, Span.Length: <= 5 }) return false;
+        if (tokens[count - 1].Word is "dk" or "lt" or "med" or "no" or "approx" or "incl" && at < end && text[at] == ' ') return true;
         int next = at;
         while (next < end && text[next] == ' ') next++;
         return next < end && (char.IsLower(text[next]) || text[next] is ',' or ';');
@@ -129,18 +139,37 @@ internal sealed class Lexer
 
     private void Add(TokenKind kind, int start, int value = 0)
     {
-        string raw = kind is TokenKind.Word or TokenKind.Star ? text[start..at] : kind is TokenKind.Open or TokenKind.Close or TokenKind.Other ? text[start..at] : "";
-        string word = kind switch
-        {
-            TokenKind.Word => Synonyms.Usual(raw.ToLowerInvariant().Replace('’', '\'')),
-            TokenKind.Star => raw.Replace(" ", "", StringComparison.Ordinal),
-            TokenKind.Other when raw is "×" or "x" or "X" => "times",
-            TokenKind.Other when raw == "&" => "and",
-            _ => raw,
-        };
-        if (kind == TokenKind.Other && word is "times" or "and") kind = TokenKind.Word;
-        tokens.Add(new Token(kind, word, value, TextSpan.FromTo(start, at), startsLine, glued));
+        WordForm form = FormOf(kind, text.AsSpan(start, at - start), value);
+        AddForm(form == Times || form == And ? TokenKind.Word : kind, form, start, value);
+    }
+
+    private void AddForm(TokenKind kind, WordForm form, int start, int value = 0)
+    {
+        if (count == tokens.Length) Grow();
+        tokens[count++] = new Token(kind, form, value, TextSpan.FromTo(start, at), startsLine, glued);
         startsLine = false;
         glued = true;
     }
+
+    private void Grow()
+    {
+        Token[] larger = ArrayPool<Token>.Shared.Rent(tokens.Length * 2);
+        tokens.CopyTo(larger, 0);
+        ArrayPool<Token>.Shared.Return(tokens, clearArray: true);
+        tokens = larger;
+    }
+
+    private WordForm FormOf(TokenKind kind, ReadOnlySpan<char> raw, int value) => kind switch
+    {
+        TokenKind.Word => forms.Word(raw),
+        TokenKind.Number => WordForm.InDigits,
+        TokenKind.Ordinal => value == 1 ? WordForm.First : WordForm.Nth,
+        TokenKind.Comma => WordForm.Comma,
+        TokenKind.Colon => WordForm.Colon,
+        TokenKind.Hyphen => WordForm.Hyphen,
+        TokenKind.Other when raw is "×" or "x" or "X" => Times,
+        TokenKind.Other when raw is "&" => And,
+        TokenKind.Star or TokenKind.Open or TokenKind.Close or TokenKind.Other => forms.Mark(raw),
+        _ => WordForm.None,
+    };
 }

@@ -1,5 +1,4 @@
 using PatternStudio.Craft.Reading.Tree;
-using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Reading.Tokens;
@@ -14,7 +13,7 @@ internal static class Numbers
         int? value = token.Kind switch
         {
             TokenKind.Number => token.Value,
-            TokenKind.Word => Synonyms.Number(token.Word) ?? (IsOneMisprinted(cursor) ? 1 : null),
+            TokenKind.Word => token.Form.Number ?? (IsOneMisprinted(cursor) ? 1 : null),
             _ => null,
         };
         if (value is null) return null;
@@ -44,6 +43,7 @@ internal static class Numbers
         int? first = cursor.Kind == TokenKind.Dash && SizeList.IsAt(cursor, 1) ? null : TakePlain(cursor);
         if (first is null && !(cursor.Kind == TokenKind.Dash && SizeList.IsAt(cursor, 1))) return null;
         if (first is null) cursor.At++;
+        if (first is not null && !SizeList.IsAt(cursor, 0)) return SizedNumber.Of(first.Value, cursor.SpanFrom(from));
         var values = new List<int?> { first };
         while (SizeList.IsAt(cursor, 0)) SizeList.Take(cursor, values);
         TextSpan span = cursor.SpanFrom(from);
@@ -59,7 +59,7 @@ internal static class Numbers
         int? value = token.Kind switch
         {
             TokenKind.Ordinal => token.Value,
-            TokenKind.Word => Synonyms.Ordinal(token.Word),
+            TokenKind.Word => token.Form.Ordinal,
             _ => null,
         };
         if (value is not null) cursor.At++;

@@ -8,7 +8,19 @@ internal sealed class Phrase
 {
     private readonly Element[] elements;
 
-    public Phrase(string pattern) => elements = [.. pattern.Split(' ').Select(Element.Of)];
+    /// <summary>The marks of all words that the phrase can begin with (<see cref="WordMarks"/>).</summary>
+    public ulong Beginnings { get; }
+
+    public Phrase(string pattern)
+    {
+        elements = [.. pattern.Split(' ').Select(Element.Of)];
+        foreach (Element element in elements)
+        {
+            Beginnings |= element.Marks;
+            if (!element.Optional) return;
+        }
+        Beginnings |= WordMarks.Anything;
+    }
 
     /// <summary>The words that the phrase can begin with: those of its first element, and of the next where that may be left out.</summary>
     public IEnumerable<string> FirstWords()
@@ -21,7 +33,10 @@ internal sealed class Phrase
     }
 
     /// <summary>The position after the phrase, where it stands at <paramref name="at"/>; -1 where it does not.</summary>
-    public int Match(ReadOnlySpan<Token> tokens, int at)
+    public int Match(ReadOnlySpan<Token> tokens, int at) =>
+        (Beginnings & ((uint)at < (uint)tokens.Length ? tokens[at].Form.Marks : WordMarks.Anything)) == 0 ? -1 : MatchAll(tokens, at);
+
+    private int MatchAll(ReadOnlySpan<Token> tokens, int at)
     {
         foreach (Element element in elements)
         {
@@ -33,29 +48,42 @@ internal sealed class Phrase
         return at;
     }
 
-    private sealed record Element(string[] Words, bool Optional)
+    private sealed class Element(string[] words, bool optional)
     {
+        public string[] Words { get; } = words;
+
+        public bool Optional { get; } = optional;
+
+        public ulong Marks { get; } = words.Aggregate(0UL, (marks, word) => marks | MarkOf(word));
+
         public static Element Of(string text)
         {
             bool optional = text.EndsWith('?');
             return new Element((optional ? text[..^1] : text).Split('|'), optional);
         }
 
-        public bool Fits(in Token token)
+        public bool Fits(in Token token) => (Marks & token.Form.Marks) != 0 && token.Kind switch
+        {
+            TokenKind.Word => IsOneOf(token.Word) || (token.Word == "an" && IsOneOf("a")),
+            TokenKind.Ordinal => (Marks & WordMarks.Ordinal) != 0 || (token.Value == 1 && IsOneOf("first")),
+            TokenKind.Hyphen => false,
+            _ => (Marks & token.Form.Marks & WordMarks.Kinds) != 0,
+        };
+
+        private bool IsOneOf(string said)
         {
             foreach (string word in Words)
-                if (Fits(word, token)) return true;
+                if (word == said) return true;
             return false;
         }
 
-        private static bool Fits(string word, in Token token) => word switch
+        private static ulong MarkOf(string word) => word switch
         {
-            "," => token.Kind == TokenKind.Comma,
-            ":" => token.Kind == TokenKind.Colon,
-            "#" => token.Kind == TokenKind.Number,
-            "##" => token.Kind == TokenKind.Ordinal,
-            "a" => token.Kind == TokenKind.Word && token.Word is "a" or "an",
-            _ => token.Kind == TokenKind.Word ? token.Word == word : token.Kind == TokenKind.Ordinal && token.Value == 1 && word == "first",
+            "," => WordMarks.Comma,
+            ":" => WordMarks.Colon,
+            "#" => WordMarks.Number,
+            "##" => WordMarks.Ordinal,
+            _ => WordMarks.Of(word),
         };
     }
 }

@@ -6,15 +6,21 @@ internal sealed class PhraseSet
     private readonly Dictionary<string, List<int>> byFirstWord = new(StringComparer.Ordinal);
     private readonly Phrase[] phrases;
 
+    /// <summary>The marks of all words that one of the phrases can begin with.</summary>
+    private readonly ulong beginnings;
+
     public PhraseSet(IEnumerable<Phrase> all)
     {
         phrases = [.. all];
         for (int i = 0; i < phrases.Length; i++)
+        {
+            beginnings |= phrases[i].Beginnings;
             foreach (string word in phrases[i].FirstWords().Distinct())
             {
                 if (!byFirstWord.TryGetValue(word, out List<int>? places)) byFirstWord[word] = places = [];
                 places.Add(i);
             }
+        }
     }
 
     /// <summary>True where one of the phrases stands at the cursor.</summary>
@@ -23,7 +29,7 @@ internal sealed class PhraseSet
     /// <summary>The index of the first phrase that stands at the cursor; -1 where none does.</summary>
     public int IndexAt(Cursor cursor)
     {
-        if (byFirstWord.TryGetValue(Key(cursor.Now), out List<int>? places))
+        if ((beginnings & cursor.Now.Form.Marks) != 0 && byFirstWord.TryGetValue(Key(cursor.Now), out List<int>? places))
             foreach (int i in places)
                 if (cursor.Is(phrases[i])) return i;
         return -1;

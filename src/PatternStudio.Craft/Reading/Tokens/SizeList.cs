@@ -55,6 +55,7 @@ internal static class SizeList
         {
             if (context.Tokens[i].Kind != TokenKind.Number) continue;
             cursor.At = i + 1;
+            if (!IsAt(cursor, 0)) continue;
             var values = new List<int?> { 0 };
             while (IsAt(cursor, 0) && values.Count < MostSizes) Take(cursor, values);
             longest = Math.Max(longest, values.Count);

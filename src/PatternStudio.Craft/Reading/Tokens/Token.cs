@@ -3,7 +3,7 @@ using PatternStudio.Craft.Text;
 namespace PatternStudio.Craft.Reading.Tokens;
 
 /// <summary>What a token is.</summary>
-internal enum TokenKind
+internal enum TokenKind : byte
 {
     End,
     Word,
@@ -43,13 +43,16 @@ internal enum TokenKind
 
 /// <summary>One word, number or mark of the text.</summary>
 /// <param name="Kind">What it is.</param>
-/// <param name="Word">For words: lower case, synonyms replaced. For others: the mark itself.</param>
+/// <param name="Form">What the reader knows of the word or mark.</param>
 /// <param name="Value">For numbers and ordinals; capped just above <see cref="ReadingLimits.Number"/>.</param>
 /// <param name="Span">Where it stands.</param>
 /// <param name="StartsLine">True for the first token of a line.</param>
 /// <param name="Glued">True where no blank stands before it.</param>
-internal readonly record struct Token(TokenKind Kind, string Word, int Value, TextSpan Span, bool StartsLine, bool Glued)
+internal readonly record struct Token(TokenKind Kind, WordForm Form, int Value, TextSpan Span, bool StartsLine, bool Glued)
 {
+    /// <summary>For words: lower case, synonyms replaced. For others: the mark itself.</summary>
+    public string Word => Form.Word;
+
     /// <summary>True for the word (as the reader calls it).</summary>
     public bool IsWord(string word) => Kind == TokenKind.Word && Word == word;
 }

@@ -10,7 +10,12 @@ namespace PatternStudio.Craft.Reading.Tree;
 public sealed record SizedNumber(EquatableArray<int?> Values, TextSpan Span)
 {
     /// <summary>The same number for every size.</summary>
-    public static SizedNumber Of(int value, TextSpan span = default) => new([value], span);
+    public static SizedNumber Of(int value, TextSpan span = default) => new(value is >= 0 and < Shared ? Small[value] : [value], span);
+
+    /// <summary>Most numbers of a pattern are small: their lists are shared.</summary>
+    private const int Shared = 256;
+
+    private static readonly EquatableArray<int?>[] Small = [.. Enumerable.Range(0, Shared).Select(value => EquatableArray.Create<int?>([value]))];
 
     /// <summary>True where every size has the same number.</summary>
     public bool IsPlain => Values.Count == 1;
