@@ -151,6 +151,15 @@ public sealed class FinishedSizeTests
         Assert.Equal((30, 10.5), (Math.Round(piece.Around!.Value.Centimetres, 6), Math.Round(piece.Height.Value.Centimetres, 6)));
     }
 
+    [Theory]
+    [InlineData("001-plain-sc-cloth", SizeSource.Gauge)]
+    [InlineData("017-traditional-granny", SizeSource.GaugeOrRounds)]
+    [InlineData("037-tile-square", SizeSource.TileSwatch)]
+    [InlineData("041-toy-ball", SizeSource.WorkedPiece)]
+    [InlineData("051-hat-three-sizes", SizeSource.Gauge)]
+    public void A_construction_tells_what_its_size_comes_from(string name, SizeSource source) =>
+        Assert.Equal(source, Piece(Right(name), "16 sc, 18 rows = 10 x 10 cm").Construction.SizeFrom);
+
     public static TheoryData<string> Patterns =>
         [.. Directory.EnumerateFiles(Repository.Path("tests/PatternStudio.Craft.Tests/RightPatterns"), "*.txt").Select(path => Path.GetFileNameWithoutExtension(path)!).Order(StringComparer.Ordinal)];
 
