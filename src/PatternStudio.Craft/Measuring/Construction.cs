@@ -92,6 +92,9 @@ public sealed record Construction(ConstructionKind Kind, string Reason)
     /// <summary>True where chain arches carry so much of the fabric that its size can't follow from stitches: lace.</summary>
     public bool IsLace { get; init; }
 
+    /// <summary>Why a border can't be what was worked of it; null where it can. Then neither size nor yarn is known from its first round on.</summary>
+    public string? WhyNotWhole { get; init; }
+
     /// <summary>How the body is put together, for <see cref="ConstructionKind.Bordered"/>; else null.</summary>
     public Construction? Body { get; init; }
 
