@@ -70,7 +70,9 @@ public static class ConstructionFinder
     {
         bool flat = first.Into >= 0 && piece.Rows[first.Into] is { Kind: RowKind.Foundation, Joined: false } foundation && foundation.Chains() > 3 && HasFoot(first, FootKind.Chain);
         if ((!flat && !HasFoot(first, FootKind.OtherSide)) || first.Length > Longest) return null;
-        return first.Cells().Where(cell => cell.Kind == CellKind.Stitch).SelectMany(cell => cell.Feet).Where(foot => foot.Kind is FootKind.Chain or FootKind.OtherSide).Select(foot => foot.Place).Distinct().LongCount();
+        long chains = first.Cells().Where(cell => cell.Kind == CellKind.Stitch).SelectMany(cell => cell.Feet).Where(foot => foot.Kind is FootKind.Chain or FootKind.OtherSide).Select(foot => foot.Place).Distinct().LongCount();
+        // One stitch in each chain is the first round of a tube, whenever the chain is joined; an oval has more at its ends.
+        return HasFoot(first, FootKind.OtherSide) || first.Cells().LongCount(cell => cell.Kind == CellKind.Stitch) > chains + 1 ? chains : null;
     }
 
     private static bool HasFoot(WorkedRow row, FootKind kind) =>

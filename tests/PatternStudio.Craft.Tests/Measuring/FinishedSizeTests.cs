@@ -83,6 +83,15 @@ public sealed class FinishedSizeTests
         Assert.Equal((12, 12), (Math.Round(panel.Width.Value.Centimetres, 6), Math.Round(panel.Height.Value.Centimetres, 6)));
     }
 
+    /// <summary>60 stitches at 16 to 10 cm are 37.5 cm round: one stitch in each chain of a ring is a tube, also where its rounds are turned.</summary>
+    [Fact]
+    public void A_ring_of_chains_worked_once_round_is_no_oval()
+    {
+        PieceSchedule cowl = Piece(Right("111-turned-rounds"), "16 sc, 18 rows = 10 x 10 cm");
+        Assert.Equal(ConstructionKind.Tube, cowl.Construction.Kind);
+        Assert.Equal(37.5, cowl.Around!.Value.Centimetres, 6);
+    }
+
     /// <summary>A border 'evenly around' without a number: whatever was worked of it, size and yarn are not claimed from there on, and the body's rows keep theirs.</summary>
     [Fact]
     public void A_border_of_unknown_stitches_has_no_size_and_no_yarn()
