@@ -6,7 +6,7 @@ namespace PatternStudio.Studio.Materials;
 /// <summary>Swatches and yarns as the engine measures with them.</summary>
 internal static class Measures
 {
-    public static PatternStudio.Craft.Measuring.Swatch ToMeasure(this SwatchDetails swatch) => new(
+    public static PatternStudio.Craft.Measuring.Swatch? ToMeasure(this SwatchDetails swatch) => swatch.Counted != Counting.Stitches ? null : new(
         swatch.Stitches,
         swatch.Rows,
         Length.FromCentimetres(swatch.WidthCm),
