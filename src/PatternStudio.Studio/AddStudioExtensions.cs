@@ -31,6 +31,7 @@ public static class AddStudioExtensions
         services.AddSingleton<Photos>();
         services.AddSingleton<Yarns>();
         services.AddSingleton<Stash>();
+        services.AddSingleton<StashDesigns>();
         return services;
     }
 

@@ -16,6 +16,9 @@ public static class Numbers
     /// <summary>For a form: '10.5'; empty for null.</summary>
     public static string Write(double? number) => number?.ToString("0.###", CultureInfo.InvariantCulture) ?? "";
 
+    /// <summary>For a form: '4.50'; empty for null.</summary>
+    public static string Money(decimal? amount) => amount?.ToString("0.00", CultureInfo.InvariantCulture) ?? "";
+
     /// <summary>A length to the half centimetre: '52.5'. A tape tells no more of crochet.</summary>
     public static string Centimetres(double cm) => (Math.Round(cm * 2) / 2).ToString("0.#", CultureInfo.InvariantCulture);
 

@@ -10,6 +10,9 @@ namespace PatternStudio.Web.Features.Desk;
 /// <summary>Swatches and yarn: every change shows in the numbers at once.</summary>
 public sealed partial class DeskPage
 {
+    /// <summary>A swatch that was begun and neither kept nor given up: the form closed by a key begins with it.</summary>
+    private SwatchInput? swatchDraft;
+
     [Inject]
     private Swatches Swatches { get; set; } = null!;
 
@@ -28,9 +31,13 @@ public sealed partial class DeskPage
             { dialog => dialog.Kept, kept },
             { dialog => dialog.Yarns, yarns },
             { dialog => dialog.LikelyYarn, design!.YarnId },
+            { dialog => dialog.Draft, swatchDraft ??= SwatchInput.New(Moments.Today) },
+            { dialog => dialog.Dropped, EventCallback.Factory.Create(this, () => swatchDraft = null) },
         };
-        IDialogReference dialog = await Dialogs.ShowAsync<SwatchDialog>(Words[kept is null ? "AddSwatchTitle" : "ChangeSwatchTitle"], parameters);
-        if (await dialog.Result is { Canceled: false }) await RefreshAsync();
+        IDialogReference dialog = await Dialogs.ShowAsync<SwatchDialog>(Words[kept is null ? "AddSwatchTitle" : "ChangeSwatchTitle"], parameters, SwatchDialog.Options);
+        bool keptIt = await dialog.Result is { Canceled: false };
+        if (keptIt && kept is null) swatchDraft = null;
+        if (keptIt) await RefreshAsync();
     }
 
     private async Task RemoveSwatchAsync(KeptSwatch swatch) => await DoAsync(Swatches.RemoveAsync(caller, swatch.Id));
