@@ -6,10 +6,10 @@ public enum ConstructionKind
     /// <summary>Nothing is measured by it: see <see cref="Construction.Reason"/>.</summary>
     NotKnown,
 
-    /// <summary>Blocks worked one beside the other from corner to corner; their size is not known from a swatch in rows.</summary>
+    /// <summary>Blocks worked one beside the other from corner to corner; their size is known from a swatch in tiles, not from one in rows.</summary>
     Tiles,
 
-    /// <summary>Rounds along both sides of a chain; their size is not worked out yet.</summary>
+    /// <summary>Rounds along both sides of a chain.</summary>
     Oval,
 
     /// <summary>Rows of (nearly) the same width.</summary>
@@ -32,6 +32,15 @@ public enum ConstructionKind
 
     /// <summary>Rounds of the same count above each other.</summary>
     Tube,
+
+    /// <summary>Lace, shells or arches held by plain rows of one width: an edging on its base row.</summary>
+    RowsOnPlain,
+
+    /// <summary>Rounds that grow from a centre and then go straight up: a hat, a basket.</summary>
+    CrownAndTube,
+
+    /// <summary>Rows with rounds all about them: a cloth with its border.</summary>
+    Bordered,
 }
 
 /// <summary>The construction of a piece.</summary>
@@ -42,6 +51,24 @@ public sealed record Construction(ConstructionKind Kind, string Reason)
     /// <summary>Corners of each round, for <see cref="ConstructionKind.Polygon"/>; else 0.</summary>
     public int Corners { get; init; }
 
+    /// <summary>Stitches across the plain rows, for <see cref="ConstructionKind.RowsOnPlain"/>; chains that an oval goes round; else 0.</summary>
+    public long Places { get; init; }
+
+    /// <summary>Rows of the crown or of the body that the border goes round; else 0.</summary>
+    public int FirstRows { get; init; }
+
+    /// <summary>True for a tube that rises from the edge of a flat base (worked into one loop there): a basket, and no hat.</summary>
+    public bool HasBase { get; init; }
+
+    /// <summary>True where chain arches carry so much of the fabric that its size can't follow from stitches: lace.</summary>
+    public bool IsLace { get; init; }
+
+    /// <summary>How the body is put together, for <see cref="ConstructionKind.Bordered"/>; else null.</summary>
+    public Construction? Body { get; init; }
+
+    /// <summary>The tiles, where they come out as a square or rectangle; else null.</summary>
+    public TileGrid? Grid { get; init; }
+
     /// <summary>True where the piece is worked in rounds.</summary>
-    public bool InRounds => Kind is ConstructionKind.Circle or ConstructionKind.Polygon or ConstructionKind.Tube;
+    public bool InRounds => Kind is ConstructionKind.Circle or ConstructionKind.Polygon or ConstructionKind.Tube or ConstructionKind.CrownAndTube or ConstructionKind.Oval;
 }

@@ -14,11 +14,26 @@ public static class ConstructionFinder
     {
         List<WorkedRow> rows = [.. piece.Rows.Where(row => row is { Status: RowStatus.Checked, Kind: not RowKind.Foundation })];
         if (rows.Count == 0) return NotKnown("No row of this piece could be checked, so there is nothing to measure.");
-        if (rows.Exists(row => row.Kind != rows[0].Kind)) return NotKnown("The piece has rows and rounds together; their size together is not worked out yet.");
         List<RowTally> tallies = [.. rows.Select(row => RowTally.Of(row, forms))];
-        if (rows[0].Kind != RowKind.Round) return Rows(rows, tallies);
-        return IsOval(piece, rows[0]) ? new Construction(ConstructionKind.Oval, "The rounds begin along both sides of a chain; the size of such an oval is not worked out yet.") : Rounds(rows, tallies);
+        int body = rows.TakeWhile(row => row.Kind == rows[0].Kind).Count();
+        if (body < rows.Count) return Mixed(rows, tallies, body);
+        Construction found = rows[0].Kind != RowKind.Round ? Rows(rows, tallies) : OvalChains(piece, rows[0]) is { } chains ? Oval(chains) : Rounds(rows, tallies);
+        return found with { IsLace = found.Kind != ConstructionKind.RowsOnPlain && IsLace(tallies) };
     }
+
+    /// <summary>Rows first and then rounds are a body and its border; anything else together is not worked out.</summary>
+    private static Construction Mixed(List<WorkedRow> rows, List<RowTally> tallies, int bodyRows)
+    {
+        const string Why = "The piece has rows and rounds together; their size together is not worked out yet.";
+        if (rows[0].Kind == RowKind.Round || rows.Skip(bodyRows).Any(row => row.Kind != RowKind.Round)) return NotKnown(Why);
+        Construction body = Rows(rows[..bodyRows], tallies[..bodyRows]);
+        return body.Kind is ConstructionKind.StraightRows or ConstructionKind.RowsOnPlain or ConstructionKind.CornerToCorner
+            ? new Construction(ConstructionKind.Bordered, $"A body with {rows.Count - bodyRows} rounds all about it. {body.Reason}") { FirstRows = bodyRows, Body = body, IsLace = IsLace(tallies) }
+            : NotKnown(body.Kind == ConstructionKind.NotKnown ? body.Reason : Why);
+    }
+
+    /// <summary>A third of the width in arches, and the fabric is as large as it is pinned.</summary>
+    private static bool IsLace(List<RowTally> tallies) => tallies.Sum(tally => tally.InArches) * 3 > tallies.Sum(tally => tally.Places);
 
     private static Construction Rounds(List<WorkedRow> rows, List<RowTally> tallies)
     {
@@ -28,13 +43,22 @@ public static class ConstructionFinder
         List<long> places = [.. tallies.Select(tally => tally.Places)];
         if (rows.Count > 2 && (places.TrueForAll(count => count == places[0]) || (HasFoot(rows[0], FootKind.Chain) && places.Max() * 4 <= places.Min() * 5 && places.Min() >= Fewest)))
             return new Construction(ConstructionKind.Tube, $"Every round has {Spread(places)} stitches, so the piece is a tube.");
-        return new Construction(ConstructionKind.Circle, "The rounds grow round a centre without corner spaces.");
+        return CrownFinder.Find(rows, tallies) ?? new Construction(ConstructionKind.Circle, "The rounds grow round a centre without corner spaces.");
     }
 
-    /// <summary>Rounds into a chain that is not joined to a ring go round it; two or three chains are only the start of a centre.</summary>
-    private static bool IsOval(WorkedPiece piece, WorkedRow first) =>
-        HasFoot(first, FootKind.OtherSide)
-        || (first.Into >= 0 && piece.Rows[first.Into] is { Kind: RowKind.Foundation, Joined: false } foundation && foundation.Chains() > 3 && HasFoot(first, FootKind.Chain));
+    private static Construction Oval(long chains) =>
+        new(ConstructionKind.Oval, $"The rounds go along both sides of a chain and round its ends: an oval about {chains} chains.") { Places = chains };
+
+    /// <summary>
+    /// Chains that the first round works into on both sides; null where it does not. Rounds into a chain that is not joined to a ring go round it; two or three
+    /// chains are only the start of a centre.
+    /// </summary>
+    private static long? OvalChains(WorkedPiece piece, WorkedRow first)
+    {
+        bool flat = first.Into >= 0 && piece.Rows[first.Into] is { Kind: RowKind.Foundation, Joined: false } foundation && foundation.Chains() > 3 && HasFoot(first, FootKind.Chain);
+        if (!flat && !HasFoot(first, FootKind.OtherSide)) return null;
+        return first.Cells().SelectMany(cell => cell.Feet).Where(foot => foot.Kind is FootKind.Chain or FootKind.OtherSide).Select(foot => foot.Place).Distinct().LongCount();
+    }
 
     private static bool HasFoot(WorkedRow row, FootKind kind) =>
         row.Runs.Any(run => run.Unit.Any(cell => cell.Feet.Any(foot => foot.Kind == kind)));
@@ -47,9 +71,11 @@ public static class ConstructionFinder
         long widest = places.Max();
         if (widest - places.Min() <= Math.Max(1, widest / 20))
             return new Construction(ConstructionKind.StraightRows, $"Rows of {Spread(places)} stitches, chains of spaces counted one each.");
-        if (IsTiled(rows)) return new Construction(ConstructionKind.Tiles, "The piece is worked in tiles; their size can't be told from a swatch in rows. Measure one tile and multiply.");
+        if (IsTiled(rows)) return Tiled(rows);
         if (Diagonal.Fits(places, tallies.Average(tally => tally.Height), (from, to) => Slant.Leans(rows, from, to)))
             return new Construction(ConstructionKind.CornerToCorner, "The rows grow evenly from a corner and fall evenly to the opposite one.");
+        if (PlainRows.Across(rows, tallies) is { } plain)
+            return new Construction(ConstructionKind.RowsOnPlain, $"Plain rows of {plain} stitches hold the others, which reach over the same width.") { Places = plain };
         return (Uneven(places) ?? Bending.Reason(rows, tallies)) is { } reason ? NotKnown(reason) : new Construction(ConstructionKind.ShapedRows, $"The rows widen and narrow: {places.Min()} to {widest} stitches.");
     }
 
@@ -59,6 +85,17 @@ public static class ConstructionFinder
     /// <summary>Tiles: rows that move by slip stitches again and again on their way and stand in spaces of the row below.</summary>
     private static bool IsTiled(List<WorkedRow> rows) =>
         rows.Count > 2 && rows.Skip(1).Count(row => row.Runs.Sum(run => run.Unit.Count(cell => cell.Kind == CellKind.Join) * run.Times) > 1) * 2 > rows.Count;
+
+    private static Construction Tiled(List<WorkedRow> rows)
+    {
+        TileGrid? grid = TileGrid.From([.. rows.Select(row => row.Runs.Sum(run => run.Unit.Count(IsTile) * run.Times))]);
+        return new Construction(ConstructionKind.Tiles, grid is { } known
+            ? $"The piece is worked in tiles, {known.Short} by {known.Long}. Their size can't be told from a swatch in rows: count a swatch in tiles, such as '5 x 5 tiles = 12 x 12 cm'."
+            : "The piece is worked in tiles; their size can't be told from a swatch in rows. Measure one tile and multiply.") { Grid = grid };
+    }
+
+    /// <summary>Every tile has one chain that stands for its upright.</summary>
+    private static bool IsTile(Cell cell) => cell is { Kind: CellKind.Chains, Chains: > 1 } or { Kind: CellKind.TurningChain, Chains: > 1 };
 
     /// <summary>
     /// Why the counts alone can't tell a width: a row that half as many stitches more are worked into ruffles or fans out, and counts that go up and

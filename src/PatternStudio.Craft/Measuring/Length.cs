@@ -25,7 +25,9 @@ public readonly record struct Length : IComparable<Length>
 
     public static Length FromInches(double inches) => new(inches * MillimetresPerInch);
 
-    /// <summary>Reads '4½ in', '3 1/2"', '10,5 cm', '95 mm'. A unit is needed: 4 may be inches or centimetres.</summary>
+    /// <summary>
+    /// Reads '4½ in', '3 1/2"', '10,5 cm', '95 mm', '1.5 m', '5 ft', and '10 cm (4 in)' where both say the same. A unit is needed: 4 may be inches or centimetres.
+    /// </summary>
     public static Parsed<Length> Parse(string text) => MeasureReader.ReadLength(text);
 
     public static Length operator +(Length left, Length right) => new(left.Millimetres + right.Millimetres);
@@ -57,6 +59,17 @@ public readonly record struct Length : IComparable<Length>
 
     /// <summary>'9¾ in': to the quarter inch, as patterns state it (to the sixteenth below one inch).</summary>
     public string InInches() => Fractions.Write(Inches, Math.Abs(Inches) < 1 ? 16 : 4) + " in";
+
+    /// <summary>
+    /// As a pattern prints it, '25.5 cm (10 in)': centimetres to the half, inches to the quarter, each rounded from the unrounded length and never from the
+    /// other, halves away from zero. Below 2 cm to the millimetre and the sixteenth, since a half centimetre is too coarse for a button band.
+    /// </summary>
+    public string ForPrint() => Math.Abs(Millimetres) < 20
+        ? $"{InCentimetres()} ({Fractions.Write(Inches, 16)} in)"
+        : $"{(Math.Round(Settled(Centimetres * 2), MidpointRounding.AwayFromZero) / 2).ToString("0.#", CultureInfo.InvariantCulture)} cm ({Fractions.Write(Settled(Inches), 4)} in)";
+
+    /// <summary>Binary fractions make 10.25 cm a hair less than it is; a thousand-millionth put right before halves are rounded.</summary>
+    private static double Settled(double number) => Math.Round(number, 9);
 
     /// <summary>'25.5 cm (10 in)'.</summary>
     public override string ToString() => $"{InCentimetres()} ({InInches()})";

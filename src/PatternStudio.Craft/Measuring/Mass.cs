@@ -18,7 +18,12 @@ public readonly record struct Mass : IComparable<Mass>
 
     public static Mass FromOunces(double ounces) => new(ounces * GramsPerOunce);
 
+    /// <summary>Reads '12 g', '0,5 oz', '1 1/2 lb', '0.1 kg', and '100 g (3.5 oz)' where both say the same.</summary>
+    public static Parsed<Mass> Parse(string text) => MeasureReader.ReadMass(text);
+
     public static Mass operator +(Mass left, Mass right) => new(left.Grams + right.Grams);
+
+    public static Mass operator -(Mass left, Mass right) => new(left.Grams - right.Grams);
 
     public static Mass operator *(Mass mass, double times) => new(mass.Grams * times);
 

@@ -6,7 +6,8 @@ namespace PatternStudio.Craft.Measuring;
 /// <summary>A piece of a measurement: a number, a word, or a sign.</summary>
 /// <param name="Number">The number, for numbers; else null.</param>
 /// <param name="Word">In lower case without a final period; the sign itself for signs; empty for numbers.</param>
-internal readonly record struct MeasureToken(double? Number, string Word, TextSpan Span);
+/// <param name="Doubt">For numbers that may be read in two ways, both of them ('1000 or 1'); else null.</param>
+internal readonly record struct MeasureToken(double? Number, string Word, TextSpan Span, string? Doubt = null);
 
 /// <summary>
 /// Cuts '3 1/2" x 10,5 cm' into numbers, words and signs. '4½', '4 1/2', '4-1/2' and '4.5' are one number each; a comma between digits is a
@@ -30,13 +31,24 @@ internal static class MeasureScanner
         if (IsDigit(text, at) || Fractions.ValueOf(text[at]) is not null)
         {
             (double number, int numberEnd) = ScanNumber(text, at);
-            tokens.Add(new MeasureToken(number, "", TextSpan.FromTo(at, numberEnd)));
+            tokens.Add(new MeasureToken(number, "", TextSpan.FromTo(at, numberEnd), Thousands(text[at..numberEnd])));
             return numberEnd;
         }
         int end = ScanWord(text, at);
         string word = text[at..end].ToLowerInvariant().TrimEnd('.');
         if (word.Length > 0) tokens.Add(new MeasureToken(null, word, TextSpan.FromTo(at, end)));
         return end;
+    }
+
+    /// <summary>
+    /// '1,000' is a thousand to some makers and one to others, and so is '1.000'. '0,125' and '12,5' are decimals to everybody.
+    /// </summary>
+    private static string? Thousands(string digits)
+    {
+        int mark = digits.IndexOfAny([',', '.']);
+        if (mark is < 1 or > 3 || digits.Length - mark != 4 || digits[0] == '0' || !digits.All(sign => char.IsAsciiDigit(sign) || sign is ',' or '.')) return null;
+        string whole = digits[..mark], part = digits[(mark + 1)..];
+        return $"'{digits}' may be {whole}{part} or {whole}.{part.TrimEnd('0').PadRight(1, '0')}: write it without the mark, or with another number of decimals.";
     }
 
     private static int ScanWord(string text, int at)

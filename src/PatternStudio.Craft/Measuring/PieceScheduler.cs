@@ -5,27 +5,38 @@ using PatternStudio.Craft.Working;
 namespace PatternStudio.Craft.Measuring;
 
 /// <summary>Makes the schedule of one piece.</summary>
-internal sealed class PieceScheduler(WorkedPiece piece, int made, StitchForms forms, Swatch? swatch, YarnLabel? yarn)
+/// <param name="piece">As worked.</param>
+/// <param name="made">How many of it are made.</param>
+/// <param name="design">The whole design's rows and stitches.</param>
+/// <param name="basis">Swatches, yarn, speed.</param>
+/// <param name="source">The pattern's text.</param>
+internal sealed class PieceScheduler(WorkedPiece piece, int made, DesignRows design, MeasuringBasis basis, SourceText source)
 {
-    private const double Rounding = 1e-6;
-
-    private readonly List<RowTally> tallies = [.. piece.Rows.Select(row => RowTally.Of(row, forms))];
-    private readonly Construction construction = ConstructionFinder.Find(piece, forms);
+    private readonly List<RowTally> tallies = [.. piece.Rows.Select(row => RowTally.Of(row, design.Forms))];
+    private readonly Construction construction = ConstructionFinder.Find(piece, design.Forms);
 
     public PieceSchedule Schedule()
     {
         List<RowTally> rows = [.. Enumerable.Range(0, tallies.Count).Where(i => piece.Rows[i].Kind != RowKind.Foundation && Known(i)).Select(i => tallies[i])];
-        Measured<Gauge> gauge = Gauge.From(swatch, rows, forms);
-        PieceRuler? ruler = gauge.IsKnown ? new PieceRuler(construction, gauge.Value, rows, RingRadius(gauge.Value)) : null;
+        Measured<Gauge> gauge = new GaugeFinder(basis, design).Find(rows, RingChains);
+        PieceRuler? ruler = gauge.IsKnown ? new PieceRuler(construction, gauge.Value, rows, gauge.Value.StitchWidth * (RingChains / (2 * Math.PI))) : null;
         PieceSize size = Gap() is { } gap ? PieceSize.NotKnown("Not known: " + gap)
             : rows.Count == 0 ? PieceSize.NotKnown("Not known: the piece has no rows.")
             : ruler?.Measure() ?? PieceSize.NotKnown(gauge.Trace);
-        Measured<YarnScale> model = YarnScale.From(swatch, yarn, YarnPerStitch(rows));
-        return new PieceSchedule(piece.Name, made, construction, size.Width, size.Height, Rows(ruler, model), Yarn(model))
+        Measured<YarnScale> scale = new YarnEvidence(basis, design, rows, construction.Grid?.Tiles ?? 0).Find(gauge.IsKnown ? gauge.Value : null);
+        var lines = new RowLines(piece, tallies, source, ruler?.Widths() ?? [], scale.IsKnown ? scale.Value : null, basis.StitchesPerMinute);
+        Measured<YarnLength> yarn = Yarn(scale);
+        EquatableArray<SectionYarn> sections = yarn.IsKnown ? SectionsOf(scale.Value) : [];
+        return new PieceSchedule(piece.Name, made, construction, size.Width, size.Height, PieceMarks.Add(lines.All(), construction, sections, Gap() is null, basis), yarn)
         {
+            Around = size.Around,
             NotKnownFrom = Gap(),
-            Colours = Colours(model),
-            HalfUsedAfter = Half(),
+            Colours = yarn.IsKnown ? [.. Colours(tallies).Select(colour => new ColourYarn(colour.Key, scale.Value.Of(colour.Value)))] : [],
+            Sections = sections,
+            HalfUsedAfter = lines.HalfUsedAfter,
+            Time = lines.WholeTime,
+            Predicted = yarn.IsKnown ? [.. Colours(tallies).Select(colour => new ColourPrediction(colour.Key, scale.Value.PerMaker.Times(colour.Value)))] : [],
+            Scale = yarn.IsKnown ? scale.Value : null,
         };
     }
 
@@ -34,74 +45,40 @@ internal sealed class PieceScheduler(WorkedPiece piece, int made, StitchForms fo
     /// <summary>The first row that was not checked; null where all were.</summary>
     private string? Gap() =>
         piece.Rows.FirstOrDefault(row => row.Status != RowStatus.Checked) is { } row
-            ? $"from {Label(row)} on the piece could not be checked, so size and yarn end there."
+            ? $"from {RowLines.Label(row)} on the piece could not be checked, so size and yarn end there."
             : null;
 
-    private static string Label(WorkedRow row) => row.Label.Length > 0 ? row.Label : $"row {row.Number}";
-
     /// <summary>A ring of n chains is a circle n stitch widths round; a magic ring is drawn shut.</summary>
-    private Length RingRadius(Gauge gauge) =>
-        piece.Rows.FirstOrDefault(row => row.Joined && row.Kind == RowKind.Foundation) is { } ring ? gauge.StitchWidth * (ring.Chains() / (2 * Math.PI)) : Length.Zero;
+    private long RingChains => piece.Rows.FirstOrDefault(row => row.Joined && row.Kind == RowKind.Foundation) is { } ring ? ring.Chains() : 0;
 
-    /// <summary>Relative yarn of one stitch of the swatch: of its named stitch, or the mean over the rows (all their chains included).</summary>
-    private double YarnPerStitch(List<RowTally> rows)
-    {
-        if (swatch?.Stitch is { } stitch) return forms.Of(stitch).Yarn;
-        long places = Math.Max(1, rows.Sum(row => row.Places));
-        return rows.Exists(row => row.Unknown is not null) ? 0 : (double)rows.Sum(row => row.Yarn) / places;
-    }
-
-    private EquatableArray<ScheduledRow> Rows(PieceRuler? ruler, Measured<YarnScale> model)
-    {
-        var widths = new Queue<Length>(ruler is not null && construction.Kind is not (ConstructionKind.NotKnown or ConstructionKind.Tiles or ConstructionKind.Oval) ? ruler.Widths() : []);
-        var rows = new List<ScheduledRow>(tallies.Count);
-        double used = 0;
-        bool whole = true;
-        for (int i = 0; i < tallies.Count; i++)
-        {
-            WorkedRow row = piece.Rows[i];
-            bool known = Known(i) && tallies[i].Unknown is null;
-            whole &= known;
-            used += tallies[i].Yarn;
-            Length? width = row.Kind != RowKind.Foundation && Known(i) && widths.TryDequeue(out Length there) && whole ? there : null;
-            YarnLength? yarnOfRow = known && model.IsKnown ? model.Value.Of(tallies[i].Yarn) : null;
-            YarnLength? total = whole && model.IsKnown ? model.Value.Of(used) : null;
-            rows.Add(new ScheduledRow(row.Number, Label(row), row.Side == FabricSide.Right ? "RS" : "WS", Known(i) ? row.Total : null, Change(i), width, yarnOfRow, total));
-        }
-        return rows.ToEquatableArray();
-    }
-
-    /// <summary>Nothing is compared with a foundation: its chains are no stitches yet.</summary>
-    private long? Change(int row) =>
-        row > 0 && piece.Rows[row - 1].Kind != RowKind.Foundation && Known(row) && Known(row - 1) ? piece.Rows[row].Total - piece.Rows[row - 1].Total : null;
-
-    private Measured<YarnLength> Yarn(Measured<YarnScale> model)
+    private Measured<YarnLength> Yarn(Measured<YarnScale> scale)
     {
         if (Gap() is { } gap) return Measured.NotKnown<YarnLength>("Yarn is not known: " + gap);
         if (tallies.Find(tally => tally.Unknown is not null) is { Unknown: { } stitch })
             return Measured.NotKnown<YarnLength>($"Yarn is not known: how '{stitch}' is worked can't be told; define it as a special stitch.");
-        return model.Then(known => known.Of(tallies.Sum(tally => tally.Yarn)));
+        return scale.Then(known => known.Of(tallies.Sum(tally => tally.Yarn)));
     }
 
-    private EquatableArray<ColourYarn> Colours(Measured<YarnScale> model) => !Yarn(model).IsKnown
-        ? []
-        : tallies.SelectMany(tally => tally.YarnByColour)
-            .GroupBy(pair => pair.Key, pair => pair.Value)
-            .Select(colour => new ColourYarn(colour.Key, model.Value.Of(colour.Sum())))
-            .Where(colour => colour.Length > YarnLength.Zero)
-            .ToEquatableArray();
+    /// <summary>Relative yarn by colour, in the order that colours first come.</summary>
+    private static IEnumerable<KeyValuePair<string, double>> Colours(IEnumerable<RowTally> some) =>
+        some.SelectMany(tally => tally.YarnByColour).GroupBy(pair => pair.Key, pair => pair.Value)
+            .Select(colour => new KeyValuePair<string, double>(colour.Key, colour.Sum())).Where(colour => colour.Value > 0);
 
-    /// <summary>Needs no scale: half of the relative yarn is half of the metres.</summary>
-    private string? Half()
+    /// <summary>Sections as headed; a border without a heading is one too.</summary>
+    private EquatableArray<SectionYarn> SectionsOf(YarnScale scale)
     {
-        if (Gap() is not null || tallies.Exists(tally => tally.Unknown is not null)) return null;
-        double all = tallies.Sum(tally => tally.Yarn);
-        double used = 0;
-        for (int i = 0; i < tallies.Count; i++)
+        var sections = new List<SectionYarn>();
+        int foundations = piece.Rows.TakeWhile(row => row.Kind == RowKind.Foundation).Count();
+        for (int start = 0, end; start < tallies.Count; start = end)
         {
-            used += tallies[i].Yarn;
-            if (used * 2 >= all - Rounding && all > 0) return Label(piece.Rows[i]);
+            end = start + 1;
+            while (end < tallies.Count && piece.Rows[end].Section == piece.Rows[start].Section && !(construction.FirstRows > 0 && construction.Kind == ConstructionKind.Bordered && end == foundations + construction.FirstRows)) end++;
+            List<RowTally> some = tallies[start..end];
+            bool isBorder = construction.Kind == ConstructionKind.Bordered && start >= foundations + construction.FirstRows;
+            string name = piece.Rows[start].Section is { Length: > 0 } headed && !(isBorder && headed == piece.Rows[0].Section) ? headed : isBorder ? "border" : piece.Rows[start].Section;
+            sections.Add(new SectionYarn(name, RowLines.Label(piece.Rows[start]), scale.Of(some.Sum(tally => tally.Yarn)), [.. Colours(some).Select(colour => new ColourYarn(colour.Key, scale.Of(colour.Value)))]));
         }
-        return null;
+
+        return sections.Count > 1 ? sections.ToEquatableArray() : [];
     }
 }

@@ -8,6 +8,12 @@ namespace PatternStudio.Craft.Measuring;
 /// <param name="Yarn">Yarn for all pieces, each as often as it is made.</param>
 public sealed record RowSchedule(EquatableArray<PieceSchedule> Pieces, Measured<YarnNeed> Yarn)
 {
+    /// <summary>Questions about the swatches, in sentences; empty where there are none.</summary>
+    public EquatableArray<string> Doubts { get; init; }
+
+    /// <summary>Working time of everything made; null where not known.</summary>
+    public TimeSpan? Time { get; init; }
+
     /// <summary>
     /// Computes the schedule of one size. Never throws on any pattern; what can't be known says why.
     /// </summary>
@@ -15,30 +21,45 @@ public sealed record RowSchedule(EquatableArray<PieceSchedule> Pieces, Measured<
     /// <param name="swatch">The swatch; null where there is none, and then sizes and yarn are not known.</param>
     /// <param name="yarn">The ball band; null where not known, and then yarn is not known.</param>
     /// <param name="size">0-based index into <see cref="CheckedPattern.Sizes"/>.</param>
-    public static Measured<RowSchedule> Compute(CheckedPattern pattern, Swatch? swatch, YarnLabel? yarn, int size = 0)
+    public static Measured<RowSchedule> Compute(CheckedPattern pattern, Swatch? swatch, YarnLabel? yarn, int size = 0) => Compute(pattern, MeasuringBasis.Of(swatch, yarn), size);
+
+    /// <summary>The same from several swatches, with hook, yarn weight and speed where they are known.</summary>
+    public static Measured<RowSchedule> Compute(CheckedPattern pattern, MeasuringBasis basis, int size = 0)
     {
         ArgumentNullException.ThrowIfNull(pattern);
+        ArgumentNullException.ThrowIfNull(basis);
         ArgumentOutOfRangeException.ThrowIfNegative(size);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(size, pattern.Sizes.Count);
         var worked = pattern.Sizes[size].Fabric.Pieces;
         if (worked.All(piece => piece.Rows.IsEmpty)) return Measured.NotKnown<RowSchedule>("There is no schedule yet: no rows were found in the text.");
-        var forms = new StitchForms(pattern.Pattern);
-        PieceSchedule[] pieces = [.. worked.Where(piece => !piece.Rows.IsEmpty).Select(piece => new PieceScheduler(piece, Made(pattern, piece.Name, size), forms, swatch, yarn).Schedule())];
-        var schedule = new RowSchedule(pieces.ToEquatableArray(), Need(pieces, yarn));
-        return Measured.Known(schedule, swatch is null ? "counts from the pattern; no swatch" : $"counts from the pattern; swatch {swatch}");
+        var design = new DesignRows(pattern, size, new StitchForms(pattern.Pattern));
+        PieceSchedule[] pieces = new BallCount(basis).Follow(worked.Where(piece => !piece.Rows.IsEmpty)
+            .Select(piece => new PieceScheduler(piece, Made(pattern, piece.Name, size), design, basis, pattern.Pattern.Source).Schedule()));
+        var schedule = new RowSchedule(pieces.ToEquatableArray(), Need(pieces, basis)) { Doubts = DoubtsOf(basis), Time = WholeTime(pieces) };
+        return Measured.Known(schedule, "counts from the pattern; " + Origin(basis));
     }
+
+    private static string Origin(MeasuringBasis basis) => basis.Gauge is not { } gauge ? "no swatch"
+        : basis.IsStated ? $"gauge as the pattern states it, {gauge}"
+        : basis.Swatches.Count > 1 ? $"swatch {gauge} and {basis.Swatches.Count - 1} more" : $"swatch {gauge}";
+
+    private static EquatableArray<string> DoubtsOf(MeasuringBasis basis) =>
+        basis.Swatches.SelectMany(swatch => SwatchDoubts.Of(swatch, basis.Yarn)).Concat(SwatchDoubts.Between(basis.Swatches)).Distinct().ToEquatableArray();
 
     /// <summary>A worked piece bears the name of its first section, where 'make 2' stands.</summary>
     private static int Made(CheckedPattern pattern, string name, int size) =>
         Math.Max(1, pattern.Pattern.Pieces.FirstOrDefault(piece => piece.Name == name)?.Make?.For(size) ?? 1);
 
-    private static Measured<YarnNeed> Need(PieceSchedule[] pieces, YarnLabel? yarn)
+    private static TimeSpan? WholeTime(PieceSchedule[] pieces) =>
+        Array.TrueForAll(pieces, piece => piece.Time is not null) ? TimeSpan.FromMinutes(pieces.Sum(piece => piece.Time!.Value.TotalMinutes * piece.Made)) : null;
+
+    private static Measured<YarnNeed> Need(PieceSchedule[] pieces, MeasuringBasis basis)
     {
         if (Array.Find(pieces, piece => !piece.Yarn.IsKnown) is { } gap) return Measured.NotKnown<YarnNeed>(gap.Yarn.Trace);
-        IEnumerable<ColourYarn> colours = pieces
-            .SelectMany(piece => piece.Colours.Select(colour => colour with { Length = colour.Length * piece.Made }))
+        IEnumerable<ColourPrediction> colours = pieces
+            .SelectMany(piece => piece.Predicted.Select(colour => (colour.Colour, Metres: colour.Metres.Times(piece.Made))))
             .GroupBy(colour => colour.Colour)
-            .Select(same => new ColourYarn(same.Key, YarnNeed.Sum(same.Select(colour => colour.Length))));
-        return Measured.Known(YarnNeed.From(colours, yarn!), pieces[0].Yarn.Trace);
+            .Select(same => ColourPrediction.Sum(same.Key, same.Select(colour => colour.Metres)));
+        return Measured.Known(YarnNeed.From(colours, basis, pieces[0].Scale!), pieces[0].Yarn.Trace);
     }
 }

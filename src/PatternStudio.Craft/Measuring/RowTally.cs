@@ -13,6 +13,15 @@ internal sealed record RowTally(long Places, long Stitches, double Height, doubl
     /// <summary>The same by colour.</summary>
     public IReadOnlyDictionary<string, double> YarnByColour { get; init; } = new Dictionary<string, double>();
 
+    /// <summary>Its stitches by height: how tall (in stitch widths, by anatomy) and what share of them; empty for a foundation chain.</summary>
+    public IReadOnlyDictionary<double, double> Heights { get; init; } = new Dictionary<double, double>();
+
+    /// <summary>Chains in arches of <see cref="Arch"/> and more: lace hangs in them, and its size is not that of its stitches.</summary>
+    public long InArches { get; init; }
+
+    /// <summary>Chains that make an arch and no mere space.</summary>
+    public const int Arch = 4;
+
     /// <summary>A stitch that nothing is known of; null where all are known.</summary>
     public StitchId? Unknown { get; init; }
 
@@ -28,8 +37,10 @@ internal sealed record RowTally(long Places, long Stitches, double Height, doubl
     private sealed class Counter(StitchForms forms)
     {
         private readonly Dictionary<string, double> yarn = [];
+        private readonly Dictionary<double, long> byHeight = [];
         private long places;
         private long stitches;
+        private long inArches;
         private double heights;
         private StitchId? unknown;
 
@@ -38,16 +49,24 @@ internal sealed record RowTally(long Places, long Stitches, double Height, doubl
             StitchForm form = forms.Of(cell.Stitch);
             places += Width(cell) * times;
             if (Stands(cell)) AddStitch(form, times);
+            if (cell is { Kind: CellKind.Chains, Chains: >= Arch }) inArches += cell.Chains * times;
             yarn[cell.Colour] = yarn.GetValueOrDefault(cell.Colour) + (YarnOf(cell, form) * times);
         }
 
         public RowTally Tally() =>
-            new(places, stitches, stitches == 0 ? 0 : heights / stitches, yarn.Values.Sum()) { YarnByColour = yarn, Unknown = unknown };
+            new(places, stitches, stitches == 0 ? 0 : heights / stitches, yarn.Values.Sum())
+            {
+                YarnByColour = yarn,
+                Unknown = unknown,
+                InArches = inArches,
+                Heights = byHeight.ToDictionary(pair => pair.Key, pair => (double)pair.Value / stitches),
+            };
 
         private void AddStitch(StitchForm form, long times)
         {
             stitches += times;
             heights += form.Height * times;
+            byHeight[form.Height] = byHeight.GetValueOrDefault(form.Height) + times;
             if (form.Kind == FormKind.Unknown) unknown ??= form.Id;
         }
     }

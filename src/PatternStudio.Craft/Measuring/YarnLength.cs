@@ -23,6 +23,9 @@ public readonly record struct YarnLength : IComparable<YarnLength>
 
     public static YarnLength FromYards(double yards) => new(yards * MetresPerYard);
 
+    /// <summary>Reads '85 m', '93 yd', '85 m (93 yd)' where both say the same.</summary>
+    public static Parsed<YarnLength> Parse(string text) => MeasureReader.ReadYarnLength(text);
+
     public static YarnLength operator +(YarnLength left, YarnLength right) => new(left.Metres + right.Metres);
 
     public static YarnLength operator -(YarnLength left, YarnLength right) => new(left.Metres - right.Metres);
