@@ -24,6 +24,7 @@ internal static class MaterialRefusals
         .. Range(nameof(swatch.Stitches), swatch.Counted.ToString(), swatch.Counted == Counting.Rounds ? null : swatch.Stitches, 0, 10_000, ""),
         .. Range(nameof(swatch.Rows), swatch.Counted == Counting.Rounds ? "Rounds" : "Rows", swatch.Rows, 0, 10_000, ""),
         .. Range(nameof(swatch.StitchesEach), "The stitches of one repeat", swatch.StitchesEach, 0, 10_000, ""),
+        .. Range(nameof(swatch.Minutes), "The minutes", swatch.Minutes, 0, 100_000, ""),
         .. RowFaults(swatch),
         .. Range(nameof(swatch.WidthCm), "The width", swatch.WidthCm, 0, 1_000, " cm"),
         .. Range(nameof(swatch.HeightCm), "The height", swatch.HeightCm, 0, 1_000, " cm"),

@@ -50,6 +50,9 @@ public sealed class Swatch
     /// <summary>Weight of the measured piece; null where it was not weighed.</summary>
     public double? WeightKilograms { get; private set; }
 
+    /// <summary>How long the measured stitches took; null where nobody looked at the clock.</summary>
+    public double? Minutes { get; private set; }
+
     public double? HookMetres { get; private set; }
 
     public Guid? YarnId { get; private set; }
@@ -79,6 +82,7 @@ public sealed class Swatch
         ToRow = ToRow,
         Counted = Counted,
         StitchesEach = StitchesEach,
+        Minutes = Minutes,
         WidthBeforeCm = Si.Centimetres(WidthBeforeMetres),
         HeightBeforeCm = Si.Centimetres(HeightBeforeMetres),
     };
@@ -91,6 +95,7 @@ public sealed class Swatch
         (WidthBeforeMetres, HeightBeforeMetres) = (details.WidthBeforeCm / 100, details.HeightBeforeCm / 100);
         (WeightKilograms, HookMetres) = (details.WeightGrams / 1000, details.HookMm / 1000);
         (YarnId, Stitch, Pattern, Note, MeasuredOn) = (details.YarnId, details.Stitch, details.Pattern, details.Note, details.MeasuredOn);
+        Minutes = details.Minutes;
         RowVersion++;
     }
 

@@ -42,6 +42,9 @@ public sealed record SwatchDetails(
     /// <summary>Stitches in one repeat; above 0, at most 10 000. Null for the multiple that the design states, or where no repeats were counted.</summary>
     public double? StitchesEach { get; init; }
 
+    /// <summary>Minutes that the measured stitches took; above 0, at most 100 000. Null where nobody looked at the clock.</summary>
+    public double? Minutes { get; init; }
+
     /// <summary>The same stitches before blocking; above 0, at most 1 000 cm. Null where not measured.</summary>
     public double? WidthBeforeCm { get; init; }
 

@@ -4,7 +4,7 @@ using PatternStudio.Studio.Designs;
 
 namespace PatternStudio.Studio.Materials;
 
-/// <summary>The swatches of a design. Whatever changes the one that calibrates it computes the design anew.</summary>
+/// <summary>The swatches of a design. Whatever changes one of them computes the design anew.</summary>
 public sealed class Swatches(IDbContextFactory<StudioDbContext> contexts, TimeProvider clock)
 {
     /// <summary>The swatches of a design, the newest first; empty where the studio has no such design.</summary>
@@ -58,7 +58,7 @@ public sealed class Swatches(IDbContextFactory<StudioDbContext> contexts, TimePr
             Design design = await context.Designs.FirstAsync(it => it.Id == swatch.DesignId, cancel);
             swatch.Change(tidy);
             if (photo is not null) await ShowAsync(context, design, swatch, photo.With, cancel);
-            if (design.SwatchId == swatchId) await context.MeasureByAsync(design, swatchId, clock.Now(), cancel);
+            await ReckonAsync(context, design, design.SwatchId, cancel);
             await context.SaveChangesAsync(cancel);
             return Outcome.Done;
         }, cancel);
@@ -71,9 +71,10 @@ public sealed class Swatches(IDbContextFactory<StudioDbContext> contexts, TimePr
             Swatch? swatch = await context.SwatchesOf(caller).FirstOrDefaultAsync(it => it.Id == swatchId, cancel);
             if (swatch is null) return Outcome.Refused(MaterialRefusals.NoSwatch);
             Design design = await context.Designs.FirstAsync(it => it.Id == swatch.DesignId, cancel);
-            if (design.SwatchId == swatchId) await context.MeasureByAsync(design, null, clock.Now(), cancel);
+            bool gauged = design.SwatchId is not null;
             await ShowAsync(context, design, swatch, null, cancel);
             context.Swatches.Remove(swatch);
+            if (gauged) await context.MeasureByAsync(design, design.SwatchId == swatchId ? null : design.SwatchId, clock.Now(), cancel);
             await context.SaveChangesAsync(cancel);
             return Outcome.Done;
         }, cancel);
@@ -104,9 +105,15 @@ public sealed class Swatches(IDbContextFactory<StudioDbContext> contexts, TimePr
         var swatch = new Swatch(Guid.CreateVersion7(now), design.Id, details);
         context.Swatches.Add(swatch);
         if (photo is not null) await ShowAsync(context, design, swatch, photo, cancel);
-        if (measures) await context.MeasureByAsync(design, swatch.Id, now, cancel);
+        await ReckonAsync(context, design, measures ? swatch.Id : design.SwatchId, cancel);
         await context.SaveChangesAsync(cancel);
         return swatch.Id;
+    }
+
+    /// <summary>Every swatch of a design that has a gauge tells something: how high other rows are, how much a hand varies.</summary>
+    private async Task ReckonAsync(StudioDbContext context, Design design, Guid? gauge, CancellationToken cancel)
+    {
+        if (gauge is not null) await context.MeasureByAsync(design, gauge, clock.Now(), cancel);
     }
 
     /// <summary>Puts a photo in the place of the old one, which goes.</summary>

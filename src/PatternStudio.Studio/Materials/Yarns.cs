@@ -44,9 +44,10 @@ public sealed class Yarns(IDbContextFactory<StudioDbContext> contexts, TimeProvi
             if (yarn is null) return Outcome.Refused(MaterialRefusals.NoYarn);
             if (before is not null && yarn.Details != before && yarn.Details != tidy) return ChangeOutcome.Overtaken(yarn.Details);
             yarn.Change(tidy);
-            // Deleted designs too: they may come back.
-            foreach (Design design in await context.AllDesignsOf(caller).Where(it => it.YarnId == yarnId).ToListAsync(cancel))
-                await context.MakeOfAsync(design, yarnId, clock.Now(), cancel);
+            // Deleted designs too: they may come back. And those of another yarn that have a swatch in this one.
+            foreach (Design design in await context.AllDesignsOf(caller)
+                .Where(it => it.YarnId == yarnId || context.Swatches.Any(swatch => swatch.DesignId == it.Id && swatch.YarnId == yarnId)).ToListAsync(cancel))
+                await context.MakeOfAsync(design, design.YarnId, clock.Now(), cancel);
             await context.SaveChangesAsync(cancel);
             return Outcome.Done;
         }, cancel);

@@ -412,6 +412,9 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.Property<DateOnly>("MeasuredOn")
                         .HasColumnType("date");
 
+                    b.Property<double?>("Minutes")
+                        .HasColumnType("double precision");
+
                     b.Property<string>("Note")
                         .IsRequired()
                         .HasMaxLength(2000)

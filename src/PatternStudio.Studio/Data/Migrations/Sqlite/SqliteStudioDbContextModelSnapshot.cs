@@ -405,6 +405,9 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.Property<DateOnly>("MeasuredOn")
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("Minutes")
+                        .HasColumnType("REAL");
+
                     b.Property<string>("Note")
                         .IsRequired()
                         .HasMaxLength(2000)

@@ -62,6 +62,12 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                 type: "double precision",
                 nullable: true);
 
+            migrationBuilder.AddColumn<double>(
+                name: "Minutes",
+                table: "Swatches",
+                type: "double precision",
+                nullable: true);
+
             migrationBuilder.AddColumn<string>(
                 name: "Pattern",
                 table: "Swatches",
@@ -258,6 +264,10 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
 
             migrationBuilder.DropColumn(
                 name: "HeightBeforeMetres",
+                table: "Swatches");
+
+            migrationBuilder.DropColumn(
+                name: "Minutes",
                 table: "Swatches");
 
             migrationBuilder.DropColumn(

@@ -62,6 +62,12 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                 type: "REAL",
                 nullable: true);
 
+            migrationBuilder.AddColumn<double>(
+                name: "Minutes",
+                table: "Swatches",
+                type: "REAL",
+                nullable: true);
+
             migrationBuilder.AddColumn<string>(
                 name: "Pattern",
                 table: "Swatches",
@@ -258,6 +264,10 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
 
             migrationBuilder.DropColumn(
                 name: "HeightBeforeMetres",
+                table: "Swatches");
+
+            migrationBuilder.DropColumn(
+                name: "Minutes",
                 table: "Swatches");
 
             migrationBuilder.DropColumn(
