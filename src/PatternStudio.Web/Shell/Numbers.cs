@@ -38,6 +38,13 @@ public static class Numbers
     public static string Amount(double amount) =>
         amount < 10 ? amount.ToString("0.#", CultureInfo.InvariantCulture) : Count((long)Math.Round(amount));
 
+    /// <summary>'40 min', '3 h 20 min', '52 h': minutes are dust where hours are many.</summary>
+    public static string Time(double minutes)
+    {
+        long whole = (long)Math.Round(minutes);
+        return whole < 60 ? $"{whole}\u202fmin" : whole >= 1_200 || whole % 60 == 0 ? $"{Count((long)Math.Round(whole / 60.0))}\u202fh" : $"{whole / 60}\u202fh {whole % 60}\u202fmin";
+    }
+
     /// <summary>'34 %'.</summary>
     public static string Percent(double share) => $"{Math.Round(share * 100):0}\u202f%";
 }

@@ -13,12 +13,31 @@ public readonly record struct TypedNumber(double Value, string? Trouble)
 /// Reads measures as people type them: '10', '10,5', '4½ in', '3 1/2"', '1 oz', '93 yd'. Without a unit the field's own is meant; what can be meant in two ways, or
 /// is no such measure, is refused in words.
 /// </summary>
-public static partial class Typed
+public static class Typed
 {
     private static readonly string[] CountWords = ["stitches", "stitch", "sts", "st", "rows", "row", "rounds", "round", "rnds", "rnd", "repeats", "repeat", "reps", "tiles", "tile", "balls", "ball"];
 
     /// <summary>A length of fabric in centimetres.</summary>
     public static TypedNumber Centimetres(string written) => Read(Length.Parse(WithUnit(written, "cm")), length => length.Centimetres);
+
+    /// <summary>A weight in grams.</summary>
+    public static TypedNumber Grams(string written) => Read(Mass.Parse(WithUnit(written, "g")), mass => mass.Grams);
+
+    /// <summary>A length of yarn in metres.</summary>
+    public static TypedNumber Metres(string written) => Read(YarnLength.Parse(WithUnit(written, "m")), length => length.Metres);
+
+    /// <summary>A hook in millimetres.</summary>
+    public static TypedNumber HookMillimetres(string written) => Read(HookSize.Parse(written.Trim()), hook => hook.Millimetres);
+
+    /// <summary>Minutes: '50', '1:20', '1 h 20 min'.</summary>
+    public static TypedNumber Minutes(string written)
+    {
+        string[] parts = written.ToLowerInvariant().Replace("min", "", StringComparison.Ordinal).Split([':', 'h'], StringSplitOptions.TrimEntries);
+        bool hours = parts.Length == 2;
+        double[] numbers = [.. parts.Where(part => part.Length > 0).Select(part => Count(part) is { Trouble: null } read ? read.Value : double.NaN)];
+        double minutes = hours && parts[0].Length > 0 ? (numbers[0] * 60) + (numbers.Length > 1 ? numbers[1] : 0) : numbers is [var only] ? only : double.NaN;
+        return minutes > 0 ? new(minutes, null) : TypedNumber.Wrong($"'{written.Trim()}' is no time. Write minutes, such as 50, or 1:20.");
+    }
 
     /// <summary>A count, halves allowed: '16', '16½', '16.5 sts'.</summary>
     public static TypedNumber Count(string written)

@@ -21,6 +21,16 @@ public sealed partial class RowTable
     [Parameter]
     public int? CaretLine { get; set; }
 
+    /// <summary>Working time of everything made; null where not known.</summary>
+    [Parameter]
+    public double? Minutes { get; set; }
+
+    /// <summary>The designer wants the schedule as a file.</summary>
+    [Parameter]
+    public EventCallback Download { get; set; }
+
+    private bool HasTime => Minutes is not null;
+
     /// <summary>The reader wants to see the words of a row: 1-based line.</summary>
     [Parameter]
     public EventCallback<int> Go { get; set; }

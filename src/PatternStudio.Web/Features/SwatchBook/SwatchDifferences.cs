@@ -25,5 +25,6 @@ internal static class SwatchDifferences
             (words["Hook"], it => it.HookMm),
             (words["Yarn"], it => yarns.FirstOrDefault(yarn => yarn.Id == it.YarnId)?.Details.Name ?? ""),
             (words["MeasuredOn"], it => it.MeasuredOn),
+            (words["Minutes"], it => it.Minutes),
             (words["Note"], it => it.Note));
 }

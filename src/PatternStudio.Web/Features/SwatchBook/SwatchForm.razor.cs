@@ -101,7 +101,10 @@ public sealed partial class SwatchForm
     private void PickYarn(ChangeEventArgs change) =>
         Input.YarnId = Guid.TryParse(change.Value as string, out Guid id) ? id : null;
 
-    private string? Centimetres(string written) => Typed.Echo(written, Typed.Centimetres, "cm") is { } taken ? Words["TakenAs", taken] : null;
+    private string? Centimetres(string written) => Typed.Echo(written, Typed.Centimetres, "cm") is { } taken ? Words["TakenAs", taken].Value : null;
+
+    /// <summary>What is seldom noted is folded away, unless something is in it.</summary>
+    private bool HasMore => Input.WidthBeforeCm.Length + Input.HeightBeforeCm.Length + Input.Minutes.Length > 0;
 
     private string? Wrong(string field) => messages.For(field);
 

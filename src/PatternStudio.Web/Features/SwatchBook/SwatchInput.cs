@@ -35,6 +35,8 @@ public sealed class SwatchInput
 
     public string HookMm { get; set; } = "";
 
+    public string Minutes { get; set; } = "";
+
     public string Note { get; set; } = "";
 
     public string MeasuredOn { get; set; } = "";
@@ -66,6 +68,7 @@ public sealed class SwatchInput
         HeightBeforeCm = Numbers.Write(kept.HeightBeforeCm),
         WeightGrams = Numbers.Write(kept.WeightGrams),
         HookMm = Numbers.Write(kept.HookMm),
+        Minutes = Numbers.Write(kept.Minutes),
         Note = kept.Note,
         MeasuredOn = Write(kept.MeasuredOn),
         YarnId = kept.YarnId,
@@ -81,7 +84,7 @@ public sealed class SwatchInput
         (Counted, Stitches, StitchesEach, Rows) = (other.Counted, other.Stitches, other.StitchesEach, other.Rows);
         (WidthCm, HeightCm, WidthBeforeCm, HeightBeforeCm) = (other.WidthCm, other.HeightCm, other.WidthBeforeCm, other.HeightBeforeCm);
         (WeightGrams, HookMm, YarnId, Note, MeasuredOn) = (other.WeightGrams, other.HookMm, other.YarnId, other.Note, other.MeasuredOn);
-        (WorkedIn, FromRow, ToRow, Pattern) = (other.WorkedIn, other.FromRow, other.ToRow, other.Pattern);
+        (WorkedIn, FromRow, ToRow, Pattern, Minutes) = (other.WorkedIn, other.FromRow, other.ToRow, other.Pattern, other.Minutes);
     }
 
     /// <summary>Reads the form.</summary>
@@ -104,6 +107,7 @@ public sealed class SwatchInput
             StitchesEach = Counted == Counting.Repeats ? form.Optional(nameof(StitchesEach), StitchesEach, Typed.Count) : null,
             WidthBeforeCm = form.Optional(nameof(WidthBeforeCm), WidthBeforeCm, Typed.Centimetres),
             HeightBeforeCm = form.Optional(nameof(HeightBeforeCm), HeightBeforeCm, Typed.Centimetres),
+            Minutes = form.Optional(nameof(Minutes), Minutes, Typed.Minutes),
             FromRow = WorkedIn == SomeRows ? (int)form.Needed(nameof(FromRow), FromRow, Typed.Whole, words["RowMissing"]) : null,
             ToRow = WorkedIn == SomeRows ? (int)form.Needed(nameof(ToRow), ToRow, Typed.Whole, words["RowMissing"]) : null,
         };

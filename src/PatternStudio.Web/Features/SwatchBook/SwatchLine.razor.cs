@@ -38,9 +38,9 @@ public sealed partial class SwatchLine
     private string? Blocking => Swatch switch
     {
         { WidthBeforeCm: { } width, HeightBeforeCm: { } height } =>
-            Words["Blocked", Numbers.Write(width), Numbers.Write(height), Change(Swatch.WidthCm / width), Change(Swatch.HeightCm / height)],
-        { WidthBeforeCm: { } width } => Words["BlockedWidth", Numbers.Write(width), Change(Swatch.WidthCm / width)],
-        { HeightBeforeCm: { } height } => Words["BlockedHeight", Numbers.Write(height), Change(Swatch.HeightCm / height)],
+            Words["Blocked", Numbers.Write(width), Numbers.Write(height), Change(Swatch.WidthCm / width), Change(Swatch.HeightCm / height)].Value,
+        { WidthBeforeCm: { } width } => Words["BlockedWidth", Numbers.Write(width), Change(Swatch.WidthCm / width)].Value,
+        { HeightBeforeCm: { } height } => Words["BlockedHeight", Numbers.Write(height), Change(Swatch.HeightCm / height)].Value,
         _ => null,
     };
 

@@ -59,7 +59,7 @@ public sealed partial class YarnForm
     }
 
     private string? Taken(string written, Func<string, TypedNumber> read, string unit) =>
-        Typed.Echo(written, read, unit) is { } taken ? Words["TakenAs", taken] : null;
+        Typed.Echo(written, read, unit) is { } taken ? Words["TakenAs", taken].Value : null;
 
     private void PickWeight(ChangeEventArgs change) =>
         Input.WeightClass = int.TryParse(change.Value as string, CultureInfo.InvariantCulture, out int weight) ? weight : null;
