@@ -3,35 +3,49 @@ using PatternStudio.Cli.Json;
 using PatternStudio.Cli.Printing;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Cli;
 
-/// <summary><c>schedule FILE --swatch … --yarn … [--size NAME] [--json]</c>: finished size and yarn, row by row.</summary>
+/// <summary><c>schedule FILE --swatch … --yarn … [--size NAME] [--speed N] [--json | --csv]</c>: finished size and yarn, row by row.</summary>
 internal static class ScheduleCommand
 {
     public static Command Create(Terminal terminal)
     {
         var file = PatternFile.Argument();
-        var swatch = new Option<string?>("--swatch") { Description = "Your swatch, such as \"16 sts, 18 rows = 10 x 10 cm, 12 g\".", HelpName = "SWATCH" };
+        var swatch = new Option<string[]>("--swatch") { Description = "Your swatch, such as \"16 sts, 18 rows = 10 x 10 cm, 12 g\". Given again, further swatches; the first is the gauge.", HelpName = "SWATCH" };
         var yarn = new Option<string?>("--yarn") { Description = "The ball band, such as \"200 m = 100 g\".", HelpName = "YARN" };
+        var stated = new Option<bool>("--stated") { Description = "Without a swatch: use the gauge, ball and hook that the pattern states." };
+        var speed = new Option<double?>("--speed") { Description = "Stitches that you work in a minute.", HelpName = "STITCHES" };
         var size = SizeOption.Create();
         var terms = TermsOption.Create("--terms", "Whose terms the pattern uses; found from the text where not given.");
         var json = new Option<bool>("--json") { Description = "Write JSON instead of text." };
-        var command = new Command("schedule", "Finished size and yarn, row by row, from your swatch.") { file, swatch, yarn, size, terms, json };
+        var csv = new Option<bool>("--csv") { Description = "Write CSV for a spreadsheet instead of text." };
+        var command = new Command("schedule", "Finished size and yarn, row by row, from your swatch.") { file, swatch, yarn, stated, speed, size, terms, json, csv };
         command.SetAction(call =>
         {
             YarnLabel? label = Read(call.GetValue(yarn), YarnLabel.Parse, "--yarn");
             CheckedPattern pattern = PatternCheck.Check(PatternFile.Read(call.GetValue(file), terminal).Text, call.GetValue(terms));
-            Swatch? measured = Read(call.GetValue(swatch), words => Swatch.Parse(words, pattern.Pattern.Terms.Terminology), "--swatch");
+            Swatch[] measured = [.. (call.GetValue(swatch) ?? []).Select(text => Read(text, words => Swatch.Parse(words, pattern.Pattern.Terms.Terminology), "--swatch")!)];
             int index = SizeOption.Find(pattern, call.GetValue(size));
-            Measured<RowSchedule> schedule = RowSchedule.Compute(pattern, measured, label, index);
+            Measured<RowSchedule> schedule = RowSchedule.Compute(pattern, Basis(pattern, measured, label, call.GetValue(stated)) with { StitchesPerMinute = Speed(call.GetValue(speed)) }, index);
             if (!schedule.IsKnown) throw new Refusal(schedule.Trace);
-            if (call.GetValue(json)) terminal.Output.WriteLine(ScheduleJson.Write(schedule.Value, pattern, index));
+            if (call.GetValue(csv)) terminal.Output.Write(ScheduleCsv.Write(schedule.Value));
+            else if (call.GetValue(json)) terminal.Output.WriteLine(ScheduleJson.Write(schedule.Value, pattern, index));
             else SchedulePrinter.Print(schedule, pattern, index, terminal.Output);
             return ExitCode.Fine;
         });
         return command;
     }
+
+    private static MeasuringBasis Basis(CheckedPattern pattern, Swatch[] swatches, YarnLabel? label, bool stated)
+    {
+        if (swatches.Length > 0 || !stated) return new MeasuringBasis(swatches.ToEquatableArray(), label);
+        MeasuringBasis said = StatedMaterials.Of(pattern);
+        return said with { Yarn = label ?? said.Yarn };
+    }
+
+    private static double? Speed(double? speed) => speed is null or (> 0 and < 1000) ? speed : throw new Refusal("--speed: Give the stitches that you work in a minute, more than 0 and below 1000.");
 
     private static T? Read<T>(string? words, Func<string, Parsed<T>> parse, string option)
         where T : class

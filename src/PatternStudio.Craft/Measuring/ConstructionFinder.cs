@@ -57,7 +57,7 @@ public static class ConstructionFinder
     {
         bool flat = first.Into >= 0 && piece.Rows[first.Into] is { Kind: RowKind.Foundation, Joined: false } foundation && foundation.Chains() > 3 && HasFoot(first, FootKind.Chain);
         if (!flat && !HasFoot(first, FootKind.OtherSide)) return null;
-        return first.Cells().SelectMany(cell => cell.Feet).Where(foot => foot.Kind is FootKind.Chain or FootKind.OtherSide).Select(foot => foot.Place).Distinct().LongCount();
+        return first.Cells().Where(cell => cell.Kind == CellKind.Stitch).SelectMany(cell => cell.Feet).Where(foot => foot.Kind is FootKind.Chain or FootKind.OtherSide).Select(foot => foot.Place).Distinct().LongCount();
     }
 
     private static bool HasFoot(WorkedRow row, FootKind kind) =>
