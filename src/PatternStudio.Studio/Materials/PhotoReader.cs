@@ -30,7 +30,7 @@ public static class PhotoReader
         using SKCodec? codec = SKCodec.Create(data);
         if (codec is null || !Known.Contains(codec.EncodedFormat))
             return Outcome.Refused(Field, "This file is no photo that can be read here. Send a JPEG, PNG or WebP picture; a phone makes one when you take or share a photo as 'JPEG' or 'most compatible'.");
-        SKSizeI size = codec.GetScaledDimensions(Math.Min(1f, (float)PreparedPhoto.LongestSide / Math.Max(codec.Info.Width, codec.Info.Height)));
+        SKSizeI size = DecodedSize(codec);
         if ((long)size.Width * size.Height > MostPixels)
             return Outcome.Refused(Field, "The photo is too large to be drawn here. Scale it down to 6000 pixels or fewer along its longer side.");
         using SKBitmap? drawn = Draw(codec, size);
@@ -39,7 +39,15 @@ public static class PhotoReader
             : new PreparedPhoto(Scaled(drawn, codec.EncodedOrigin, PreparedPhoto.LongestSide), Scaled(drawn, codec.EncodedOrigin, PreparedPhoto.SmallSide));
     }
 
-    /// <param name="size">A camera's large JPEG is decoded at a half, a quarter or an eighth where that still is large enough: quicker, and a fraction of the memory.</param>
+    /// <summary>A camera's large JPEG is decoded at some eighths of its size, the fewest that still are large enough: quicker, and a fraction of the memory.</summary>
+    private static SKSizeI DecodedSize(SKCodec codec)
+    {
+        for (int eighths = 1; eighths < 8; eighths++)
+            if (codec.GetScaledDimensions(eighths / 8f) is var size && Math.Max(size.Width, size.Height) >= PreparedPhoto.LongestSide)
+                return size;
+        return codec.Info.Size;
+    }
+
     private static SKBitmap? Draw(SKCodec codec, SKSizeI size)
     {
         var bitmap = new SKBitmap(new SKImageInfo(size.Width, size.Height, SKColorType.Rgba8888, SKAlphaType.Premul));

@@ -5,14 +5,6 @@ namespace PatternStudio.Web.Shell;
 /// <summary>Numbers as people write and read them.</summary>
 public static class Numbers
 {
-    /// <summary>Reads '10', '10.5' or '10,5'.</summary>
-    /// <returns>Null where it is no number, or not above zero.</returns>
-    public static double? ReadPositive(string written) =>
-        double.TryParse(written.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number)
-        && number > 0
-            ? number
-            : null;
-
     /// <summary>For a form: '10.5'; empty for null.</summary>
     public static string Write(double? number) => number?.ToString("0.###", CultureInfo.InvariantCulture) ?? "";
 
