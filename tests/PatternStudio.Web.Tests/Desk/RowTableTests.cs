@@ -46,7 +46,7 @@ public sealed class RowTableTests : PageTest
     [Fact]
     public void Marks_stand_at_their_row() => Assert.Equal(
         ["Half of the yarn is used."],
-        Show(Rows.Size([Rows.Row(1, 20)], Rows.Takes(1, 6, 0.5, "1", "Half of the yarn is used."))).FindAll(".row-mark").Select(mark => mark.TextContent));
+        Show(Rows.Size([Rows.Row(1, 20)], Rows.Takes(1, 6, 0.5, "1", "Half of the yarn is used."))).FindAll("tr.row-mark").Select(mark => mark.Reads()));
 
     [Fact]
     public void Times_are_a_column_only_where_they_are_known()
