@@ -59,7 +59,7 @@ public sealed class EveryPageTests(OpenStudio studio) : IClassFixture<OpenStudio
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep the swatch" }).ClickAsync();
         await Assertions.Expect(page.Locator(".wrong")).ToHaveCountAsync(1);
         await page.GetByLabel("Rows or rounds").FillAsync("20");
-        await page.GetByLabel("Hook").FillAsync("25");
+        await page.GetByLabel("Hook", new() { Exact = true }).FillAsync("25");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep the swatch" }).ClickAsync();
         await Assertions.Expect(page.GetByText("Is the hook right?")).ToBeVisibleAsync();
         await look.AtAsync("swatch-asked");

@@ -16,7 +16,7 @@ public sealed class MaterialsTests(OpenStudio studio) : IClassFixture<OpenStudio
         await page.GetByLabel("Stitches", new() { Exact = true }).FillAsync("14½");
         await page.GetByLabel("Rows or rounds").FillAsync("14");
         await page.GetByLabel("over a width of").FillAsync("4 in");
-        await page.GetByLabel("Hook").FillAsync("50");
+        await page.GetByLabel("Hook", new() { Exact = true }).FillAsync("50");
         ILocator file = page.GetByLabel("Photo");
         await file.SetInputFilesAsync(new FilePayload { Name = "photo.jpg", MimeType = "image/jpeg", Buffer = "no photo at all"u8.ToArray() });
         await Expect(page.GetByText("This file is no photo")).ToBeVisibleAsync();
@@ -24,7 +24,7 @@ public sealed class MaterialsTests(OpenStudio studio) : IClassFixture<OpenStudio
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Remove it" })).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep the swatch" }).ClickAsync();
         await Expect(page.GetByText("Is the hook right?")).ToBeVisibleAsync();
-        await page.GetByLabel("Hook").FillAsync("5");
+        await page.GetByLabel("Hook", new() { Exact = true }).FillAsync("5");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep the swatch" }).ClickAsync();
 
         // 4 in are 10.16 cm.

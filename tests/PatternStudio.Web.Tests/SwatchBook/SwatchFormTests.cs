@@ -190,7 +190,7 @@ public sealed class SwatchFormTests : PageTest
         IRenderedComponent<SwatchForm> form = Show();
         form.Field("Stitches").Input("16");
         form.Field("Rows or rounds").Input("20");
-        form.Field("Hook").Input("500");
+        form.Field("Hook").Input("5");
         form.Button("Keep the swatch").Click();
 
         Assert.Equal("A hook has 0.4 to 50 mm.", form.WrongWith("Hook"));
