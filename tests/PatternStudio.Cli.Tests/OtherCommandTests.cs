@@ -39,6 +39,40 @@ public sealed class OtherCommandTests
         Assert.Contains("  Row 2 ", output, StringComparison.Ordinal);
     }
 
+    /// <summary>41 stitches and chains at 20 a minute: 21 chains of the foundation and 2 rows of 20.</summary>
+    [Fact]
+    public void A_schedule_in_words_tells_time_margin_and_questions()
+    {
+        string output = Call.Reading(Samples.Scarf, "schedule", "-", "--swatch", "16 sc, 1 rows = 10 x 100 cm, 12 g", "--swatch", Swatch, "--yarn", Yarn, "--speed", "20").Output;
+        Assert.Contains("Working time: 3 min.", output, StringComparison.Ordinal);
+        Assert.Contains("? A row would be 160 stitch widths high", output, StringComparison.Ordinal);
+        Assert.Contains("Student's t", output, StringComparison.Ordinal);
+        Assert.Contains("Half of the yarn is used.", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_schedule_is_written_as_csv()
+    {
+        Call call = Call.Reading(Samples.Scarf, "schedule", "-", "--swatch", Swatch, "--yarn", Yarn, "--csv");
+        Assert.Equal(ExitCode.Fine, call.ExitCode);
+        Assert.StartsWith("Piece,Section,Row,Side,Instruction,Stitches", call.Output, StringComparison.Ordinal);
+        Assert.Equal(5, call.Output.Split("\r\n").Length);
+    }
+
+    /// <summary>20 stitches at 20 to 10 cm are 10 cm; the gauge counts no rows.</summary>
+    [Fact]
+    public void The_stated_gauge_serves_where_there_is_no_swatch()
+    {
+        string output = Call.Reading("Gauge: 20 sc = 10 cm (4 in).\n\n" + Samples.Scarf, "schedule", "-", "--stated").Output;
+        Assert.Contains("Finished width 10 cm (4 in).", output, StringComparison.Ordinal);
+        Assert.Contains("gauge as the pattern states it", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("-5")]
+    public void A_speed_is_above_nothing(string speed) => Assert.StartsWith("--speed: ", Call.Reading(Samples.Scarf, "schedule", "-", "--speed", speed).Error, StringComparison.Ordinal);
+
     [Theory]
     [InlineData("--swatch", "sixteen", "--swatch: ")]
     [InlineData("--yarn", "soft", "--yarn: ")]

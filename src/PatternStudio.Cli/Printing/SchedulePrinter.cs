@@ -13,6 +13,7 @@ internal static class SchedulePrinter
         foreach (PieceSchedule piece in schedule.Value.Pieces) Print(piece, output);
         output.WriteLine();
         output.WriteLine(Yarn(schedule.Value.Yarn));
+        if (schedule.Value.Spread is { } spread) output.WriteLine($"{spread}.");
         if (schedule.Value.Time is { } time) output.WriteLine($"Working time: {Hours(time)}.");
         output.WriteLine($"From {schedule.Trace}.");
         foreach (string doubt in schedule.Value.Doubts) output.WriteLine("? " + doubt);

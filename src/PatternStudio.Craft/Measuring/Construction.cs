@@ -54,7 +54,10 @@ public sealed record Construction(ConstructionKind Kind, string Reason)
     /// <summary>Stitches across the plain rows, for <see cref="ConstructionKind.RowsOnPlain"/>; chains that an oval goes round; else 0.</summary>
     public long Places { get; init; }
 
-    /// <summary>Rows of the crown or of the body that the border goes round; else 0.</summary>
+    /// <summary>True for a hat worked from its band up: the crown's rounds come last.</summary>
+    public bool CrownLast { get; init; }
+
+    /// <summary>Rows of the crown (of the tube, where the crown comes last), or of the body that the border goes round; else 0.</summary>
     public int FirstRows { get; init; }
 
     /// <summary>True for a tube that rises from the edge of a flat base (worked into one loop there): a basket, and no hat.</summary>

@@ -9,6 +9,9 @@ public static class ConstructionFinder
     /// <summary>A tube of fewer stitches that varies is a toy's limb, which has a closed end.</summary>
     private const int Fewest = 12;
 
+    /// <summary>Rounds longer than this are not unrolled to look for the chain they go round.</summary>
+    private const long Longest = 200_000;
+
     /// <summary>The construction of a piece; rows that were not checked are left out.</summary>
     public static Construction Find(WorkedPiece piece, StitchForms forms)
     {
@@ -56,7 +59,7 @@ public static class ConstructionFinder
     private static long? OvalChains(WorkedPiece piece, WorkedRow first)
     {
         bool flat = first.Into >= 0 && piece.Rows[first.Into] is { Kind: RowKind.Foundation, Joined: false } foundation && foundation.Chains() > 3 && HasFoot(first, FootKind.Chain);
-        if (!flat && !HasFoot(first, FootKind.OtherSide)) return null;
+        if ((!flat && !HasFoot(first, FootKind.OtherSide)) || first.Length > Longest) return null;
         return first.Cells().Where(cell => cell.Kind == CellKind.Stitch).SelectMany(cell => cell.Feet).Where(foot => foot.Kind is FootKind.Chain or FootKind.OtherSide).Select(foot => foot.Place).Distinct().LongCount();
     }
 

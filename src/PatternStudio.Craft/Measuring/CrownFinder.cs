@@ -2,7 +2,9 @@ using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Measuring;
 
-/// <summary>Finds rounds that grow from a centre and then go on without growing: a hat from the crown down, a basket from its base up.</summary>
+/// <summary>
+/// Finds rounds that grow from a centre and then go on without growing: a hat from the crown down, a basket from its base up; and the same the other way: a hat from its band up.
+/// </summary>
 internal static class CrownFinder
 {
     /// <summary>Fewer even rounds than this are the last rounds of a disc, or its edging.</summary>
@@ -18,6 +20,7 @@ internal static class CrownFinder
     public static Construction? Find(List<WorkedRow> rows, List<RowTally> tallies)
     {
         long widest = tallies.Max(tally => tally.Places);
+        if (tallies[0].Places >= Closes * widest) return FromTheBand(tallies, widest);
         int grown = tallies.FindIndex(tally => tally.Places * 20 >= widest * 19);
         int even = rows.Count - grown - 1;
         if (even < FewestEven || grown == 0 || tallies[0].Places * 2 > widest) return null;
@@ -28,6 +31,17 @@ internal static class CrownFinder
         bool hasBase = FromOneLoop(rows[grown + 1]);
         string shape = hasBase ? "a base with sides" : "a crown, then a tube";
         return new Construction(ConstructionKind.CrownAndTube, $"{grown + 1} rounds grow to {tallies[grown].Places} stitches and {even} go on from there: {shape}.") { FirstRows = grown + 1, HasBase = hasBase };
+    }
+
+    /// <summary>Rounds begun as a ring of their full width, which close to a few stitches at the top.</summary>
+    private static Construction? FromTheBand(List<RowTally> tallies, long widest)
+    {
+        int even = tallies.FindLastIndex(tally => tally.Places * 20 >= widest * 19) + 1;
+        int crown = tallies.Count - even;
+        bool closes = crown >= FewestEven && tallies[^1].Places * 4 <= widest && tallies.Skip(even).Zip(tallies.Skip(even + 1)).All(pair => pair.Second.Places <= pair.First.Places);
+        return closes && even >= FewestEven && tallies.Take(even).All(tally => tally.Places >= Closes * widest)
+            ? new Construction(ConstructionKind.CrownAndTube, $"{even} rounds of up to {widest} stitches, then {crown} that close to {tallies[^1].Places}: a tube, then a crown.") { FirstRows = even, CrownLast = true }
+            : null;
     }
 
     /// <summary>A round worked into one loop or round the posts folds there: the edge of a base.</summary>

@@ -8,8 +8,8 @@ namespace PatternStudio.Craft.Measuring;
 /// </summary>
 internal static class PlainRows
 {
-    /// <summary>Rows longer than this are not unrolled to look.</summary>
-    private const long Limit = 20_000;
+    /// <summary>Pieces with more cells than this are not unrolled to look: no edging has them.</summary>
+    private const long Limit = 200_000;
 
     /// <summary>Fewer stitches are a corner or a point.</summary>
     private const long Fewest = 8;
@@ -24,7 +24,7 @@ internal static class PlainRows
     /// <summary>Stitches across the plain rows, where they agree and all other rows reach over their whole width; else null.</summary>
     public static long? Across(List<WorkedRow> rows, List<RowTally> tallies)
     {
-        if (rows.Exists(row => row.Length > Limit)) return null;
+        if (rows.Sum(row => row.Length) > Limit) return null;
         bool[] plain = [.. rows.Select(IsPlain)];
         List<long> places = [.. tallies.Where((_, i) => plain[i]).Select(tally => tally.Places)];
         if (places.Count == 0 || places.Count == rows.Count || places.Min() < Fewest || places.Max() - places.Min() > Math.Max(1, places.Max() / 20)) return null;

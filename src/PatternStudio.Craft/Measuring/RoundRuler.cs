@@ -22,7 +22,7 @@ internal sealed class RoundRuler(Construction construction, Gauge gauge, IReadOn
         for (int i = 0; i < rows.Count; i++)
         {
             radius += gauge.HeightOf(rows[i]);
-            bool tube = construction.Kind == ConstructionKind.Tube || (construction.Kind == ConstructionKind.CrownAndTube && i >= construction.FirstRows);
+            bool tube = construction.Kind == ConstructionKind.Tube || construction.CrownLast || (construction.Kind == ConstructionKind.CrownAndTube && i >= construction.FirstRows);
             widths[i] = tube ? Along(rows[i]) / 2 : construction.Kind == ConstructionKind.Oval ? Spine + (radius * 2) : radius * 2;
         }
 
@@ -102,11 +102,12 @@ internal sealed class RoundRuler(Construction construction, Gauge gauge, IReadOn
     /// </summary>
     private PieceSize CrownAndTube()
     {
-        Length crown = ring + Heights(rows.Take(construction.FirstRows)), sides = Heights(rows.Skip(construction.FirstRows));
-        int below = rows.Count - construction.FirstRows;
+        Length first = Heights(rows.Take(construction.FirstRows)), then = Heights(rows.Skip(construction.FirstRows));
+        (Length crown, Length sides) = construction.CrownLast ? (then, first) : (ring + first, then);
+        int below = construction.CrownLast ? construction.FirstRows : rows.Count - construction.FirstRows;
         Measured<Length> height = gauge.WhyNoHeight is { } why ? Measured.NotKnown<Length>(why)
             : construction.HasBase ? Measured.Known(sides, $"sides of {below} rounds on the base; {gauge.Trace}")
-            : Measured.Known(crown + sides, $"from the middle of the crown to the edge: crown's radius {Text(crown)} ({construction.FirstRows} rounds) + {below} rounds of {Text(sides)}; {gauge.Trace}");
+            : Measured.Known(crown + sides, $"from the middle of the crown to the edge: crown's radius {Text(crown)} ({rows.Count - below} rounds) + {below} rounds of {Text(sides)}; {gauge.Trace}");
         return new PieceSize(Measured.Known(Along(Widest) / 2, $"laid flat: half of the widest round, {Widest.Places} stitches × {Text(gauge.StitchWidth)}; {gauge.Trace}"), height)
         {
             Around = Measured.Known(Along(Widest), $"around = widest round, {Widest.Places} stitches × {Text(gauge.StitchWidth)}; {gauge.Trace}"),

@@ -11,6 +11,9 @@ public sealed record RowSchedule(EquatableArray<PieceSchedule> Pieces, Measured<
     /// <summary>Questions about the swatches, in sentences; empty where there are none.</summary>
     public EquatableArray<string> Doubts { get; init; }
 
+    /// <summary>How far other makers' sizes will differ; null with fewer than two swatches in the gauge's stitch.</summary>
+    public GaugeSpread? Spread { get; init; }
+
     /// <summary>Working time of everything made; null where not known.</summary>
     public TimeSpan? Time { get; init; }
 
@@ -35,7 +38,7 @@ public sealed record RowSchedule(EquatableArray<PieceSchedule> Pieces, Measured<
         var design = new DesignRows(pattern, size, new StitchForms(pattern.Pattern));
         PieceSchedule[] pieces = new BallCount(basis).Follow(worked.Where(piece => !piece.Rows.IsEmpty)
             .Select(piece => new PieceScheduler(piece, Made(pattern, piece.Name, size), design, basis, pattern.Pattern.Source).Schedule()));
-        var schedule = new RowSchedule(pieces.ToEquatableArray(), Need(pieces, basis)) { Doubts = DoubtsOf(basis), Time = WholeTime(pieces) };
+        var schedule = new RowSchedule(pieces.ToEquatableArray(), Need(pieces, basis)) { Doubts = DoubtsOf(basis), Spread = GaugeSpread.From(basis), Time = WholeTime(pieces) };
         return Measured.Known(schedule, "counts from the pattern; " + Origin(basis));
     }
 

@@ -75,6 +75,9 @@ public sealed record Swatch(double Stitches, double Rows, Length Width, Length H
     /// <summary>What one row adds to the height. Only where rows were counted.</summary>
     public Length RowHeight => Height / Rows;
 
+    /// <summary>The same swatch as it was before blocking, for sizes on the hook; null where that was not measured.</summary>
+    public Swatch? Unblocked => BeforeBlocking is { } before ? this with { Width = before.Width, Height = before.Height, BeforeBlocking = null } : null;
+
     /// <summary>The same swatch counted in stitches; null where a repeat's stitches are not known.</summary>
     /// <param name="multiple">Stitches in a repeat as the design states its multiple; null where it states none.</param>
     public Swatch? InStitches(int? multiple) => Kind switch

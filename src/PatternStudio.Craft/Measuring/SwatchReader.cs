@@ -43,6 +43,7 @@ internal sealed partial class SwatchReader(string text, Terminology terms)
     {
         for (int at = 0; at < tokens.Count && trouble is null;)
             at = IsBlocking(at) ? ReadBlocking(at)
+                : NamesRows(at) ? ReadRowsNamed(at)
                 : IsRemark(at) ? ReadRemark(at)
                 : tokens[at].Word == "(" ? SkipBrackets(at)
                 : tokens[at].Word == "/" && lengths.Count > 0 ? at + 3
@@ -105,13 +106,25 @@ internal sealed partial class SwatchReader(string text, Terminology terms)
         bool names = tokens[at].Word is "in" or "over" or "of" && at + 1 < tokens.Count;
         string words = names ? text[tokens[at + 1].Span.Start..].Trim().TrimEnd('.', ')') : "";
         if (names) stitch ??= Vocabulary.Standard.Meaning(words, terms);
-        if (RowsNamed().Match(text[tokens[at].Span.Start..]) is { Success: true } named)
-        {
-            int first = int.Parse(named.Groups["a"].Value, CultureInfo.InvariantCulture);
-            over = new RowRange(first, named.Groups["b"].Success ? int.Parse(named.Groups["b"].Value, CultureInfo.InvariantCulture) : first);
-        }
-
+        int rowsAt = tokens.FindIndex(at, token => SwatchCounts.IsRows(token.Word));
+        if (rowsAt >= 0 && NamesRows(rowsAt)) ReadRowsNamed(rowsAt);
         return tokens.Count;
+    }
+
+    /// <summary>'Rows 2 and 3', 'Row 3': a number after the word names rows, one before it counts them.</summary>
+    private bool NamesRows(int at) =>
+        SwatchCounts.IsRows(tokens[at].Word) && at + 1 < tokens.Count && tokens[at + 1].Number is not null && (at == 0 || tokens[at - 1].Number is null)
+        && RowsNamed().IsMatch(text[tokens[at].Span.Start..]);
+
+    private int ReadRowsNamed(int at)
+    {
+        Match named = RowsNamed().Match(text[tokens[at].Span.Start..]);
+        int first = int.Parse(named.Groups["a"].Value, CultureInfo.InvariantCulture);
+        int last = named.Groups["b"].Success ? int.Parse(named.Groups["b"].Value, CultureInfo.InvariantCulture) : first;
+        over = new RowRange(Math.Min(first, last), Math.Max(first, last));
+        int end = tokens[at].Span.Start + named.Length, next = at;
+        while (next < tokens.Count && tokens[next].Span.Start < end) next++;
+        return next;
     }
 
     private int ReadJoiner(int at)
@@ -208,6 +221,6 @@ internal sealed partial class SwatchReader(string text, Terminology terms)
 
     private string Words(int at) => MeasureReader.Words(text, tokens[at].Span);
 
-    [GeneratedRegex(@"\b(?:rows?|rnds?|rounds?)\s+(?<a>\d{1,5})(?:\s*(?:-|–|to|and|&)\s*(?<b>\d{1,5}))?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:rows?|r|rnds?|rounds?)\.?\s+(?<a>\d{1,5})(?:\s*(?:-|–|to|and|&)\s*(?<b>\d{1,5})\b(?!\s*(?:cm|mm|in|g|oz|st|sts|row|rows)\b))?", RegexOptions.IgnoreCase)]
     private static partial Regex RowsNamed();
 }

@@ -135,4 +135,40 @@ public sealed class FinishedSizeTests
         Assert.Equal(12.5 + (8 * 12.5 * 0.95 / 1.91), piece.Height.Value.Millimetres, 6);
         Assert.Contains("worked in Row 2 of the design", piece.Height.Trace, StringComparison.Ordinal);
     }
+
+    /// <summary>
+    /// 60 sc at 20 to 10 cm are 30 cm round; 12 rounds of 5 mm, then 9 that close from 54 to 6: 21 rounds of 5 mm, along the fabric.
+    /// </summary>
+    [Fact]
+    public void A_hat_from_its_band_up_is_measured_too()
+    {
+        string crown = string.Concat(Enumerable.Range(0, 9).Select(i => i == 8
+            ? "Rnd 21: Ch 1, [sc2tog] 6 times, join with sl st in first sc. (6 sc)\n"
+            : $"Rnd {13 + i}: Ch 1, [sc in next {8 - i} sts, sc2tog] 6 times, join with sl st in first sc. ({54 - (6 * i)} sc)\n"));
+        CheckedPattern hat = PatternCheck.Check("Ch 60, join with sl st to form a ring.\nRnd 1: Ch 1, sc in each ch around, join with sl st in first sc. (60 sc)\nRnds 2–12: Ch 1, sc in each sc around, join with sl st in first sc. (60 sc)\n" + crown);
+        PieceSchedule piece = Piece(hat, "20 sc, 20 rows = 10 x 10 cm");
+        Assert.Equal((ConstructionKind.CrownAndTube, true), (piece.Construction.Kind, piece.Construction.CrownLast));
+        Assert.Equal((30, 10.5), (Math.Round(piece.Around!.Value.Centimetres, 6), Math.Round(piece.Height.Value.Centimetres, 6)));
+    }
+
+    public static TheoryData<string> Patterns =>
+        [.. Directory.EnumerateFiles(Repository.Path("tests/PatternStudio.Craft.Tests/RightPatterns"), "*.txt").Select(path => Path.GetFileNameWithoutExtension(path)!).Order(StringComparer.Ordinal)];
+
+    /// <summary>Whatever the swatch, a schedule comes out, no number is below zero or endless, and what is not known has a reason.</summary>
+    [Theory]
+    [MemberData(nameof(Patterns))]
+    public void Every_pattern_and_every_swatch_make_a_schedule(string name)
+    {
+        CheckedPattern pattern = Right(name);
+        Swatch[] swatches = [.. new[] { "16 sts, 18 rows = 10 x 10 cm, 12 g", "14 dc, 8 rows = 10 cm, 0 g", "Rnds 1 and 2 = 7 cm, 2 g", "5 tiles = 12 cm, 9 g", "4 repeats, 8 rows = 12 x 9 cm, 8 g", "16 sts, 18 rows = 10 cm in Row 2, 11 g" }.Select(text => Swatch.Parse(text).Value)];
+        IEnumerable<MeasuringBasis> bases = swatches.Select(swatch => MeasuringBasis.Of(swatch, YarnLabel.Parse("85 m = 50 g").Value)).Append(StatedMaterials.Of(pattern)).Append(new MeasuringBasis([.. swatches], YarnLabel.Parse("85 m = 50 g").Value) { StitchesPerMinute = 20, YarnWeight = 4 });
+        foreach (MeasuringBasis basis in bases)
+            for (int size = 0; size < pattern.Sizes.Count; size++)
+                foreach (PieceSchedule piece in RowSchedule.Compute(pattern, basis, size).Value.Pieces)
+                {
+                    Assert.All(new[] { piece.Width, piece.Height }, side => Assert.True(side.IsKnown ? side.Value > Length.Zero && side.Value.Centimetres < 10_000 : side.Trace.Length > 0, side.Trace));
+                    Assert.All(piece.Rows, row => Assert.True(row.Width is not { } width || (width >= Length.Zero && width.Centimetres < 10_000)));
+                    Assert.True(!piece.Yarn.IsKnown || double.IsFinite(piece.Yarn.Value.Metres));
+                }
+    }
 }

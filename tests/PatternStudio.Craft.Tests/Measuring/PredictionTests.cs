@@ -61,7 +61,7 @@ public sealed class PredictionTests
     {
         var hands = new MathNet.Numerics.Distributions.Normal(100, 8, new Random(20_240 + swatches));
         int within = 0, enough = 0;
-        const int Times = 20_000;
+        const int Times = 10_000;
         for (int i = 0; i < Times; i++)
         {
             Prediction prediction = Prediction.From([.. Enumerable.Range(0, swatches).Select(_ => hands.Sample())]);

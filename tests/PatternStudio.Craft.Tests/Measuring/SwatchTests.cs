@@ -117,6 +117,7 @@ public sealed class SwatchTests
         Swatch swatch = Swatch.Parse("16 sts, 18 rows = 10 x 10 cm, 12 g, with a 4.5 mm (US 7) hook in Rows 2 and 3").Value;
         Assert.Equal((new HookSize(4.5), new RowRange(2, 3)), (swatch.Hook, swatch.Over));
         Assert.Equal((100, 100, 12), (swatch.Width.Millimetres, swatch.Height.Millimetres, swatch.Weight!.Value.Grams));
+        Assert.Equal((new RowRange(2, 5), 11), (Swatch.Parse("16 sts, 18 rows = 10 cm in Rows 2–5, 11 g").Value.Over, Swatch.Parse("16 sts, 18 rows = 10 cm in Rows 2–5, 11 g").Value.Weight!.Value.Grams));
         Assert.Equal(new RowRange(3, 3), Swatch.Parse("14 sts and 14 rows = 10 cm (4 in) in pattern (Row 3).").Value.Over);
     }
 

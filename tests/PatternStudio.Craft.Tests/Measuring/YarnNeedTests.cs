@@ -36,6 +36,21 @@ public sealed class YarnNeedTests
         Assert.Equal(3.078 * Math.Sqrt(0.5) / 12 * Math.Sqrt(1.5), need.Margin, 3);
     }
 
+    /// <summary>15, 16 and 17 stitches to 10 cm: 6.667, 6.25 and 5.882 mm, mean 6.266, s = 0.3926; t(0.95, 2) = 2.920, √(4/3): ± 1.324 mm, so 4.942 to 7.590 mm for each stitch of the gauge's 6.25.</summary>
+    [Fact]
+    public void Several_swatches_tell_how_far_sizes_will_differ()
+    {
+        Swatch[] swatches = [.. new[] { "16 sc, 18 rows = 10 cm", "15 sc, 18 rows = 10 cm", "17 sc, 18 rows = 10 cm", "9 dc, 8 rows = 10 cm" }.Select(text => Swatch.Parse(text).Value)];
+        GaugeSpread spread = RowSchedule.Compute(PatternCheck.Check(Cloth), new MeasuringBasis([.. swatches], null)).Value.Spread!;
+        (Length low, Length high) = spread.Widths(Length.FromMillimetres(6.25));
+        Assert.Equal((4.94, 7.59), (Math.Round(low.Millimetres, 2), Math.Round(high.Millimetres, 2)));
+        Assert.Equal(3, spread.Swatches);
+        (Length lowest, Length highest) = spread.Heights(Length.FromCentimetres(10))!.Value;
+        Assert.InRange(highest.Centimetres - 10, 0.3, 0.6);
+        Assert.InRange(10 - lowest.Centimetres, 0.3, 0.6);
+        Assert.Null(GaugeSpread.From(MeasuringBasis.Of(swatches[0], null)));
+    }
+
     [Fact]
     public void Balls_are_rounded_up_for_each_colour()
     {
