@@ -46,6 +46,7 @@ public sealed class EveryPageTests(OpenStudio studio) : IClassFixture<OpenStudio
         foreach (string tab in (string[])["Rows", "Chart", "Swatch & yarn"])
         {
             await page.GetByRole(AriaRole.Tab, new() { Name = tab }).ClickAsync();
+            await Assertions.Expect(page.GetByRole(AriaRole.Tabpanel, new() { Name = tab })).ToBeVisibleAsync();
             await page.WaitForTimeoutAsync(300);
             await look.AtAsync($"desk-{tab.Split(' ')[0].ToLowerInvariant()}");
         }

@@ -25,6 +25,7 @@ internal sealed class ScheduleResults(RowSchedule schedule, YarnLabel? label)
             Yarn = schedule.Yarn.IsKnown ? Need(schedule.Yarn) : null,
             Minutes = schedule.Time?.TotalMinutes,
             Doubts = [.. schedule.Doubts],
+            Spread = schedule.Spread is { } spread ? $"{spread}." : "",
             WhyNoYarn = schedule.Yarn.IsKnown ? "" : schedule.Yarn.Trace,
         };
     }

@@ -28,6 +28,9 @@ public sealed record SizeResults(
     /// <summary>Working time of everything made; null where not known.</summary>
     public double? Minutes { get; init; }
 
+    /// <summary>How far other makers' sizes will differ, in a sentence; empty with fewer than two swatches.</summary>
+    public string Spread { get; init; } = "";
+
     /// <summary>Questions about the swatches, in sentences.</summary>
     public IReadOnlyList<string> Doubts { get; init; } = [];
 

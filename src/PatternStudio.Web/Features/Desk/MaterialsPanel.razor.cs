@@ -37,6 +37,10 @@ public sealed partial class MaterialsPanel
     [Parameter]
     public YarnNeed? Need { get; set; }
 
+    /// <summary>How far other makers' sizes will differ, in a sentence; empty where not known.</summary>
+    [Parameter]
+    public string Spread { get; set; } = "";
+
     /// <summary>Questions about the swatches, in sentences.</summary>
     [Parameter]
     public IReadOnlyList<string> Doubts { get; set; } = [];
