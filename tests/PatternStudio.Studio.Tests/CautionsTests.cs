@@ -17,6 +17,8 @@ public sealed class CautionsTests
     [Theory]
     [InlineData("Tidewater Dishcloth", "Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across. (20 sc)")]
     [InlineData("Lace Scarf", "Fingering or baby yarn, baby weight.")]
+    [InlineData("Beanie", "Sizes: child (adult). Tie off. Tie a knot in the ends.")]
+    [InlineData("Shawl", "Kid mohair, held double. Ties: ch 60.")]
     [InlineData("Market Bag", "Straps: ch 60. Ribbon to tie.")]
     [InlineData("Gull Point Beanie", "Fold the hat, hot pink yarn, toying with colours.")]
     public void Other_patterns_bring_none(string title, string text) => Assert.Empty(Cautions.For(title, text));

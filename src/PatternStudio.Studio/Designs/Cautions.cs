@@ -43,10 +43,11 @@ public static partial class Cautions
     [GeneratedRegex(@"\b(bab(y|ies|y's)(?!\s+(yarn|weight|wool|hook))|newborns?|preemies?|infants?('s)?|cot blanket|crib|pram|stroller|lovey|loveys|comforter blanket|bassinet|layette)\b", RegexOptions.IgnoreCase)]
     private static partial Regex ForBaby();
 
-    [GeneratedRegex(@"\b(child(ren)?('s)?|kids?('s)?|toddlers?('s)?|boys?'|girls?')(?![\p{L}])", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(child(ren)?('s)?|kids?('s)?(?!\s+mohair)|toddlers?('s)?|boys?'|girls?')(?![\p{L}])", RegexOptions.IgnoreCase)]
     private static partial Regex ForChild();
 
-    [GeneratedRegex(@"\b(cords?|drawstrings?|tie|ties|ribbons?|hood|hooded|i-cord|straps?)\b", RegexOptions.IgnoreCase)]
+    /// <summary>Things that can catch or strangle; 'tie off' and 'tie a knot' are ends of yarn.</summary>
+    [GeneratedRegex(@"\b(cords?|drawstrings?|ties?(?!\s+(off|in|up|ends?|knots?|the|a|it|them|together))|ribbons?|hood|hooded|i-cord)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Cord();
 
     [GeneratedRegex(@"\b(toys?|amigurumi|plush(ie)?s?|teddy|rattles?|soft doll|dolls?|stuffed (animal|bear|rabbit|bunny|cat|dog|elephant)s?|safety eyes|cot mobile|baby mobile)\b", RegexOptions.IgnoreCase)]

@@ -28,7 +28,7 @@ public static class Numbers
 
     /// <summary>Grams or metres: whole from ten on, one decimal below.</summary>
     public static string Amount(double amount) =>
-        amount < 10 ? amount.ToString("0.#", CultureInfo.InvariantCulture) : Count((long)Math.Round(amount));
+        amount < 10 ? amount.ToString("0.#", CultureInfo.InvariantCulture) : Count((long)Math.Round(amount, MidpointRounding.AwayFromZero));
 
     /// <summary>'40 min', '3 h 20 min', '52 h': minutes are dust where hours are many.</summary>
     public static string Time(double minutes)
