@@ -43,11 +43,37 @@ public enum ConstructionKind
     Bordered,
 }
 
+/// <summary>What a finished size of a construction can be told from.</summary>
+public enum SizeSource
+{
+    /// <summary>From no swatch: lace, stuffed shapes, rows that bend. Measure a worked piece.</summary>
+    WorkedPiece,
+
+    /// <summary>From stitches and rows.</summary>
+    Gauge,
+
+    /// <summary>From stitches and rows, or from the piece's own first rounds measured across.</summary>
+    GaugeOrRounds,
+
+    /// <summary>From a swatch counted in tiles.</summary>
+    TileSwatch,
+}
+
 /// <summary>The construction of a piece.</summary>
 /// <param name="Kind">Which sort.</param>
 /// <param name="Reason">The rule that found it, or why it is not known, in a sentence.</param>
 public sealed record Construction(ConstructionKind Kind, string Reason)
 {
+    /// <summary>What its finished size can be told from.</summary>
+    public SizeSource SizeFrom => Kind switch
+    {
+        ConstructionKind.NotKnown => SizeSource.WorkedPiece,
+        ConstructionKind.Tiles => Grid is null ? SizeSource.WorkedPiece : SizeSource.TileSwatch,
+        _ when IsLace => SizeSource.WorkedPiece,
+        ConstructionKind.Circle or ConstructionKind.Polygon or ConstructionKind.HalfCircle => SizeSource.GaugeOrRounds,
+        _ => SizeSource.Gauge,
+    };
+
     /// <summary>Corners of each round, for <see cref="ConstructionKind.Polygon"/>; else 0.</summary>
     public int Corners { get; init; }
 
@@ -65,6 +91,9 @@ public sealed record Construction(ConstructionKind Kind, string Reason)
 
     /// <summary>True where chain arches carry so much of the fabric that its size can't follow from stitches: lace.</summary>
     public bool IsLace { get; init; }
+
+    /// <summary>Why a border can't be what was worked of it; null where it can. Then neither size nor yarn is known from its first round on.</summary>
+    public string? WhyNotWhole { get; init; }
 
     /// <summary>How the body is put together, for <see cref="ConstructionKind.Bordered"/>; else null.</summary>
     public Construction? Body { get; init; }

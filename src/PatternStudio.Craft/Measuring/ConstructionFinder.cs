@@ -31,8 +31,18 @@ public static class ConstructionFinder
         if (rows[0].Kind == RowKind.Round || rows.Skip(bodyRows).Any(row => row.Kind != RowKind.Round)) return NotKnown(Why);
         Construction body = Rows(rows[..bodyRows], tallies[..bodyRows]);
         return body.Kind is ConstructionKind.StraightRows or ConstructionKind.RowsOnPlain or ConstructionKind.CornerToCorner
-            ? new Construction(ConstructionKind.Bordered, $"A body with {rows.Count - bodyRows} rounds all about it. {body.Reason}") { FirstRows = bodyRows, Body = body, IsLace = IsLace(tallies) }
+            ? new Construction(ConstructionKind.Bordered, $"A body with {rows.Count - bodyRows} rounds all about it. {body.Reason}") { FirstRows = bodyRows, Body = body, IsLace = IsLace(tallies), WhyNotWhole = TooShort(tallies, bodyRows) }
             : NotKnown(body.Kind == ConstructionKind.NotKnown ? body.Reason : Why);
+    }
+
+    /// <summary>
+    /// 'Work evenly all around' leaves the number of stitches to the maker. A first round of less than half of what the edge takes was not worked all around.
+    /// </summary>
+    private static string? TooShort(List<RowTally> tallies, int bodyRows)
+    {
+        double edge = 2 * (tallies.Take(bodyRows).Max(tally => tally.Places) + tallies.Take(bodyRows).Sum(tally => tally.Height));
+        long first = tallies[bodyRows].Places;
+        return first * 2 < edge ? $"the border's first round was worked with {first} stitches, and the edge that it goes round takes about {edge:0}. State how many it has." : null;
     }
 
     /// <summary>A third of the width in arches, and the fabric is as large as it is pinned.</summary>
@@ -60,7 +70,9 @@ public static class ConstructionFinder
     {
         bool flat = first.Into >= 0 && piece.Rows[first.Into] is { Kind: RowKind.Foundation, Joined: false } foundation && foundation.Chains() > 3 && HasFoot(first, FootKind.Chain);
         if ((!flat && !HasFoot(first, FootKind.OtherSide)) || first.Length > Longest) return null;
-        return first.Cells().Where(cell => cell.Kind == CellKind.Stitch).SelectMany(cell => cell.Feet).Where(foot => foot.Kind is FootKind.Chain or FootKind.OtherSide).Select(foot => foot.Place).Distinct().LongCount();
+        long chains = first.Cells().Where(cell => cell.Kind == CellKind.Stitch).SelectMany(cell => cell.Feet).Where(foot => foot.Kind is FootKind.Chain or FootKind.OtherSide).Select(foot => foot.Place).Distinct().LongCount();
+        // One stitch in each chain is the first round of a tube, whenever the chain is joined; an oval has more at its ends.
+        return HasFoot(first, FootKind.OtherSide) || first.Cells().LongCount(cell => cell.Kind == CellKind.Stitch) > chains + 1 ? chains : null;
     }
 
     private static bool HasFoot(WorkedRow row, FootKind kind) =>

@@ -90,6 +90,7 @@ internal sealed class PieceRuler(Construction construction, Gauge gauge, IReadOn
     /// <summary>A border adds its rounds' heights on every side.</summary>
     private PieceSize WithBorder()
     {
+        if (construction.WhyNotWhole is { } why) return PieceSize.NotKnown("Not known: " + why);
         PieceSize body = Body.Measure();
         if (!body.Width.IsKnown || !body.Height.IsKnown) return body;
         Length edge = (body.Width.Value + body.Height.Value) * 2;
@@ -106,7 +107,7 @@ internal sealed class PieceRuler(Construction construction, Gauge gauge, IReadOn
     private List<Length> Bordered()
     {
         List<Length> widths = [.. Body.Widths()];
-        if (!Body.Measure().Width.IsKnown || widths.Count < construction.FirstRows) return widths;
+        if (construction.WhyNotWhole is not null || !Body.Measure().Width.IsKnown || widths.Count < construction.FirstRows) return widths;
         Length width = Body.Measure().Width.Value;
         foreach (RowTally row in rows.Skip(construction.FirstRows)) widths.Add(width += gauge.HeightOf(row) * 2);
         return widths;

@@ -24,10 +24,10 @@ internal sealed class PieceScheduler(WorkedPiece piece, int made, DesignRows des
             : rows.Count == 0 ? PieceSize.NotKnown("Not known: the piece has no rows.")
             : ruler?.Measure() ?? PieceSize.NotKnown(gauge.Trace);
         Measured<YarnScale> scale = new YarnEvidence(basis, design, rows, construction.Grid?.Tiles ?? 0).Find(gauge.IsKnown ? gauge.Value : null);
-        var lines = new RowLines(piece, tallies, source, ruler?.Widths() ?? [], scale.IsKnown ? scale.Value : null, basis.StitchesPerMinute);
+        var lines = new RowLines(piece, tallies, construction.WhyNotWhole is null ? tallies.Count : FirstRound, source, ruler?.Widths() ?? [], scale.IsKnown ? scale.Value : null, basis.StitchesPerMinute);
         Measured<YarnLength> yarn = Yarn(scale);
         EquatableArray<SectionYarn> sections = yarn.IsKnown ? SectionsOf(scale.Value) : [];
-        return new PieceSchedule(piece.Name, made, construction, size.Width, size.Height, PieceMarks.Add(lines.All(), construction, sections, Gap() is null, basis), yarn)
+        return new PieceSchedule(piece.Name, made, construction, size.Width, size.Height, PieceMarks.Add(lines.All(), construction, sections, Gap() is null && construction.WhyNotWhole is null, basis), yarn)
         {
             Around = size.Around,
             NotKnownFrom = Gap(),
@@ -54,10 +54,14 @@ internal sealed class PieceScheduler(WorkedPiece piece, int made, DesignRows des
     private Measured<YarnLength> Yarn(Measured<YarnScale> scale)
     {
         if (Gap() is { } gap) return Measured.NotKnown<YarnLength>("Yarn is not known: " + gap);
+        if (construction.WhyNotWhole is { } border) return Measured.NotKnown<YarnLength>("Yarn is not known: " + border);
         if (tallies.Find(tally => tally.Unknown is not null) is { Unknown: { } stitch })
             return Measured.NotKnown<YarnLength>($"Yarn is not known: how '{stitch}' is worked can't be told; define it as a special stitch.");
         return scale.Then(known => known.Of(tallies.Sum(tally => tally.Yarn)));
     }
+
+    /// <summary>Index of a border's first round, for the body's rows come before it without a gap.</summary>
+    private int FirstRound => piece.Rows.TakeWhile(row => row.Kind != RowKind.Round).Count();
 
     /// <summary>Relative yarn by colour, in the order that colours first come.</summary>
     private static IEnumerable<KeyValuePair<string, double>> Colours(IEnumerable<RowTally> some) =>

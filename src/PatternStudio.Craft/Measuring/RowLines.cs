@@ -7,15 +7,16 @@ namespace PatternStudio.Craft.Measuring;
 /// <summary>Writes a piece's rows down one by one, with what has been used by the end of each.</summary>
 /// <param name="piece">As worked.</param>
 /// <param name="tallies">What each row adds up to.</param>
+/// <param name="wholeRows">How many rows, from the first, were surely worked whole.</param>
 /// <param name="source">The pattern's text.</param>
 /// <param name="widths">Width at each checked row, foundations left out; empty where not known.</param>
 /// <param name="scale">Relative yarn in metres; null where not known.</param>
 /// <param name="speed">Stitches a minute; null where not known.</param>
-internal sealed class RowLines(WorkedPiece piece, List<RowTally> tallies, SourceText source, IReadOnlyList<Length> widths, YarnScale? scale, double? speed)
+internal sealed class RowLines(WorkedPiece piece, List<RowTally> tallies, int wholeRows, SourceText source, IReadOnlyList<Length> widths, YarnScale? scale, double? speed)
 {
     private const double Rounding = 1e-6;
 
-    private readonly bool isWhole = piece.Rows.All(row => row.Status == RowStatus.Checked) && tallies.TrueForAll(tally => tally.Unknown is null);
+    private readonly bool isWhole = wholeRows == tallies.Count && piece.Rows.All(row => row.Status == RowStatus.Checked) && tallies.TrueForAll(tally => tally.Unknown is null);
     private readonly double all = tallies.Sum(tally => tally.Yarn);
 
     public static string Label(WorkedRow row) => row.Label.Length > 0 ? row.Label : $"row {row.Number}";
@@ -48,7 +49,7 @@ internal sealed class RowLines(WorkedPiece piece, List<RowTally> tallies, Source
         bool whole = true;
         for (int i = 0; i < tallies.Count; i++)
         {
-            bool known = Known(i) && tallies[i].Unknown is null;
+            bool known = i < wholeRows && Known(i) && tallies[i].Unknown is null;
             whole &= known;
             used += tallies[i].Yarn;
             places += tallies[i].Places;

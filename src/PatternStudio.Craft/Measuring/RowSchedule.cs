@@ -54,7 +54,7 @@ public sealed record RowSchedule(EquatableArray<PieceSchedule> Pieces, Measured<
         Math.Max(1, pattern.Pattern.Pieces.FirstOrDefault(piece => piece.Name == name)?.Make?.For(size) ?? 1);
 
     private static TimeSpan? WholeTime(PieceSchedule[] pieces) =>
-        Array.TrueForAll(pieces, piece => piece.Time is not null) ? TimeSpan.FromMinutes(pieces.Sum(piece => piece.Time!.Value.TotalMinutes * piece.Made)) : null;
+        Array.TrueForAll(pieces, piece => piece.Time is not null) ? TimeSpan.FromMinutes(Math.Min(pieces.Sum(piece => piece.Time!.Value.TotalMinutes * piece.Made), 1e9)) : null;
 
     private static Measured<YarnNeed> Need(PieceSchedule[] pieces, MeasuringBasis basis)
     {

@@ -83,6 +83,27 @@ public sealed class FinishedSizeTests
         Assert.Equal((12, 12), (Math.Round(panel.Width.Value.Centimetres, 6), Math.Round(panel.Height.Value.Centimetres, 6)));
     }
 
+    /// <summary>60 stitches at 16 to 10 cm are 37.5 cm round: one stitch in each chain of a ring is a tube, also where its rounds are turned.</summary>
+    [Fact]
+    public void A_ring_of_chains_worked_once_round_is_no_oval()
+    {
+        PieceSchedule cowl = Piece(Right("111-turned-rounds"), "16 sc, 18 rows = 10 x 10 cm");
+        Assert.Equal(ConstructionKind.Tube, cowl.Construction.Kind);
+        Assert.Equal(37.5, cowl.Around!.Value.Centimetres, 6);
+    }
+
+    /// <summary>A border 'evenly around' without a number: whatever was worked of it, size and yarn are not claimed from there on, and the body's rows keep theirs.</summary>
+    [Fact]
+    public void A_border_of_unknown_stitches_has_no_size_and_no_yarn()
+    {
+        CheckedPattern cloth = PatternCheck.Check("Ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across. (20 sc)\nRows 2–20: Ch 1, turn, sc in each sc across. (20 sc)\n\nBorder\nRnd 1: Ch 1, sc evenly around, working 3 sc in each corner, join with sl st in first sc.\n");
+        RowSchedule schedule = RowSchedule.Compute(cloth, Swatch.Parse("20 sc, 20 rows = 10 x 10 cm, 12 g").Value, YarnLabel.Parse("85 m = 50 g").Value).Value;
+        Assert.False(schedule.Pieces[0].Width.IsKnown);
+        Assert.False(schedule.Yarn.IsKnown);
+        Assert.NotNull(schedule.Pieces[0].Rows.First(row => row.Heading == "Row 20").Total);
+        Assert.Null(schedule.Pieces[0].Rows[^1].Total);
+    }
+
     /// <summary>32 sc at 20 to 10 cm are 16 cm round; the base ends with a round in the back loops, so the cup is as high as rounds 5 to 22.</summary>
     [Fact]
     public void A_cup_stands_on_its_base()
@@ -150,6 +171,15 @@ public sealed class FinishedSizeTests
         Assert.Equal((ConstructionKind.CrownAndTube, true), (piece.Construction.Kind, piece.Construction.CrownLast));
         Assert.Equal((30, 10.5), (Math.Round(piece.Around!.Value.Centimetres, 6), Math.Round(piece.Height.Value.Centimetres, 6)));
     }
+
+    [Theory]
+    [InlineData("001-plain-sc-cloth", SizeSource.Gauge)]
+    [InlineData("017-traditional-granny", SizeSource.GaugeOrRounds)]
+    [InlineData("037-tile-square", SizeSource.TileSwatch)]
+    [InlineData("041-toy-ball", SizeSource.WorkedPiece)]
+    [InlineData("051-hat-three-sizes", SizeSource.Gauge)]
+    public void A_construction_tells_what_its_size_comes_from(string name, SizeSource source) =>
+        Assert.Equal(source, Piece(Right(name), "16 sc, 18 rows = 10 x 10 cm").Construction.SizeFrom);
 
     public static TheoryData<string> Patterns =>
         [.. Directory.EnumerateFiles(Repository.Path("tests/PatternStudio.Craft.Tests/RightPatterns"), "*.txt").Select(path => Path.GetFileNameWithoutExtension(path)!).Order(StringComparer.Ordinal)];
