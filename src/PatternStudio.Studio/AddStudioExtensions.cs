@@ -28,7 +28,10 @@ public static class AddStudioExtensions
         services.AddSingleton<DesignVersions>();
         services.AddSingleton<DesignRefresh>();
         services.AddSingleton<Swatches>();
+        services.AddSingleton<Photos>();
         services.AddSingleton<Yarns>();
+        services.AddSingleton<Stash>();
+        services.AddSingleton<StashDesigns>();
         return services;
     }
 

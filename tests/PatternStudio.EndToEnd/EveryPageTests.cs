@@ -46,6 +46,7 @@ public sealed class EveryPageTests(OpenStudio studio) : IClassFixture<OpenStudio
         foreach (string tab in (string[])["Rows", "Chart", "Swatch & yarn"])
         {
             await page.GetByRole(AriaRole.Tab, new() { Name = tab }).ClickAsync();
+            await Assertions.Expect(page.GetByRole(AriaRole.Tabpanel, new() { Name = tab })).ToBeVisibleAsync();
             await page.WaitForTimeoutAsync(300);
             await look.AtAsync($"desk-{tab.Split(' ')[0].ToLowerInvariant()}");
         }
@@ -53,6 +54,16 @@ public sealed class EveryPageTests(OpenStudio studio) : IClassFixture<OpenStudio
         await page.GetByRole(AriaRole.Button, new() { Name = "Add a swatch" }).ClickAsync();
         await Assertions.Expect(page.GetByLabel("Stitches", new() { Exact = true })).ToBeVisibleAsync();
         await look.AtAsync("swatch");
+        await page.GetByLabel("Stitches", new() { Exact = true }).FillAsync("16");
+        await page.GetByLabel("Rows or rounds").FillAsync("20 g");
+        await page.GetByLabel("over a width of").FillAsync("4 in");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep the swatch" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".wrong")).ToHaveCountAsync(1);
+        await page.GetByLabel("Rows or rounds").FillAsync("20");
+        await page.GetByLabel("Hook", new() { Exact = true }).FillAsync("25");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep the swatch" }).ClickAsync();
+        await Assertions.Expect(page.GetByText("Is the hook right?")).ToBeVisibleAsync();
+        await look.AtAsync("swatch-asked");
         await page.GetByRole(AriaRole.Button, new() { Name = "Cancel" }).ClickAsync();
 
         await page.GetByRole(AriaRole.Link, new() { Name = "Swatches" }).ClickAsync();
@@ -66,6 +77,15 @@ public sealed class EveryPageTests(OpenStudio studio) : IClassFixture<OpenStudio
         await page.GetByRole(AriaRole.Button, new() { Name = "Add a yarn" }).ClickAsync();
         await Assertions.Expect(page.GetByLabel("Weight of a ball")).ToBeVisibleAsync();
         await look.AtAsync("yarn");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Cancel" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Put some in the cupboard: Tideline Cotton" }).ClickAsync();
+        await Assertions.Expect(page.GetByLabel("Whole balls")).ToBeVisibleAsync();
+        await look.AtAsync("lot");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Cancel" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "What can it make? Tideline Cotton" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "Kelp Bed Washcloth" })).ToBeVisibleAsync();
+        await look.AtAsync("lot-makes");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Close", Exact = true }).ClickAsync();
 
         await page.GotoAsync(new Uri(studio.Address, "sign-out").ToString());
         await look.AtAsync("sign-out");

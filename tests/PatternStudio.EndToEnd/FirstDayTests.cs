@@ -44,7 +44,8 @@ public sealed class FirstDayTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.GetByRole(AriaRole.Button, new() { Name = "Add a swatch" }).ClickAsync();
         await page.GetByLabel("Stitches", new() { Exact = true }).FillAsync("none");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep the swatch" }).ClickAsync();
-        await Expect(page.GetByText("Write a number above zero")).ToHaveCountAsync(2);
+        await Expect(page.GetByText("Write a number above zero")).ToHaveCountAsync(1);
+        await Expect(page.GetByText("Count them over the width")).ToHaveCountAsync(1);
         await page.GetByLabel("Stitches", new() { Exact = true }).FillAsync("19");
         await page.GetByLabel("Rows or rounds").FillAsync("20");
         await page.GetByLabel("Weight", new() { Exact = true }).FillAsync("10");

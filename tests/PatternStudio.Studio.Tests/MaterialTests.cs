@@ -33,7 +33,8 @@ public sealed class MaterialTests
 
         OpenDesign open = (await studio.Desk.OpenAsync(caller, design))!;
         Assert.Equal((second, tighter), (open.SwatchId, open.Swatch));
-        Assert.Equivalent(DesignResults.Compute(Texts.Cloth, tighter), open.Results, strict: true);
+        DesignMaterials both = new([new(tighter, null), new(Texts.Swatch, null)], null);
+        Assert.Equivalent(DesignResults.Reckon(Texts.Cloth, both).Results, open.Results, strict: true);
     }
 
     [Fact]
@@ -54,6 +55,44 @@ public sealed class MaterialTests
         Assert.Equivalent(DesignResults.Compute(Texts.Cloth), bare.Results, strict: true);
         Assert.Empty(await studio.Swatches.ListAsync(caller, design));
     }
+
+    [Fact]
+    public async Task A_swatch_of_some_rows_in_repeats_before_and_after_blocking_comes_back_as_noted()
+    {
+        SwatchDetails odd = Texts.Swatch with
+        {
+            Counted = Counting.Repeats,
+            StitchesEach = 6,
+            FromRow = 2,
+            ToRow = 5,
+            Pattern = "border",
+            WidthBeforeCm = 11.3,
+            HeightBeforeCm = 10.9,
+            Minutes = 42,
+        };
+        await using TestStudio studio = await TestStudio.OpenAsync();
+        Caller caller = await studio.NewCallerAsync();
+        Guid design = await studio.NewDesignAsync(caller);
+
+        await studio.Swatches.AddAsync(caller, design, odd);
+
+        Assert.Equal(odd, Assert.Single(await studio.Swatches.ListAsync(caller, design)).Details);
+        Assert.Equal("Wrack Line Cloth", Assert.Single(await studio.Swatches.ListAllAsync(caller)).Title);
+    }
+
+    [Fact]
+    public void A_timed_swatch_tells_how_long_the_design_takes()
+    {
+        // 20 × 24 stitches in 48 minutes are 10 a minute; the cloth has 21 chains and 2 rows of 20.
+        SizeResults timed = DesignResults.Compute(Texts.Cloth, Texts.Swatch with { Minutes = 48 }).Sizes[0];
+
+        Assert.InRange(timed.Minutes!.Value, 4, 7);
+        Assert.Equal(timed.Minutes.Value, timed.Schedule[^1].MinutesSoFar!.Value, 6);
+        Assert.Null(DesignResults.Compute(Texts.Cloth, Texts.Swatch).Sizes[0].Minutes);
+    }
+
+    [Fact]
+    public void Before_anything_is_written_nothing_is_found_fault_with() => Assert.Empty(DesignResults.Compute(" \n").Findings);
 
     [Fact]
     public async Task A_swatch_of_another_design_does_not_calibrate()

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Npgsql;
 using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Materials;
 
 namespace PatternStudio.Studio.Tests;
 
@@ -59,6 +60,24 @@ public sealed class PostgresTests
         Assert.Equal(Texts.Swatch with { YarnId = yarn }, (await studio.Desk.OpenAsync(caller, id))!.Swatch);
         Assert.True((await studio.Swatches.RemoveAsync(caller, swatch)).Succeeded);
         Assert.Null(await studio.Desk.OpenAsync(stranger, id));
+    });
+
+    [Fact]
+    public Task Photos_prices_and_lots_are_kept_and_no_gram_is_set_aside_twice() => WithStudioAsync(async studio =>
+    {
+        (Caller caller, Guid lot) = await StashTests.WithLotAsync(studio);
+        KeptLot kept = Assert.Single(await studio.Stash.ListAsync(caller));
+        YarnDetails priced = Texts.Yarn with { Price = 4.55m, Currency = "EUR", Care = "30 °C" };
+        Assert.True((await studio.Yarns.ChangeAsync(caller, kept.Details.YarnId, priced, Texts.Yarn)).Succeeded);
+        Guid[] designs = [await studio.NewDesignAsync(caller, "One"), await studio.NewDesignAsync(caller, "Two"), await studio.NewDesignAsync(caller, "Three")];
+        PreparedPhoto photo = PhotoReader.Read(PhotoTests.Jpeg(60, 40)).Value!;
+        await studio.Swatches.AddAsync(caller, designs[0], Texts.Swatch with { Counted = Counting.Repeats, StitchesEach = 6, FromRow = 2, ToRow = 3 }, photo);
+
+        Outcome[] outcomes = await Task.WhenAll(designs.Select(design => Task.Run(() => studio.Stash.ReserveAsync(caller, design, lot, 80))));
+
+        Assert.Equal(2, outcomes.Count(outcome => outcome.Succeeded));
+        Assert.Equal((priced, 10), (Assert.Single(await studio.Stash.ListAsync(caller)).Yarn, Assert.Single(await studio.Stash.ListAsync(caller)).FreeGrams));
+        Assert.Equal(photo.Picture, await studio.Photos.FindAsync(caller, Assert.Single(await studio.Swatches.ListAsync(caller, designs[0])).PhotoId!.Value, small: false));
     });
 
     [Fact]

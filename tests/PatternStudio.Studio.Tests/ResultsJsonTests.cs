@@ -20,12 +20,14 @@ public sealed class ResultsJsonTests
             "", 3, "Row 3", 4, RowStatus.NotRead, "RS", null, null, null, new Dictionary<string, long>(), new Dictionary<string, long>());
         var size = new SizeResults(
             "Child", new ReadSummary(3, 2, 1), [row, unread],
-            [new ScheduleLine("Square", "Row 2", 20, 1.5, 3, 4.5, 0.1, 20, 1)],
+            [new ScheduleLine("Square", "Row 2", 20, 1.5, 3, 4.5, 0.1, 20) { Section = "Border", Balls = "A 1", MinutesSoFar = 12, Marks = ["Half of the yarn is used."] }],
             new FinishedSize(20.32, 10.16, "the swatch"),
-            new YarnNeed(20, 40, 1, "the swatch") { BuyMetres = 45, Colours = [new ColourShare("Kelp", 20, 40, 1)] },
+            new YarnNeed(20, 40, 1, "the swatch") { BuyMetres = 45, LowMetres = 35, HighMetres = 47, IsRough = true, Colours = [new ColourShare("Kelp", 20, 40, 1)] },
             "<svg>½</svg>")
         {
-            Pieces = [new PieceResults("Square", 2, "rows", null, "no swatch")],
+            Pieces = [new PieceResults("Square", 2, "rows", null, "no swatch") { AroundCm = 40 }],
+            Minutes = 30,
+            Doubts = ["Is the width right?"],
             WhyNoYarn = "no swatch",
         };
         var results = new Results("0.1.0", "UK", [new LocatedFinding(finding, 3, 5), new LocatedFinding(finding with { Fix = null }, 4, 1)], [size]);

@@ -18,7 +18,8 @@ public sealed class ScheduleResultsTests
         Assert.Equal([30, 60, 105, 125], results.Schedule.Select(line => line.GramsSoFar));
         Assert.Equal([60, 60, 90, 40], results.Schedule.Select(line => line.Metres));
         Assert.Equal([0.24, 0.48, 0.84, 1], results.Schedule.Select(line => Math.Round(line.ShareSoFar!.Value, 9)));
-        Assert.Equal([null, 1, 2, null], results.Schedule.Select(line => line.BallEnds));
+        Assert.Equal(["1", "2", "3", "3"], results.Schedule.Select(line => line.Balls));
+        Assert.Equal([0, 1, 1, 0], results.Schedule.Select(line => line.Marks.Count));
         Assert.All(results.Schedule, line => Assert.Equal(20, line.WidthCm));
     }
 
@@ -35,7 +36,7 @@ public sealed class ScheduleResultsTests
     }
 
     [Fact]
-    public void Several_pieces_have_no_common_size_and_no_common_ball()
+    public void Several_pieces_have_no_common_size()
     {
         SizeResults results = Of(Piece("Square", 1, [60, 60], known: true), Piece("Border", 1, [150], known: true));
 
@@ -43,7 +44,6 @@ public sealed class ScheduleResultsTests
         Assert.Equal("There are several pieces; each has a size of its own.", results.WhyNoSize);
         Assert.Equal(["Square", "Border"], results.Pieces.Select(piece => piece.Name));
         Assert.All(results.Pieces, piece => Assert.NotNull(piece.Size));
-        Assert.All(results.Schedule, line => Assert.Null(line.BallEnds));
     }
 
     [Fact]
@@ -69,18 +69,25 @@ public sealed class ScheduleResultsTests
     private static Needed Need(double metres)
     {
         YarnLength used = YarnLength.FromMetres(metres);
-        return new Needed(used, Label.WeightOf(used), used, 1, [new ColourNeed("", used, used, 1)], "With a margin.");
+        return new Needed(used, Label.WeightOf(used), used, 1, [new ColourNeed("", used, used, 1) { Label = Label }], "With a margin.");
     }
 
     private static PieceSchedule Piece(string name, int made, double?[] metres, bool known)
     {
-        double sum = 0;
+        double sum = 0, whole = metres.Sum() ?? 0;
         EquatableArray<ScheduledRow> rows = metres.Select((row, index) =>
         {
+            double before = sum;
             sum += row ?? 0;
+            int ball = (int)(sum / 100) + 1;
             return new ScheduledRow(
                 index + 1, $"Row {index + 1}", "RS", 20, 0, Length.FromCentimetres(20),
-                row is { } used ? YarnLength.FromMetres(used) : null, row is null ? null : YarnLength.FromMetres(sum));
+                row is { } used ? YarnLength.FromMetres(used) : null, row is null ? null : YarnLength.FromMetres(sum))
+            {
+                Share = row is null ? null : sum / whole,
+                Balls = [new BallInUse("", ball)],
+                Marks = ball > (int)(before / 100) + 1 ? [new ScheduleMark(ScheduleMarkKind.BallEnds, $"Ball {ball - 1} ends in this row.")] : [],
+            };
         }).ToEquatableArray();
         return new PieceSchedule(
             name, made, new Construction(ConstructionKind.StraightRows, "rows of one width"),

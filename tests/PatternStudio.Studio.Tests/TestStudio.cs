@@ -41,6 +41,12 @@ public sealed class TestStudio : IAsyncDisposable
 
     public Yarns Yarns => Get<Yarns>();
 
+    public Photos Photos => Get<Photos>();
+
+    public Stash Stash => Get<Stash>();
+
+    public StashDesigns StashDesigns => Get<StashDesigns>();
+
     /// <summary>Opens a studio on SQLite; in a new folder unless one is given.</summary>
     public static async Task<TestStudio> OpenAsync(string? folder = null)
     {

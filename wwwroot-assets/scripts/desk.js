@@ -12,5 +12,15 @@ export function watch(server) {
     }
   }, { signal: stop.signal });
   tell();
-  return { dispose: () => stop.abort() };
+  return { dispose: () => stop.abort(), download };
+}
+
+// A file of words made here and now. The mark at its beginning tells spreadsheets that it is UTF-8.
+function download(name, words) {
+  const address = URL.createObjectURL(new Blob(["\ufeff", words], { type: "text/csv;charset=utf-8" }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name.replace(/[\\/:*?"<>|]+/g, "-");
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }

@@ -5,7 +5,7 @@ using PatternStudio.Studio.Materials;
 namespace PatternStudio.Studio.Data;
 
 /// <summary>
-/// What a caller may see: the only way by which the services reach designs, swatches and yarns. Membership is asked of the store
+/// What a caller may see: the only way by which the services reach designs and what they are made of. Membership is asked of the store
 /// each time, so that an account that has left a studio sees nothing of it from then on.
 /// </summary>
 internal static class Members
@@ -29,5 +29,15 @@ internal static class Members
     /// <summary>The yarns of the caller's studio.</summary>
     public static IQueryable<Yarn> YarnsOf(this StudioDbContext context, Caller caller) =>
         context.Yarns.Where(yarn => yarn.StudioId == caller.StudioId && context.Memberships.Any(
+            it => it.AccountId == caller.AccountId && it.StudioId == caller.StudioId));
+
+    /// <summary>The lots in the cupboard of the caller's studio.</summary>
+    public static IQueryable<StashLot> LotsOf(this StudioDbContext context, Caller caller) =>
+        context.Lots.Where(lot => lot.StudioId == caller.StudioId && context.Memberships.Any(
+            it => it.AccountId == caller.AccountId && it.StudioId == caller.StudioId));
+
+    /// <summary>The photos of the caller's studio.</summary>
+    public static IQueryable<Photo> PhotosOf(this StudioDbContext context, Caller caller) =>
+        context.Photos.Where(photo => photo.StudioId == caller.StudioId && context.Memberships.Any(
             it => it.AccountId == caller.AccountId && it.StudioId == caller.StudioId));
 }

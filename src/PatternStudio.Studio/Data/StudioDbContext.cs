@@ -22,7 +22,13 @@ public abstract class StudioDbContext(DbContextOptions options) : IdentityUserCo
 
     public DbSet<Swatch> Swatches => Set<Swatch>();
 
+    public DbSet<Photo> Photos => Set<Photo>();
+
     public DbSet<Yarn> Yarns => Set<Yarn>();
+
+    public DbSet<StashLot> Lots => Set<StashLot>();
+
+    public DbSet<Reservation> Reservations => Set<Reservation>();
 
     /// <summary>Fixed here, not by options: so the model is the same at run time, in the tools and in tests.</summary>
     protected override Version SchemaVersion => IdentitySchemaVersions.Version2;

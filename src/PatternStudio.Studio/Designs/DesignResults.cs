@@ -26,14 +26,22 @@ public static class DesignResults
     /// <param name="text">The pattern.</param>
     /// <param name="swatch">The swatch that calibrates size and yarn; null for none.</param>
     /// <param name="yarn">The yarn it is made of; null for none.</param>
-    public static Results Compute(string text, SwatchDetails? swatch = null, YarnDetails? yarn = null)
+    public static Results Compute(string text, SwatchDetails? swatch = null, YarnDetails? yarn = null) =>
+        Reckon(text, DesignMaterials.Of(swatch, yarn)).Results;
+
+    /// <summary>The same from all swatches of a design, with the schedules that are too large to be stored.</summary>
+    /// <remarks>Before anything is written there is nothing to find fault with.</remarks>
+    public static Reckoned Reckon(string text, DesignMaterials materials)
     {
         CheckedPattern pattern = PatternCheck.Check(text);
-        return new Results(
+        MeasuringBasis basis = materials.ToBasis(pattern);
+        Measured<RowSchedule>[] schedules = [.. Enumerable.Range(0, pattern.Sizes.Count).Select(size => RowSchedule.Compute(pattern, basis, size))];
+        var results = new Results(
             EngineVersion,
             pattern.Pattern.Terms.Terminology == Terminology.Uk ? "UK" : "US",
-            [.. pattern.Findings.Select(finding => Locate(pattern.Pattern.Source, finding))],
-            [.. Enumerable.Range(0, pattern.Sizes.Count).Select(size => OfSize(pattern, size, swatch, yarn))]);
+            string.IsNullOrWhiteSpace(text) ? [] : [.. pattern.Findings.Select(finding => Locate(pattern.Pattern.Source, finding))],
+            [.. schedules.Select((schedule, size) => OfSize(pattern, size, schedule, basis.Yarn))]);
+        return new Reckoned(results, schedules);
     }
 
     private static LocatedFinding Locate(SourceText source, Finding finding)
@@ -42,13 +50,12 @@ public static class DesignResults
         return new LocatedFinding(finding, position.Line, position.Column);
     }
 
-    private static SizeResults OfSize(CheckedPattern pattern, int size, SwatchDetails? swatch, YarnDetails? yarn)
+    private static SizeResults OfSize(CheckedPattern pattern, int size, Measured<RowSchedule> schedule, YarnLabel? label)
     {
         CheckedSize worked = pattern.Sizes[size];
         var bare = new SizeResults(worked.Name, worked.Read, [.. worked.Rows], [], null, null, Draw(pattern, size)) { Laws = [.. worked.Laws.Select(law => law.Sentence)] };
-        Measured<RowSchedule> schedule = RowSchedule.Compute(pattern, swatch?.ToMeasure(), yarn?.ToLabel(), size);
         return schedule.IsKnown
-            ? new ScheduleResults(schedule.Value, yarn?.ToLabel()).AddTo(bare)
+            ? new ScheduleResults(schedule.Value, label).AddTo(bare)
             : bare with { WhyNoSize = schedule.Trace, WhyNoYarn = schedule.Trace };
     }
 
@@ -58,3 +65,6 @@ public static class DesignResults
         return SvgPainter.Paint(Chart.Draw(pattern, size, Style));
     }
 }
+
+/// <summary>Everything computed from a text and its materials: what is stored, and the schedule of each size as the engine gives it.</summary>
+public sealed record Reckoned(Results Results, IReadOnlyList<Measured<RowSchedule>> Schedules);

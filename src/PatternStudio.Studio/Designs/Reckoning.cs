@@ -11,10 +11,7 @@ internal static class Reckoning
     public static async Task<Results> ReckonAsync(
         this StudioDbContext context, Design design, DateTimeOffset now, CancellationToken cancel)
     {
-        Results results = DesignResults.Compute(
-            design.Text,
-            (await context.SwatchOfAsync(design, cancel))?.Details,
-            (await context.YarnOfAsync(design, cancel))?.Details);
+        Results results = DesignResults.Reckon(design.Text, await context.MaterialsOfAsync(design, cancel)).Results;
         await context.KeepAsync(design, results, now, cancel);
         return results;
     }
@@ -33,6 +30,23 @@ internal static class Reckoning
     {
         design.MakeOf(yarnId, now);
         return context.ReckonAsync(design, now, cancel);
+    }
+
+    /// <summary>The swatches and the yarn of a design as they are in this context, saved or not.</summary>
+    private static async Task<DesignMaterials> MaterialsOfAsync(this StudioDbContext context, Design design, CancellationToken cancel)
+    {
+        Yarn? yarn = await context.YarnOfAsync(design, cancel);
+        if (design.SwatchId is null) return new DesignMaterials([], yarn?.Details);
+        await context.Swatches.Where(swatch => swatch.DesignId == design.Id).LoadAsync(cancel);
+        Swatch[] swatches = [.. context.Swatches.Local.Where(swatch => swatch.DesignId == design.Id)];
+        Guid?[] yarnIds = [.. swatches.Select(swatch => swatch.YarnId).Where(id => id is not null).Distinct()];
+        await context.Yarns.Where(it => yarnIds.Contains(it.Id)).LoadAsync(cancel);
+        return new DesignMaterials(
+            [
+                .. swatches.OrderByDescending(swatch => swatch.Id == design.SwatchId).ThenByDescending(swatch => swatch.MeasuredOn).ThenByDescending(swatch => swatch.Id)
+                    .Select(swatch => new MeasuredSwatch(swatch.Details, context.Yarns.Local.FirstOrDefault(it => it.Id == swatch.YarnId)?.Details)),
+            ],
+            yarn?.Details);
     }
 
     /// <summary>The swatch that calibrates a design, as it is in this context.</summary>

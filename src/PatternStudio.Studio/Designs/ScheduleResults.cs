@@ -7,8 +7,6 @@ namespace PatternStudio.Studio.Designs;
 /// <param name="label">The ball band that it was computed with; null for none.</param>
 internal sealed class ScheduleResults(RowSchedule schedule, YarnLabel? label)
 {
-    private const double MostBalls = 100_000;
-
     public SizeResults AddTo(SizeResults bare)
     {
         // A chain alone (a hanging loop, a tie) has yarn, but no size to speak of.
@@ -25,6 +23,9 @@ internal sealed class ScheduleResults(RowSchedule schedule, YarnLabel? label)
                 _ => "There are several pieces; each has a size of its own.",
             },
             Yarn = schedule.Yarn.IsKnown ? Need(schedule.Yarn) : null,
+            Minutes = schedule.Time?.TotalMinutes,
+            Doubts = [.. schedule.Doubts],
+            Spread = schedule.Spread is { } spread ? $"{spread}." : "",
             WhyNoYarn = schedule.Yarn.IsKnown ? "" : schedule.Yarn.Trace,
         };
     }
@@ -38,46 +39,41 @@ internal sealed class ScheduleResults(RowSchedule schedule, YarnLabel? label)
             piece.Made,
             piece.Construction.Reason,
             known ? new FinishedSize(piece.Width.Value.Centimetres, piece.Height.Value.Centimetres, Basis(piece)) : null,
-            known ? "" : why);
+            known ? "" : why)
+        {
+            AroundCm = piece.Around is { IsKnown: true } around ? around.Value.Centimetres : null,
+        };
     }
 
     private static string Basis(PieceSchedule piece) =>
         piece.Width.Trace == piece.Height.Trace ? piece.Width.Trace : $"Width: {piece.Width.Trace}. Height: {piece.Height.Trace}.";
 
-    private IEnumerable<ScheduleLine> Lines(PieceSchedule piece)
+    private IEnumerable<ScheduleLine> Lines(PieceSchedule piece) => piece.Rows.Select(row => new ScheduleLine(
+        piece.Name, row.Heading, row.Stitches, Grams(row.Yarn), row.Yarn?.Metres, Grams(row.Total), row.Share, row.Width?.Centimetres)
     {
-        YarnLength? whole = piece.Yarn.IsKnown ? piece.Yarn.Value : null;
-        YarnLength before = YarnLength.Zero;
-        foreach (ScheduledRow row in piece.Rows)
-        {
-            yield return new ScheduleLine(
-                piece.Name, row.Heading, row.Stitches,
-                Grams(row.Yarn), row.Yarn?.Metres, Grams(row.Total),
-                row.Total is { } total && whole is { Metres: > 0 } all ? total / all : null,
-                row.Width?.Centimetres,
-                BallEnding(piece, before, row.Total));
-            before = row.Total ?? before;
-        }
-    }
+        Section = row.Section,
+        Balls = string.Join(", ", row.Balls.Select(ball => $"{ball.Colour} {ball.Number}".Trim())),
+        MinutesSoFar = row.TimeSoFar?.TotalMinutes,
+        Marks = [.. row.Marks.Select(mark => mark.Text)],
+    });
 
     private double? Grams(YarnLength? length) => length is { } known ? label?.WeightOf(known).Grams : null;
 
-    /// <summary>Balls can be counted along the rows only where there is nothing but this piece, made once, in one colour.</summary>
-    private int? BallEnding(PieceSchedule piece, YarnLength before, YarnLength? soFar)
+    private static YarnNeed Need(Measured<PatternStudio.Craft.Measuring.YarnNeed> need)
     {
-        if (label is null || soFar is not { } after || schedule.Pieces.Count(it => !it.Rows.IsEmpty) != 1 || piece.Made != 1 || piece.Colours.Count > 1) return null;
-        double ball = Math.Floor(after / label.BallLength);
-        return ball <= MostBalls && ball > Math.Floor(before / label.BallLength) ? (int)ball : null;
-    }
-
-    private YarnNeed Need(Measured<PatternStudio.Craft.Measuring.YarnNeed> need) =>
-        new(need.Value.Weight.Grams, need.Value.Used.Metres, need.Value.Balls, $"{need.Trace}. {need.Value.Assumption}")
+        PatternStudio.Craft.Measuring.YarnNeed found = need.Value;
+        bool labelled = found.Colours.All(colour => colour.Label is not null);
+        return new(labelled ? found.Weight.Grams : null, found.Used.Metres, labelled ? found.Balls : null, $"{need.Trace}. {found.Assumption}")
         {
-            BuyMetres = need.Value.Buy.Metres,
+            BuyMetres = found.Buy.Metres,
+            LowMetres = found.Low.Metres,
+            HighMetres = found.High.Metres,
+            IsRough = found.IsRough,
             Colours =
             [
-                .. need.Value.Colours.Select(colour =>
-                    new ColourShare(colour.Colour, Grams(colour.Used) ?? 0, colour.Used.Metres, colour.Balls)),
+                .. found.Colours.Select(colour => new ColourShare(
+                    colour.Colour, colour.Label?.WeightOf(colour.Used).Grams, colour.Used.Metres, colour.Label is null ? null : colour.Balls)),
             ],
         };
+    }
 }

@@ -25,6 +25,15 @@ public sealed record SizeResults(
     /// <summary>Each piece with its own size.</summary>
     public IReadOnlyList<PieceResults> Pieces { get; init; } = [];
 
+    /// <summary>Working time of everything made; null where not known.</summary>
+    public double? Minutes { get; init; }
+
+    /// <summary>How far other makers' sizes will differ, in a sentence; empty with fewer than two swatches.</summary>
+    public string Spread { get; init; } = "";
+
+    /// <summary>Questions about the swatches, in sentences.</summary>
+    public IReadOnlyList<string> Doubts { get; init; } = [];
+
     /// <summary>Why <see cref="Size"/> is not known, in a sentence; empty where it is.</summary>
     public string WhyNoSize { get; init; } = "";
 
@@ -41,7 +50,11 @@ public sealed record SizeResults(
 /// <param name="Construction">The rule by which it is measured, or why there is none, in a sentence.</param>
 /// <param name="Size">Null where not known.</param>
 /// <param name="WhyNoSize">Why not; empty where it is known.</param>
-public sealed record PieceResults(string Name, int Made, string Construction, FinishedSize? Size, string WhyNoSize);
+public sealed record PieceResults(string Name, int Made, string Construction, FinishedSize? Size, string WhyNoSize)
+{
+    /// <summary>Once round, for tubes and hats; null for other pieces and where not known.</summary>
+    public double? AroundCm { get; init; }
+}
 
 /// <summary>A row of the schedule. What is not known is null.</summary>
 /// <param name="Piece">The piece; empty where there is one.</param>
@@ -52,7 +65,6 @@ public sealed record PieceResults(string Name, int Made, string Construction, Fi
 /// <param name="GramsSoFar">Yarn of the piece up to and with this row.</param>
 /// <param name="ShareSoFar">Share of the piece's yarn used up to and with this row, 0 to 1.</param>
 /// <param name="WidthCm">How wide the piece is at this row: its length, or across the round.</param>
-/// <param name="BallEnds">Number of the ball that runs out in this row; null also for pieces made more than once or in several colours.</param>
 public sealed record ScheduleLine(
     string Piece,
     string Heading,
@@ -61,22 +73,42 @@ public sealed record ScheduleLine(
     double? Metres,
     double? GramsSoFar,
     double? ShareSoFar,
-    double? WidthCm,
-    int? BallEnds);
+    double? WidthCm)
+{
+    /// <summary>The section it stands in: 'Border'; empty where there is none.</summary>
+    public string Section { get; init; } = "";
+
+    /// <summary>The balls on the hook at its end: '2', 'A 1, B 3'; empty where not known.</summary>
+    public string Balls { get; init; } = "";
+
+    /// <summary>Working time of the piece up to and with this row; null where the speed is not known.</summary>
+    public double? MinutesSoFar { get; init; }
+
+    /// <summary>What a maker wants to know beforehand, in sentences: a ball ends, half of the yarn is used, so much to be left for the border.</summary>
+    public IReadOnlyList<string> Marks { get; init; } = [];
+}
 
 /// <summary>The finished size, and where the number comes from.</summary>
 /// <param name="Basis">The swatch and the rule it was found by.</param>
 public sealed record FinishedSize(double WidthCm, double HeightCm, string Basis);
 
 /// <summary>The yarn needed, and where the number comes from.</summary>
-/// <param name="Grams">What the pattern is expected to use.</param>
+/// <param name="Grams">What the pattern is expected to use; null where the yarn's weight for its length is not known.</param>
 /// <param name="Metres">The same as a length; null where the yarn's length for its weight is not known.</param>
 /// <param name="Balls">Whole balls to buy; null where no yarn is chosen.</param>
 /// <param name="Basis">The swatch and the yarn it was found by, and the margin in what to buy.</param>
-public sealed record YarnNeed(double Grams, double? Metres, int? Balls, string Basis)
+public sealed record YarnNeed(double? Grams, double? Metres, int? Balls, string Basis)
 {
     /// <summary>What nine makers in ten will not run out of; the balls are counted from it.</summary>
     public double? BuyMetres { get; init; }
+
+    /// <summary>The ends of the interval in which 90 of 100 makers lie, in metres.</summary>
+    public double? LowMetres { get; init; }
+
+    public double? HighMetres { get; init; }
+
+    /// <summary>True where no weighed swatch stands behind it: a guess from the yarn's weight class.</summary>
+    public bool IsRough { get; init; }
 
     /// <summary>Colour by colour; one line with an empty name where the pattern names none.</summary>
     public IReadOnlyList<ColourShare> Colours { get; init; } = [];
@@ -84,4 +116,4 @@ public sealed record YarnNeed(double Grams, double? Metres, int? Balls, string B
 
 /// <summary>Yarn of one colour.</summary>
 /// <param name="Colour">As the pattern names it; empty where it names none.</param>
-public sealed record ColourShare(string Colour, double Grams, double Metres, int Balls);
+public sealed record ColourShare(string Colour, double? Grams, double Metres, int? Balls);

@@ -15,7 +15,17 @@ public sealed record YarnDetails(
     double? MetresPerBall,
     double? GramsPerBall,
     string ColourName,
-    string ColourHex);
+    string ColourHex)
+{
+    /// <summary>How it is washed, as the label says in words or symbols; may be empty.</summary>
+    public string Care { get; init; } = "";
+
+    /// <summary>What a ball costs, 0 to 100 000; null where not noted.</summary>
+    public decimal? Price { get; init; }
+
+    /// <summary>Three capital letters by ISO 4217 ('EUR', 'GBP'); empty where there is no price.</summary>
+    public string Currency { get; init; } = "";
+}
 
 /// <summary>A yarn of the studio.</summary>
 /// <param name="Designs">Number of designs made of it.</param>

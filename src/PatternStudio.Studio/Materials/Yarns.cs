@@ -32,24 +32,28 @@ public sealed class Yarns(IDbContextFactory<StudioDbContext> contexts, TimeProvi
     }
 
     /// <summary>Corrects a yarn.</summary>
-    public async Task<Outcome> ChangeAsync(Caller caller, Guid yarnId, YarnDetails details, CancellationToken cancel = default)
+    /// <param name="before">The yarn as it was when the correction began: where it is another by now, nothing is written. Null to write in any case.</param>
+    public async Task<ChangeOutcome<YarnDetails>> ChangeAsync(
+        Caller caller, Guid yarnId, YarnDetails details, YarnDetails? before = null, CancellationToken cancel = default)
     {
         YarnDetails tidy = Tidy(details);
         if (MaterialRefusals.OfYarn(tidy) is { Length: > 0 } faults) return Outcome.Refused(faults);
-        return await contexts.AttemptAsync(async context =>
+        return await contexts.AttemptAsync<ChangeOutcome<YarnDetails>>(async context =>
         {
             Yarn? yarn = await context.YarnsOf(caller).FirstOrDefaultAsync(it => it.Id == yarnId, cancel);
             if (yarn is null) return Outcome.Refused(MaterialRefusals.NoYarn);
+            if (before is not null && yarn.Details != before && yarn.Details != tidy) return ChangeOutcome.Overtaken(yarn.Details);
             yarn.Change(tidy);
-            // Deleted designs too: they may come back.
-            foreach (Design design in await context.AllDesignsOf(caller).Where(it => it.YarnId == yarnId).ToListAsync(cancel))
-                await context.MakeOfAsync(design, yarnId, clock.Now(), cancel);
+            // Deleted designs too: they may come back. And those of another yarn that have a swatch in this one.
+            foreach (Design design in await context.AllDesignsOf(caller)
+                .Where(it => it.YarnId == yarnId || context.Swatches.Any(swatch => swatch.DesignId == it.Id && swatch.YarnId == yarnId)).ToListAsync(cancel))
+                await context.MakeOfAsync(design, design.YarnId, clock.Now(), cancel);
             await context.SaveChangesAsync(cancel);
             return Outcome.Done;
         }, cancel);
     }
 
-    /// <summary>Removes a yarn that no design and no swatch uses.</summary>
+    /// <summary>Removes a yarn that no design and no swatch uses and that is not in the cupboard.</summary>
     public Task<Outcome> RemoveAsync(Caller caller, Guid yarnId, CancellationToken cancel = default) =>
         contexts.AttemptAsync(async context =>
         {
@@ -57,6 +61,7 @@ public sealed class Yarns(IDbContextFactory<StudioDbContext> contexts, TimeProvi
             if (yarn is null) return Outcome.Refused(MaterialRefusals.NoYarn);
             List<string> users = await UsersAsync(context, caller, yarnId, cancel);
             if (users.Count > 0) return Outcome.Refused("", InUse(users));
+            if (await context.Lots.AnyAsync(it => it.YarnId == yarnId, cancel)) return Outcome.Refused(MaterialRefusals.YarnInCupboard);
             context.Yarns.Remove(yarn);
             await context.SaveChangesAsync(cancel);
             return Outcome.Done;
@@ -96,5 +101,7 @@ public sealed class Yarns(IDbContextFactory<StudioDbContext> contexts, TimeProvi
         Fibre = Wording.Tidy(details.Fibre),
         ColourName = Wording.Tidy(details.ColourName),
         ColourHex = Wording.Tidy(details.ColourHex),
+        Care = Wording.Tidy(details.Care),
+        Currency = details.Price is null ? "" : Wording.Tidy(details.Currency).ToUpperInvariant(),
     };
 }

@@ -15,6 +15,8 @@ internal static class SampleStudio
         var yarns = SampleYarns.All.ToDictionary(
             details => details, details => new Yarn(Guid.CreateVersion7(now), caller.StudioId, details));
         context.Yarns.AddRange(yarns.Values);
+        context.Lots.AddRange(SampleYarns.Lots.Select(lot => new StashLot(
+            Guid.CreateVersion7(now), caller.StudioId, new(yarns[lot.Yarn].Id, lot.Balls, lot.OpenedGrams, lot.DyeLot, lot.Place, ""))));
         for (int i = 0; i < SampleDesign.All.Count; i++)
         {
             // Each a few days older than the one before, as if they had been made one after another.

@@ -2,6 +2,7 @@ using MudBlazor;
 using MudBlazor.Services;
 using PatternStudio.Web.Features.Accounts;
 using PatternStudio.Web.Features.Designs;
+using PatternStudio.Web.Features.SwatchBook;
 using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Hosting;
@@ -35,5 +36,6 @@ internal static class PagesExtensions
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         app.MapSignOut();
         app.MapChartPictures();
+        app.MapPhotoPictures();
     }
 }

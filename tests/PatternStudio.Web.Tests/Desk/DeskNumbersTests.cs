@@ -1,6 +1,7 @@
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Materials;
 using PatternStudio.Web.Features.Desk;
 
 namespace PatternStudio.Web.Tests.Desk;
@@ -42,7 +43,7 @@ public sealed class DeskNumbersTests
         Assert.Equal(["good"], answered);
     }
 
-    private static DeskInput Words(string text) => new(text, null, null);
+    private static DeskInput Words(string text) => new(text, DesignMaterials.None);
 
     private static DeskAnswer Answer(DeskInput input) =>
         new(input, new Results("1", "US", [], [Rows.Size([])]), new TermsDecision(Terminology.Us, TermsOrigin.Assumed, 0.5, []));

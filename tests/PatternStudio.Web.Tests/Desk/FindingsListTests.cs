@@ -54,6 +54,15 @@ public sealed class FindingsListTests : PageTest
     }
 
     [Fact]
+    public void Before_anything_is_written_a_gentle_word_says_how_to_begin()
+    {
+        IRenderedComponent<FindingsList> list = Show([], new ReadSummary(0, 0, 0));
+
+        Assert.Contains("Nothing is written yet. Begin with a chain or a ring", list.Find(".nothing-yet").TextContent, StringComparison.Ordinal);
+        Assert.Empty(list.FindAll(".badge-error"));
+    }
+
+    [Fact]
     public void Rows_that_were_not_checked_are_counted_beside_the_findings()
     {
         Assert.Equal(

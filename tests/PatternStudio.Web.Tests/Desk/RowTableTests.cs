@@ -34,13 +34,28 @@ public sealed class RowTableTests : PageTest
     }
 
     [Fact]
-    public void Shows_the_yarn_used_so_far_and_where_a_ball_ends()
+    public void Shows_the_yarn_used_so_far_the_ball_in_use_and_what_happens_in_a_row()
     {
         IRenderedComponent<RowTable> table = Show(Rows.Size(
-            [Rows.Row(1, 20), Rows.Row(2, 20)], Rows.Takes(1, 6.25, 0.5), Rows.Takes(2, 50.4, 1, ballEnds: 1)));
+            [Rows.Row(1, 20), Rows.Row(2, 20)], Rows.Takes(1, 6.25, 0.5), Rows.Takes(2, 50.4, 1, "2", "Ball 1 ends in this row.")));
 
         Assert.Contains("6.3 g 50\u202f%", table.FindAll("tbody tr")[0].Reads());
-        Assert.Contains("50 g 100\u202f% ball 1 ends", table.FindAll("tbody tr")[1].Reads());
+        Assert.Contains("50 g 100\u202f% ball 2", table.FindAll("tbody tr")[1].Reads());
+    }
+
+    [Fact]
+    public void Marks_stand_at_their_row() => Assert.Equal(
+        ["Half of the yarn is used."],
+        Show(Rows.Size([Rows.Row(1, 20)], Rows.Takes(1, 6, 0.5, "1", "Half of the yarn is used."))).FindAll("tr.row-mark").Select(mark => mark.Reads()));
+
+    [Fact]
+    public void Times_are_a_column_only_where_they_are_known()
+    {
+        Assert.DoesNotContain("Time", Show(Rows.Size([Rows.Row(1, 20)])).Find("thead").Reads(), StringComparison.Ordinal);
+        IRenderedComponent<RowTable> timed = Render<RowTable>(with => with
+            .Add(rows => rows.Lines, RowLine.Of(Rows.Size([Rows.Row(1, 20)], Rows.Takes(1, 6, 1) with { MinutesSoFar = 75 }), Terminology.Us))
+            .Add(rows => rows.Minutes, 75));
+        Assert.EndsWith("1\u202fh 15\u202fmin", timed.Find("tbody tr").Reads(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -13,8 +13,8 @@ internal static class Rows
         new(piece, number, $"Row {number}", line == 0 ? number : line, status, number % 2 == 1 ? "RS" : "WS", stitches, stated, agrees,
             new Dictionary<string, long> { ["sc"] = stitches ?? 0 }, new Dictionary<string, long>());
 
-    public static ScheduleLine Takes(int number, double gramsSoFar, double share, int? ballEnds = null) =>
-        new("", $"Row {number}", null, null, null, gramsSoFar, share, null, ballEnds);
+    public static ScheduleLine Takes(int number, double gramsSoFar, double share, string balls = "", params string[] marks) =>
+        new("", $"Row {number}", null, null, null, gramsSoFar, share, null) { Balls = balls, Marks = marks };
 
     public static SizeResults Size(IReadOnlyList<RowReport> rows, params ScheduleLine[] schedule) =>
         new("", new ReadSummary(rows.Count, rows.Count, rows.Count), rows, schedule, null, null, null);

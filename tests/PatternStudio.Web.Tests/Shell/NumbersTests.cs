@@ -4,22 +4,6 @@ namespace PatternStudio.Web.Tests.Shell;
 
 public sealed class NumbersTests
 {
-    [Theory]
-    [InlineData("10", 10)]
-    [InlineData("10.5", 10.5)]
-    [InlineData("10,5", 10.5)]
-    [InlineData(" 7 ", 7)]
-    public void Reads_a_number_with_point_or_comma(string written, double number) => Assert.Equal(number, Numbers.ReadPositive(written));
-
-    [Theory]
-    [InlineData("")]
-    [InlineData("0")]
-    [InlineData("-1")]
-    [InlineData("1 000")]
-    [InlineData("1.2.3")]
-    [InlineData("∞")]
-    public void Takes_nothing_else_for_a_number(string written) => Assert.Null(Numbers.ReadPositive(written));
-
     // 1 inch is 2.54 cm by definition (international yard and pound agreement, 1959).
     [Theory]
     [InlineData(2.54, "1")]
@@ -37,4 +21,12 @@ public sealed class NumbersTests
 
     [Fact]
     public void Sets_thousands_off() => Assert.Equal("40\u202f000", Numbers.Count(40_000));
+
+    [Theory]
+    [InlineData(0.4, "0\u202fmin")]
+    [InlineData(59, "59\u202fmin")]
+    [InlineData(60, "1\u202fh")]
+    [InlineData(200, "3\u202fh 20\u202fmin")]
+    [InlineData(3_100, "52\u202fh")]
+    public void Says_times_as_people_do(double minutes, string said) => Assert.Equal(said, Numbers.Time(minutes));
 }

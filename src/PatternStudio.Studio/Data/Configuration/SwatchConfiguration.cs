@@ -13,8 +13,12 @@ internal sealed class SwatchConfiguration : IEntityTypeConfiguration<Swatch>
         swatch.Property(it => it.Id).ValueGeneratedNever();
         swatch.Property(it => it.Stitch).HasMaxLength(Swatch.StitchLength);
         swatch.Property(it => it.Note).HasMaxLength(Swatch.NoteLength);
+        swatch.Property(it => it.Pattern).HasMaxLength(Swatch.PatternLength);
+        swatch.Property(it => it.Counted).HasConversion<string>().HasMaxLength(20).HasDefaultValue(Counting.Stitches).HasSentinel(Counting.Stitches);
+        swatch.Property(it => it.RowVersion).IsConcurrencyToken();
         swatch.Ignore(it => it.Details);
         swatch.HasOne<Design>().WithMany().HasForeignKey(it => it.DesignId).OnDelete(DeleteBehavior.Restrict);
+        swatch.HasOne<Photo>().WithMany().HasForeignKey(it => it.PhotoId).OnDelete(DeleteBehavior.Restrict);
         swatch.HasOne<Yarn>().WithMany().HasForeignKey(it => it.YarnId).OnDelete(DeleteBehavior.Restrict);
     }
 }

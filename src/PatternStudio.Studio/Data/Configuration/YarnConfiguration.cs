@@ -14,6 +14,10 @@ internal sealed class YarnConfiguration : IEntityTypeConfiguration<Yarn>
         yarn.Property(it => it.Fibre).HasMaxLength(Yarn.NameLength);
         yarn.Property(it => it.ColourName).HasMaxLength(Yarn.NameLength);
         yarn.Property(it => it.ColourHex).HasMaxLength(7);
+        yarn.Property(it => it.Care).HasMaxLength(Yarn.CareLength);
+        yarn.Property(it => it.Price).HasPrecision(12, 2);
+        yarn.Property(it => it.Currency).HasMaxLength(3);
+        yarn.Property(it => it.RowVersion).IsConcurrencyToken();
         yarn.Ignore(it => it.Details);
         yarn.HasOne<Studio>().WithMany().HasForeignKey(it => it.StudioId).OnDelete(DeleteBehavior.Restrict);
         yarn.HasIndex(it => new { it.StudioId, it.Name });

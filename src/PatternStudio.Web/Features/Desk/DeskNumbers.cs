@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Reading;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Studio.Designs;
@@ -7,10 +8,14 @@ namespace PatternStudio.Web.Features.Desk;
 
 /// <summary>What the numbers of the desk are computed from.</summary>
 /// <param name="Text">The words as they are now, saved or not.</param>
-public sealed record DeskInput(string Text, SwatchDetails? Swatch, YarnDetails? Yarn);
+public sealed record DeskInput(string Text, DesignMaterials Materials);
 
 /// <summary>What the desk shows, and of which words.</summary>
-public sealed record DeskAnswer(DeskInput Input, Results Results, TermsDecision Terms);
+public sealed record DeskAnswer(DeskInput Input, Results Results, TermsDecision Terms)
+{
+    /// <summary>The schedule of each size as the engine gives it, to be taken along.</summary>
+    public IReadOnlyList<Measured<RowSchedule>> Schedules { get; init; } = [];
+}
 
 /// <summary>
 /// Computes beside the typing. One computation at a time: what is asked meanwhile waits, and of several that wait only the last is done.
@@ -22,8 +27,11 @@ public sealed class DeskNumbers(Func<DeskInput, DeskAnswer> compute)
     private bool busy;
 
     /// <summary>The engine's own computation.</summary>
-    public static DeskAnswer Compute(DeskInput input) =>
-        new(input, DesignResults.Compute(input.Text, input.Swatch, input.Yarn), PatternReader.Read(input.Text).Terms);
+    public static DeskAnswer Compute(DeskInput input)
+    {
+        Reckoned reckoned = DesignResults.Reckon(input.Text, input.Materials);
+        return new(input, reckoned.Results, PatternReader.Read(input.Text).Terms) { Schedules = reckoned.Schedules };
+    }
 
     /// <summary>Asks for the numbers of an input.</summary>
     /// <param name="answered">Called with each answer, in the order asked. To be called from one thread only (the page's).</param>

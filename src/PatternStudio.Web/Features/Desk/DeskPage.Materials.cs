@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using MudBlazor;
+using PatternStudio.Craft.Measuring;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Materials;
 using PatternStudio.Web.Features.SwatchBook;
@@ -10,15 +11,48 @@ namespace PatternStudio.Web.Features.Desk;
 /// <summary>Swatches and yarn: every change shows in the numbers at once.</summary>
 public sealed partial class DeskPage
 {
+    /// <summary>A swatch that was begun and neither kept nor given up: the form closed by a key begins with it.</summary>
+    private SwatchInput? swatchDraft;
+
     [Inject]
     private Swatches Swatches { get; set; } = null!;
 
     [Inject]
     private Yarns Yarns { get; set; } = null!;
 
-    private SwatchDetails? ChosenSwatch => swatches.FirstOrDefault(swatch => swatch.Chosen)?.Details;
+    [Inject]
+    private Stash Stash { get; set; } = null!;
 
-    private YarnDetails? ChosenYarn => yarns.FirstOrDefault(yarn => yarn.Id == design!.YarnId)?.Details;
+    /// <summary>Where the yarn of the cupboard runs out, in a sentence; empty where it lasts or nobody knows.</summary>
+    private string StashEnds
+    {
+        get
+        {
+            if (Schedule is not { IsKnown: true } schedule || AtHand() is not { Count: > 0 } atHand) return "";
+            Measured<SupplyAnswer> answered = YarnSupply.Ask(schedule.Value, atHand);
+            return answered is { IsKnown: true, Value.End: { } end }
+                ? end.LastRow is { } last ? Words["StashEnds", end.Piece.Length > 0 ? $"{end.Piece}, {last}" : last] : Words["StashEndsAtOnce"]
+                : "";
+        }
+    }
+
+    /// <summary>What the design may take of its yarn. Patterns in several colours are not told apart: one yarn is one colour.</summary>
+    private List<YarnLot> AtHand() => Size.Yarn?.Colours.Count > 1 ? [] :
+    [
+        .. from lot in lots
+           where lot.Details.YarnId == design!.YarnId
+           let grams = lot.GramsFor(Id)
+           where grams > 0 && lot.Yarn.ToLabel() is not null
+           select new YarnLot("", Mass.FromGrams(grams.Value), lot.Yarn.ToLabel()!, lot.Details.DyeLot),
+    ];
+
+    private async Task<Outcome> ReserveAsync(KeptLot lot, double grams)
+    {
+        Outcome done = await Stash.ReserveAsync(caller, Id, lot.Id, grams);
+        lots = await Stash.ListAsync(caller);
+        StateHasChanged();
+        return done;
+    }
 
     private async Task EditSwatchAsync(KeptSwatch? kept)
     {
@@ -28,9 +62,13 @@ public sealed partial class DeskPage
             { dialog => dialog.Kept, kept },
             { dialog => dialog.Yarns, yarns },
             { dialog => dialog.LikelyYarn, design!.YarnId },
+            { dialog => dialog.Draft, swatchDraft ??= SwatchInput.New(Moments.Today) },
+            { dialog => dialog.Dropped, EventCallback.Factory.Create(this, () => swatchDraft = null) },
         };
-        IDialogReference dialog = await Dialogs.ShowAsync<SwatchDialog>(Words[kept is null ? "AddSwatchTitle" : "ChangeSwatchTitle"], parameters);
-        if (await dialog.Result is { Canceled: false }) await RefreshAsync();
+        IDialogReference dialog = await Dialogs.ShowAsync<SwatchDialog>(Words[kept is null ? "AddSwatchTitle" : "ChangeSwatchTitle"], parameters, SwatchDialog.Options);
+        bool keptIt = await dialog.Result is { Canceled: false };
+        if (keptIt && kept is null) swatchDraft = null;
+        if (keptIt) await RefreshAsync();
     }
 
     private async Task RemoveSwatchAsync(KeptSwatch swatch) => await DoAsync(Swatches.RemoveAsync(caller, swatch.Id));
@@ -47,7 +85,10 @@ public sealed partial class DeskPage
 
     private async Task AddYarnAsync()
     {
-        IDialogReference dialog = await Dialogs.ShowAsync<YarnDialog>(Words["AddYarn"]);
+        IDialogReference dialog = await Dialogs.ShowAsync<YarnDialog>(
+            Words["AddYarn"],
+            new DialogParameters<YarnDialog> { { shown => shown.LikelyCurrency, yarns.FirstOrDefault(yarn => yarn.Details.Currency.Length > 0)?.Details.Currency ?? "" } },
+            YarnDialog.Options);
         if (await dialog.GetReturnValueAsync<Guid?>() is { } id) await ChooseYarnAsync(id);
     }
 
@@ -60,7 +101,7 @@ public sealed partial class DeskPage
 
     private async Task RefreshAsync()
     {
-        (swatches, yarns) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller));
+        (swatches, yarns, lots) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller), await Stash.ListAsync(caller));
         await ComputeAsync();
     }
 }

@@ -28,6 +28,8 @@ public sealed partial class DeskPage : IAsyncDisposable
     private IReadOnlyList<KeptYarn> yarns = [];
     private DeskView view = DeskView.Words;
     private bool narrow;
+    private IReadOnlyList<KeptLot> lots = [];
+    private IReadOnlyList<CautionKind> cautions = [];
     private int size;
     private int? reached;
     private int? caretLine;
@@ -76,11 +78,12 @@ public sealed partial class DeskPage : IAsyncDisposable
         OpenDesign? opened = await Desk.OpenAsync(caller, Id);
         missing = opened is null;
         if (opened is null) return;
-        (swatches, yarns) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller));
+        (swatches, yarns, lots) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller), await Stash.ListAsync(caller));
         TakeSaved(opened.Text.ReplaceLineEndings("\n"), opened.Version, opened.Updated);
         text = savedText;
         design = opened;
         lines = LinesOfSize();
+        cautions = Cautions.For(opened.Title, text);
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -132,7 +135,7 @@ public sealed partial class DeskPage : IAsyncDisposable
     {
         try
         {
-            await numbers.AskAsync(new DeskInput(text, ChosenSwatch, ChosenYarn), TakeAsync);
+            await numbers.AskAsync(new DeskInput(text, DesignMaterials.From(swatches, yarns, design!.YarnId)), TakeAsync);
         }
         catch (Exception fault) when (fault is not JSDisconnectedException)
         {
@@ -146,6 +149,7 @@ public sealed partial class DeskPage : IAsyncDisposable
     {
         (answer, trouble) = (latest, null);
         lines = LinesOfSize();
+        cautions = Cautions.For(design!.Title, latest.Input.Text);
         await ShowMarksAsync();
         StateHasChanged();
     }

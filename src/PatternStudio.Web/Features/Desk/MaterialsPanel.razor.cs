@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Components;
+using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
 
 namespace PatternStudio.Web.Features.Desk;
@@ -31,6 +32,22 @@ public sealed partial class MaterialsPanel
 
     [Parameter]
     public EventCallback<Guid?> ChooseYarn { get; set; }
+
+    /// <summary>What the size shown needs; null where not known.</summary>
+    [Parameter]
+    public YarnNeed? Need { get; set; }
+
+    /// <summary>How far other makers' sizes will differ, in a sentence; empty where not known.</summary>
+    [Parameter]
+    public string Spread { get; set; } = "";
+
+    /// <summary>Questions about the swatches, in sentences.</summary>
+    [Parameter]
+    public IReadOnlyList<string> Doubts { get; set; } = [];
+
+    /// <summary>What follows: the cupboard.</summary>
+    [Parameter]
+    public RenderFragment? ChildContent { get; set; }
 
     private string? YarnName(Guid? id) => Yarns.FirstOrDefault(yarn => yarn.Id == id)?.Details.Name;
 

@@ -21,6 +21,19 @@ public sealed partial class RowTable
     [Parameter]
     public int? CaretLine { get; set; }
 
+    /// <summary>Working time of everything made; null where not known.</summary>
+    [Parameter]
+    public double? Minutes { get; set; }
+
+    /// <summary>The designer wants the schedule as a file.</summary>
+    [Parameter]
+    public EventCallback Download { get; set; }
+
+    /// <summary>The ball in use is told where there is more than one.</summary>
+    private bool ShowsBalls => Lines.Select(line => line.Takes?.Balls).Distinct().Take(2).Count() > 1;
+
+    private bool HasTime => Minutes is not null;
+
     /// <summary>The reader wants to see the words of a row: 1-based line.</summary>
     [Parameter]
     public EventCallback<int> Go { get; set; }

@@ -10,6 +10,9 @@ namespace PatternStudio.Web.Features.SwatchBook;
 /// <summary>Adds a swatch to a design, or corrects one.</summary>
 public sealed partial class SwatchDialog
 {
+    /// <summary>A press beside the form does not close it: what was typed would be gone.</summary>
+    public static readonly DialogOptions Options = new() { BackdropClick = false };
+
     private SwatchInput input = new();
 
     /// <summary>The design whose fabric it samples.</summary>
@@ -39,19 +42,33 @@ public sealed partial class SwatchDialog
     [Inject]
     private Moments Moments { get; set; } = null!;
 
+    /// <summary>What was typed before and not kept; null to begin with an empty form.</summary>
+    [Parameter]
+    public SwatchInput? Draft { get; set; }
+
+    /// <summary>The maker gave up what was typed.</summary>
+    [Parameter]
+    public EventCallback Dropped { get; set; }
+
     protected override void OnInitialized()
     {
-        input = Kept is null ? SwatchInput.New(Moments.Today) : SwatchInput.Of(Kept.Details);
-        if (Kept is null) input.YarnId = LikelyYarn;
+        input = Kept is not null ? SwatchInput.Of(Kept.Details) : Draft ?? SwatchInput.New(Moments.Today);
+        if (Kept is null) input.YarnId ??= LikelyYarn;
     }
 
-    private async Task<IReadOnlyList<FieldMessage>> KeepAsync(SwatchDetails details)
+    private async Task<ChangeOutcome<SwatchDetails>> KeepAsync(SwatchToKeep swatch)
     {
         Caller caller = await SignedIn.CallerAsync();
-        IReadOnlyList<FieldMessage> messages = Kept is null
-            ? (await Swatches.AddAsync(caller, DesignId, details)).Messages
-            : (await Swatches.ChangeAsync(caller, Kept.Id, details)).Messages;
-        if (messages.Count == 0) Dialog.Close(DialogResult.Ok(true));
-        return messages;
+        ChangeOutcome<SwatchDetails> outcome = Kept is null
+            ? Outcome.Refused((await Swatches.AddAsync(caller, DesignId, swatch.Details, swatch.Photo?.With)).Messages)
+            : await Swatches.ChangeAsync(caller, Kept.Id, swatch.Details, swatch.Before, swatch.Photo);
+        if (outcome.Succeeded) Dialog.Close(DialogResult.Ok(true));
+        return outcome;
+    }
+
+    private async Task CancelAsync()
+    {
+        await Dropped.InvokeAsync();
+        Dialog.Cancel();
     }
 }

@@ -5,7 +5,7 @@ using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Features.SwatchBook;
 
-/// <summary>A swatch in two lines: its gauge, then what it was made with. What was not noted is said to be so.</summary>
+/// <summary>A swatch in a few lines: its gauge, what it was made with, what blocking did. What was not noted is said to be so.</summary>
 public sealed partial class SwatchLine
 {
     [Parameter, EditorRequired]
@@ -15,12 +15,39 @@ public sealed partial class SwatchLine
     [Parameter]
     public string? Yarn { get; set; }
 
+    private string Gauge => Words[$"Gauge{Swatch.Counted}", Numbers.Write(Swatch.Stitches), Numbers.Write(Swatch.Rows), Numbers.Write(Swatch.WidthCm), Numbers.Write(Swatch.HeightCm)];
+
     private IEnumerable<string> Facts =>
     [
-        .. Swatch.Stitch.Length > 0 ? [Words["WorkedInStitch", Swatch.Stitch]] : Array.Empty<string>(),
+        .. Sample,
         Swatch.WeightGrams is { } grams ? $"{Numbers.Write(grams)} g" : Words["NotWeighed"],
         Swatch.HookMm is { } hook ? Words["HookOf", Numbers.Write(hook)] : Words["HookNotNoted"],
         Yarn ?? Words["YarnNotNoted"],
         Swatch.MeasuredOn.ToString("d MMM yyyy", CultureInfo.InvariantCulture),
     ];
+
+    private IEnumerable<string> Sample => Swatch switch
+    {
+        { FromRow: { } from, ToRow: { } to } => [from == to ? Words["OfRow", from] : Words["OfRows", from, to]],
+        { Pattern.Length: > 0 } => [Swatch.Pattern],
+        { Stitch.Length: > 0 } => [Words["WorkedInStitch", Swatch.Stitch]],
+        _ => [],
+    };
+
+    /// <summary>What blocking did, where both sizes were measured.</summary>
+    private string? Blocking => Swatch switch
+    {
+        { WidthBeforeCm: { } width, HeightBeforeCm: { } height } =>
+            Words["Blocked", Numbers.Write(width), Numbers.Write(height), Change(Swatch.WidthCm / width), Change(Swatch.HeightCm / height)].Value,
+        { WidthBeforeCm: { } width } => Words["BlockedWidth", Numbers.Write(width), Change(Swatch.WidthCm / width)].Value,
+        { HeightBeforeCm: { } height } => Words["BlockedHeight", Numbers.Write(height), Change(Swatch.HeightCm / height)].Value,
+        _ => null,
+    };
+
+    /// <summary>'+4 %', '−2 %', '±0 %'.</summary>
+    private static string Change(double times)
+    {
+        double percent = Math.Round((times - 1) * 100);
+        return percent == 0 ? "±0\u202f%" : $"{(percent > 0 ? "+" : "−")}{Math.Abs(percent):0}\u202f%";
+    }
 }

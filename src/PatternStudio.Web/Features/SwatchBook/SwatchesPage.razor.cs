@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Components;
+using MudBlazor;
 using PatternStudio.Studio;
-using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
 using PatternStudio.Web.Hosting;
 
@@ -9,11 +9,10 @@ namespace PatternStudio.Web.Features.SwatchBook;
 /// <summary>All swatches of the studio, design by design.</summary>
 public sealed partial class SwatchesPage
 {
-    private List<SwatchGroup>? groups;
+    private IReadOnlyList<DesignSwatches>? groups;
     private IReadOnlyList<KeptYarn> yarns = [];
-
-    [Inject]
-    private DesignLibrary Library { get; set; } = null!;
+    private string? trouble;
+    private Caller caller = null!;
 
     [Inject]
     private Swatches Swatches { get; set; } = null!;
@@ -24,22 +23,36 @@ public sealed partial class SwatchesPage
     [Inject]
     private SignedIn SignedIn { get; set; } = null!;
 
+    [Inject]
+    private IDialogService Dialogs { get; set; } = null!;
+
     protected override async Task OnInitializedAsync()
     {
-        Caller caller = await SignedIn.CallerAsync();
+        caller = await SignedIn.CallerAsync();
         yarns = await Yarns.ListAsync(caller);
-        DesignPage designs = await Library.ListAsync(caller, new DesignQuery(Order: DesignOrder.Title, Descending: false, PageSize: 200));
-        var found = new List<SwatchGroup>();
-        foreach (DesignSummary design in designs.Designs)
-        {
-            IReadOnlyList<KeptSwatch> swatches = await Swatches.ListAsync(caller, design.Id);
-            if (swatches.Count > 0) found.Add(new SwatchGroup(design, swatches));
-        }
+        groups = await Swatches.ListAllAsync(caller);
+    }
 
-        groups = found;
+    private async Task EditAsync(DesignSwatches design, KeptSwatch? kept)
+    {
+        var parameters = new DialogParameters<SwatchDialog>
+        {
+            { dialog => dialog.DesignId, design.DesignId },
+            { dialog => dialog.Kept, kept },
+            { dialog => dialog.Yarns, yarns },
+        };
+        IDialogReference dialog = await Dialogs.ShowAsync<SwatchDialog>(
+            Words[kept is null ? "AddTo" : "ChangeOf", design.Title], parameters, SwatchDialog.Options);
+        await dialog.Result;
+        groups = await Swatches.ListAllAsync(caller);
+    }
+
+    private async Task UseAsync(DesignSwatches design, KeptSwatch swatch)
+    {
+        Outcome used = await Swatches.ChooseAsync(caller, design.DesignId, swatch.Id);
+        trouble = used.Succeeded ? null : used.ToString();
+        groups = await Swatches.ListAllAsync(caller);
     }
 
     private YarnDetails? YarnOf(KeptSwatch swatch) => yarns.FirstOrDefault(yarn => yarn.Id == swatch.Details.YarnId)?.Details;
-
-    private sealed record SwatchGroup(DesignSummary Design, IReadOnlyList<KeptSwatch> Swatches);
 }

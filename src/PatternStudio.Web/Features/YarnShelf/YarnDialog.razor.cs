@@ -9,6 +9,9 @@ namespace PatternStudio.Web.Features.YarnShelf;
 /// <summary>Adds a yarn to the studio, or corrects one. Gives its id.</summary>
 public sealed partial class YarnDialog
 {
+    /// <summary>A press beside the form does not close it: what was typed would be gone.</summary>
+    public static readonly DialogOptions Options = new() { BackdropClick = false };
+
     private YarnInput input = new();
 
     /// <summary>The yarn to correct; null for a new one.</summary>
@@ -24,23 +27,25 @@ public sealed partial class YarnDialog
     [Inject]
     private SignedIn SignedIn { get; set; } = null!;
 
-    protected override void OnInitialized()
-    {
-        if (Kept is not null) input = YarnInput.Of(Kept.Details);
-    }
+    /// <summary>The currency that a new yarn's price is probably in; empty for no idea.</summary>
+    [Parameter]
+    public string LikelyCurrency { get; set; } = "";
 
-    private async Task<IReadOnlyList<FieldMessage>> KeepAsync(YarnDetails details)
+    protected override void OnInitialized() =>
+        input = Kept is null ? new YarnInput { Currency = LikelyCurrency } : YarnInput.Of(Kept.Details);
+
+    private async Task<ChangeOutcome<YarnDetails>> KeepAsync(YarnDetails details, YarnDetails? before)
     {
         Caller caller = await SignedIn.CallerAsync();
         if (Kept is null)
         {
             Outcome<Guid> added = await Yarns.AddAsync(caller, details);
             if (added.Succeeded) Dialog.Close(DialogResult.Ok<Guid?>(added.Value));
-            return added.Messages;
+            return Outcome.Refused(added.Messages);
         }
 
-        Outcome changed = await Yarns.ChangeAsync(caller, Kept.Id, details);
+        ChangeOutcome<YarnDetails> changed = await Yarns.ChangeAsync(caller, Kept.Id, details, before);
         if (changed.Succeeded) Dialog.Close(DialogResult.Ok<Guid?>(Kept.Id));
-        return changed.Messages;
+        return changed;
     }
 }

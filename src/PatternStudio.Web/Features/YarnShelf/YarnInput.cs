@@ -1,3 +1,4 @@
+using Microsoft.Extensions.Localization;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Materials;
 using PatternStudio.Web.Shell;
@@ -21,34 +22,43 @@ public sealed class YarnInput
 
     public string ColourHex { get; set; } = "";
 
+    public string Care { get; set; } = "";
+
+    public string Price { get; set; } = "";
+
+    public string Currency { get; set; } = "";
+
     /// <summary>A kept yarn to be corrected.</summary>
-    public static YarnInput Of(YarnDetails kept) => new()
+    public static YarnInput Of(YarnDetails kept)
     {
-        Name = kept.Name,
-        Fibre = kept.Fibre,
-        WeightClass = kept.WeightClass,
-        MetresPerBall = Numbers.Write(kept.MetresPerBall),
-        GramsPerBall = Numbers.Write(kept.GramsPerBall),
-        ColourName = kept.ColourName,
-        ColourHex = kept.ColourHex,
-    };
+        var input = new YarnInput();
+        input.Take(kept);
+        return input;
+    }
+
+    /// <summary>Puts a kept yarn into every field.</summary>
+    public void Take(YarnDetails kept)
+    {
+        (Name, Fibre, WeightClass, Care) = (kept.Name, kept.Fibre, kept.WeightClass, kept.Care);
+        (MetresPerBall, GramsPerBall) = (Numbers.Write(kept.MetresPerBall), Numbers.Write(kept.GramsPerBall));
+        (ColourName, ColourHex) = (kept.ColourName, kept.ColourHex);
+        (Price, Currency) = (Numbers.Money(kept.Price), kept.Currency);
+    }
 
     /// <summary>Reads the form.</summary>
-    /// <param name="notANumber">The sentence for a field that is no number above zero.</param>
-    public Outcome<YarnDetails> Read(string notANumber)
+    public Outcome<YarnDetails> Read(IStringLocalizer<YarnWords> words)
     {
-        var wrong = new List<FieldMessage>();
-        double? metres = Optional(nameof(MetresPerBall), MetresPerBall), grams = Optional(nameof(GramsPerBall), GramsPerBall);
-        return wrong.Count > 0
-            ? Outcome.Refused(wrong)
-            : new YarnDetails(Name.Trim(), Fibre.Trim(), WeightClass, metres, grams, ColourName.Trim(), ColourHex);
-
-        double? Optional(string field, string written)
-        {
-            if (string.IsNullOrWhiteSpace(written)) return null;
-            if (Numbers.ReadPositive(written) is { } number) return number;
-            wrong.Add(new(field, notANumber));
-            return null;
-        }
+        var form = new TypedForm();
+        double? metres = form.Optional(nameof(MetresPerBall), MetresPerBall, Typed.Metres), grams = form.Optional(nameof(GramsPerBall), GramsPerBall, Typed.Grams);
+        double? price = form.Optional(nameof(Price), Price, Typed.Money);
+        if (price is not null && Currency.Trim().Length == 0) form.Refuse(nameof(Currency), words["CurrencyMissing"]);
+        return form.Wrong.Count > 0
+            ? Outcome.Refused(form.Wrong)
+            : new YarnDetails(Name.Trim(), Fibre.Trim(), WeightClass, metres, grams, ColourName.Trim(), ColourHex)
+            {
+                Care = Care.Trim(),
+                Price = (decimal?)price,
+                Currency = price is null ? "" : Currency.Trim().ToUpperInvariant(),
+            };
     }
 }

@@ -21,5 +21,7 @@ public sealed partial class YarnLine
         },
         Yarn.WeightClass is { } weight ? Words[$"Weight{weight}"] : Words["WeightNotKnown"],
         .. Yarn.Fibre.Length > 0 ? [Yarn.Fibre] : Array.Empty<string>(),
+        .. Yarn.Price is { } price ? [Words["PriceOf", Numbers.Money(price), Yarn.Currency]] : Array.Empty<string>(),
+        .. Yarn.Care.Length > 0 ? [Yarn.Care] : Array.Empty<string>(),
     ];
 }

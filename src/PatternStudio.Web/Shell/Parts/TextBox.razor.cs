@@ -30,6 +30,10 @@ public sealed partial class TextBox
     [Parameter]
     public string? Wrong { get; set; }
 
+    /// <summary>A question about what is written, in a sentence; null for none.</summary>
+    [Parameter]
+    public string? Doubt { get; set; }
+
     [Parameter]
     public string Type { get; set; } = "text";
 
@@ -46,13 +50,10 @@ public sealed partial class TextBox
 
     private string? Invalid => Wrong is null ? null : "true";
 
-    private string? DescribedBy => (Wrong, Hint) switch
-    {
-        (not null, not null) => $"{id}-wrong {id}-hint",
-        (not null, null) => $"{id}-wrong",
-        (null, not null) => $"{id}-hint",
-        _ => null,
-    };
+    private string? DescribedBy => string.Join(' ', Beside.Select(what => $"{id}-{what}")) is { Length: > 0 } ids ? ids : null;
+
+    private IEnumerable<string> Beside =>
+        new[] { (Wrong, "wrong"), (Wrong is null ? Doubt : null, "doubt"), (Hint, "hint") }.Where(part => part.Item1 is not null).Select(part => part.Item2);
 
     private Task TellAsync(ChangeEventArgs change) => ValueChanged.InvokeAsync(change.Value as string ?? "");
 }
