@@ -33,6 +33,8 @@ internal sealed partial class RowWorker
         PlaceChoice.Next or PlaceChoice.Skipped when where.RowsBelow > 0 => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNextBelow(where, work)),
         PlaceChoice.Next or PlaceChoice.Over => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where, work)),
         PlaceChoice.FromHook when context.Number(where.Count) is > 1 and var several => AtOne(where, work) ?? Times(several - 1, () => AtNext(where with { Kind = PlaceKind.AnyStitch }, work)),
+        // '*1 hdc in first st, 2 hdc in next*': in what is repeated, the first is the next one of each turn.
+        PlaceChoice.First when !AtTop && ambient is null => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where with { Choice = PlaceChoice.Next }, work)),
         PlaceChoice.First when context.Number(where.Count) > 1 => FirstPlaces(where, work),
         PlaceChoice.Last when context.Number(where.Count) > 1 => LastPlaces(where, work),
         PlaceChoice.Each when where.Count is not null => Times(context.Number(where.Count), () => AtNext(where, work)),
@@ -146,7 +148,7 @@ internal sealed partial class RowWorker
             ? at with { Position = index, Chain = chain + 1, Last = index, LastChain = chain, InSpace = false }
             : at with { Position = index + 1, Chain = 0, Last = index, LastChain = chain, InSpace = space };
         Target target = TargetAt(index, chain, space, where);
-        return kind.Noun == PlaceNoun.Gap && cell.Kind != CellKind.Chains ? target with { Foot = target.Foot with { Kind = FootKind.Between } } : target;
+        return kind.Noun is PlaceNoun.Gap or PlaceNoun.Space && cell.Kind != CellKind.Chains ? target with { Foot = target.Foot with { Kind = FootKind.Between } } : target;
     }
 
     private Target TargetAt(long index, int chain, bool space, Placement? where)

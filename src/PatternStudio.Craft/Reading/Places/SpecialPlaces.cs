@@ -10,7 +10,7 @@ internal static class SpecialPlaces
     private static readonly Phrase OverFirst = new("over the? first|last");
     private static readonly Phrase TheOneInRow = new("# in|of the? ## row|rnd");
     private static readonly Phrase OverPlace = new("over|under the? next|each|same?");
-    private static readonly Phrase Between = new("in? the? sp? between the? next|first|last?");
+    private static readonly Phrase Between = new("in? the? sp? between the? next|first|last|any?");
     private static readonly Phrase TopOfTurning = new("in|on|to the? top st? of the?");
     private static readonly Phrase InTurning = new("in|on|over|under|to the?");
     private static readonly Phrase WhichChain = new("beg|turn|first|initial|the|prev|row|rnd");

@@ -75,6 +75,15 @@ internal static class ColourSteps
     private static bool ReadWith(Cursor cursor, StepList steps, int from)
     {
         if (!cursor.Take(With) || ColourNames.Take(cursor, anyWord: cursor.Ahead(1) is { Kind: TokenKind.Comma or TokenKind.Dash } or { Word: "ch" }) is not { } colour) return false;
+        int after = cursor.At;
+        if (cursor.TakeWord("and") && !cursor.AtEnd)
+        {
+            int words = cursor.At;
+            Clauses.TakeToComma(cursor);
+            bool tools = false;
+            for (int i = words; i < cursor.At; i++) tools |= cursor.Context.Tokens[i].Word is "hook" or "strand" or "strands";
+            if (!tools) cursor.At = after;
+        }
         AddColour(cursor, steps, from, colour);
         return true;
     }

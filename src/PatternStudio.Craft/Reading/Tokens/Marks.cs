@@ -6,8 +6,8 @@ internal static class Marks
     public static TokenKind KindOf(char mark) => mark switch
     {
         '*' or '†' or '‡' or '+' or '✕' or '☆' or '★' or '✻' or '✱' or '∗' => TokenKind.Star,
-        '(' or '[' or '{' => TokenKind.Open,
-        ')' or ']' or '}' => TokenKind.Close,
+        '(' or '[' or '{' or '<' => TokenKind.Open,
+        ')' or ']' or '}' or '>' => TokenKind.Close,
         ',' or '،' => TokenKind.Comma,
         ';' => TokenKind.Semicolon,
         '=' => TokenKind.Equal,
@@ -22,5 +22,5 @@ internal static class Marks
 
     /// <summary>True where the closing bracket fits the opening one.</summary>
     public static bool Pair(string open, string close) =>
-        (open, close) is ("(", ")") or ("[", "]") or ("{", "}");
+        (open, close) is ("(", ")") or ("[", "]") or ("{", "}") or ("<", ">");
 }
