@@ -193,6 +193,8 @@ internal sealed partial class RowWorker
         // Corners are seen in the fabric, not in the words: a row without spaces or groups may well have them.
         if (kind.Noun == PlaceNoun.Corner) return new Mishap(MishapKind.CannotWork, span);
         long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
+        // What a shell is made of is not told: it may well have what is asked for.
+        if (all == 0 && kind.Noun is not PlaceNoun.Group && course.Find(0, (cell, _) => IsUntoldGroup(cell)) >= 0) return new Mishap(MishapKind.CannotWork, span);
         return new Mishap(all == 0 ? MishapKind.NoSuchPlace : MishapKind.PastTheEnd, span)
         {
             Named = context.Name(kind),
@@ -200,6 +202,9 @@ internal sealed partial class RowWorker
             Met = course.Row.Label,
         };
     }
+
+    private bool IsUntoldGroup(Cell cell) =>
+        cell.GroupSize == 0 && context.Traits(cell.Stitch).Definition is null && Terms.Vocabulary.Standard.Find(cell.Stitch) is { IsGroup: true };
 
     /// <summary>'in next dc' with an sc before it, 'in next ch-3 sp' with a ch-1 sp before it: not what the words say, unless they skip.</summary>
     private Mishap? PassedOver(PlaceKind kind, long index, TextSpan span)

@@ -19,12 +19,21 @@ internal static class Measures
         while (!cursor.AtEnd && cursor.At - start < MostWordsBetween && cursor.Kind == TokenKind.Word && Terms.Synonyms.Number(cursor.Now.Word) is null) cursor.At++;
         if (TakeLengths(cursor) is { } millimetres)
         {
+            TakeOtherUnit(cursor);
             if (cursor.Partner() is >= 0 and int partner && IsLength(cursor, partner)) cursor.At = partner + 1;
             Steps.Clauses.TakeToComma(cursor);
             return millimetres;
         }
         cursor.At = from;
         return null;
+    }
+
+    /// <summary>'20 in./51 cm': the same length in other units.</summary>
+    private static void TakeOtherUnit(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.Take(TokenKind.Dot);
+        if (!cursor.Take(TokenKind.Slash) || TakeLengths(cursor) is null) cursor.At = from;
     }
 
     private static SizedNumber? TakeLengths(Cursor cursor)

@@ -7,7 +7,7 @@ namespace PatternStudio.Craft.Reading.Places;
 internal static class PlaceTails
 {
     private static readonly Phrase FromHook = new("from the? hook|needle");
-    private static readonly Phrase OfTheRow = new("of|in|on the? prev|last|row row|rnd|below?");
+    private static readonly Phrase OfTheRow = new("of|in|on|from the? prev|last|row row|rnd|below?");
     private static readonly Phrase AsBefore = new("as|where the? last|first|prev?");
     private static readonly Phrase AsJoining = new("join|attach|sl|work|before|make st?");
     private static readonly Phrase RowsBelow = new("row|rnd below");

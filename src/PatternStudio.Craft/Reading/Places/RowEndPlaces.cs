@@ -9,7 +9,7 @@ internal static class RowEndPlaces
     private static readonly Phrase EndOfEach = new("in|along|across|over|at|on|down|up the? end of each? of? the? next|first|last?");
     private static readonly Phrase RowWord = new("row|rnd");
     private static readonly Phrase Side = new("evenly? spaced? along|down|up|across|around|on the? other|each|opposite|left|right|long|short|next|first|second|same|of|this? side|edge|edges");
-    private static readonly Phrase OtherSide = new("on|in|along|of|across|down|over the? other|opposite|remaining|unused|free side|loop|edge? of? the? foundation|beg|base|starting? ch? st?");
+    private static readonly Phrase OtherSide = new("on|in|along|of|across|down|over the? other|opposite|remaining|unused|free|bottom|underside|reverse side|loop|edge? of? the? foundation|beg|base|starting? ch? st?");
     private static readonly Phrase AlongChain = new("along|across|on the? foundation|beg|starting|base ch");
     private static readonly Phrase AlongFoundation = new("along|across the? foundation edge|row|chain?");
     private static readonly Phrase OfPiece = new("of the? work|piece|row|rows|blanket|panel|square|mat|motif");

@@ -36,7 +36,7 @@ internal static class SpecialPlaces
         return null;
     }
 
-    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakePart, TakeUnderLoop];
+    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakeBaseOfChain, TakePart, TakeUnderLoop];
 
     /// <summary>'over next 2 sts': one stitch takes them all. 'over next ch-2 sp' is just a place.</summary>
     private static Placement? TakeOver(Cursor cursor, int from)
@@ -112,6 +112,17 @@ internal static class SpecialPlaces
     {
         cursor.Take(JustMade);
         return new Placement(PlaceChoice.JustMade, kind, default);
+    }
+
+    private static readonly Phrase BaseOf = new("in|at the? st? at|in? the? base|bottom|foot of the?");
+
+    /// <summary>'in st at base of ch', 'at the base of the turning chain': the stitch that the chain stands on.</summary>
+    private static Placement? TakeBaseOfChain(Cursor cursor, int from)
+    {
+        if (!cursor.Take(BaseOf)) return null;
+        cursor.Take(WhichChain);
+        bool chain = TakeNumberOfChains(cursor) is not null || PlaceNouns.Take(cursor) is { Noun: PlaceNoun.TurningChain or PlaceNoun.Chain or PlaceNoun.ChainSpace };
+        return chain ? new Placement(PlaceChoice.Same, PlaceKind.AnyStitch, default) : null;
     }
 
     /// <summary>'in base of 1st petal', 'in joining': a part that no stitch of the row below names.</summary>

@@ -36,13 +36,20 @@ internal static class TurningChainNotes
     private static Statement? Sentence(Cursor cursor)
     {
         int count = IndexOf(cursor, token => token.IsWord("count"));
-        if (count < 0 || !NamesChains(cursor, count)) return null;
+        if (count < 0 || !NamesChains(cursor, count) || IsFoundation(cursor)) return null;
         bool counts = IndexOf(cursor, token => token.Kind == TokenKind.Word && token.Word is "not" or "don't" or "doesn't" or "never" or "isn't") is var not && (not < 0 || not > count);
         cursor.At = count + 1;
         while (!cursor.AtEnd && cursor.Now.Word is "as" or "the" or "first" or "a" or "an" or "one" or "1" or "for" || cursor.Kind == TokenKind.Number) cursor.At++;
         StitchId? stitch = counts ? cursor.TakeStitch() : null;
         TextSpan span = cursor.Span(cursor.Start, cursor.End);
         return new Statement(StatementKind.TurningChain, cursor.Context.Source.Slice(span), span) { TurningChain = (ChainsOf(cursor, count), counts), CountsAs = stitch };
+    }
+
+    /// <summary>'Ch 21 (first 3 chs count as dc)': a chain to work into, whatever is said of it.</summary>
+    private static bool IsFoundation(Cursor cursor)
+    {
+        const int LongestTurning = 6;
+        return cursor.Context.Tokens[cursor.Start].IsWord("ch") && cursor.Start + 2 < cursor.End && cursor.Context.Tokens[cursor.Start + 1] is { Kind: TokenKind.Number, Value: > LongestTurning };
     }
 
     private static int IndexOf(Cursor cursor, Predicate<Token> wanted)

@@ -110,6 +110,7 @@ internal static class BracketRemarks
         return named;
     }
 
+    private const int LongestTurning = 6;
     private static readonly Phrase Aside = new("or|a|any? or|a|any? multiple of");
     private static readonly Phrase PartOf = new("half|partial|full|quarter|beg|corner|last|first|large|small");
 
@@ -118,7 +119,7 @@ internal static class BracketRemarks
     {
         int from = cursor.At;
         Cursor inside = cursor.Inside(partner);
-        bool aside = steps.Last is ChainStep && inside.Is(Aside);
+        bool aside = steps.Last is ChainStep && inside.Is(Aside) || steps.Last is ChainStep { Count: { IsPlain: true } chains } && chains.Values[0] > LongestTurning && inside.Now.Word is "count" or "includes" or "including";
         if (!aside)
         {
             bool part = false;

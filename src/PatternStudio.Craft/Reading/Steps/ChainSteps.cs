@@ -8,6 +8,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class ChainSteps
 {
     private static readonly Phrase Verb = new("work|make|crochet a? the? foundation?");
+    private static readonly Phrase Beginning = new("beg");
     private static readonly Phrase ChainOf = new("ch of");
     private static readonly Phrase ChainWord = new("ch");
     private static readonly Phrase Stitches = new("ch? st");
@@ -21,6 +22,7 @@ internal static class ChainSteps
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
+        if (steps.Steps.All(step => step is TurnStep or RemarkStep or ColourStep or AttachStep)) cursor.Take(Beginning);
         cursor.Take(Verb);
         if (TakeCount(cursor) is not { } count || cursor.Is(Length)) return false;
         cursor.Take(Loosely);
@@ -37,7 +39,7 @@ internal static class ChainSteps
 
     private static SizedNumber? TakeCount(Cursor cursor)
     {
-        int from = cursor.At;
+        int from = Math.Max(1, cursor.At);
         if (cursor.Take(ChainOf))
         {
             SizedNumber? of = Numbers.Take(cursor);
@@ -46,7 +48,7 @@ internal static class ChainSteps
         }
         if (cursor.Take(ChainWord))
         {
-            if (cursor.Kind == TokenKind.Hyphen) return null;
+            if (cursor.Kind == TokenKind.Hyphen && !(cursor.Context.Tokens[from - 1].IsWord("beg") && cursor.Take(TokenKind.Hyphen))) return null;
             SizedNumber? after = Numbers.Take(cursor);
             if (after is not null && cursor.Is(NotChains) && !cursor.Is(new Phrase("st"))) return null;
             if (after is not null) cursor.Take(new Phrase("st"));

@@ -15,7 +15,7 @@ internal static class JoinSteps
     private static readonly Phrase RingWord = new("the? ring");
     private static readonly Phrase To = new("to|in|at|on|next|all|last|first|center|corresponding|same|motif|and|each|any|it|a|another|both|remaining");
     private static readonly Phrase ToJoin = new("to|and join");
-    private static readonly Phrase ToClose = new("to close rnd|the? rnd?");
+    private static readonly Phrase ToClose = new("to close the? rnd?");
 
     public static bool Read(Cursor cursor, StepList steps) => ReadJoin(cursor, steps) || ReadSlipStitch(cursor, steps);
 
@@ -57,7 +57,7 @@ internal static class JoinSteps
         int from = cursor.At;
         if (cursor.TakeStitch() is not { } stitch || (stitch != StitchId.SlipStitch && stitch != StitchId.Single)) return false;
         bool ring = stitch == StitchId.SlipStitch ? TakeRing(cursor) : cursor.Take(FormRing);
-        Placement? where = ring ? null : Placements.Take(cursor);
+        Placement? where = ring || cursor.Is(ToJoin) || cursor.Is(ToClose) ? null : Placements.Take(cursor);
         ring |= cursor.Take(FormRing);
         if (!ring && !cursor.Take(ToJoin) && !cursor.Take(ToClose)) return false;
         where ??= Placements.Take(cursor);

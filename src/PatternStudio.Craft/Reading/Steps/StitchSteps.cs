@@ -10,6 +10,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class StitchSteps
 {
     private static readonly Phrase Verb = new("work|make|crochet|put|do");
+    private static readonly Phrase BegWith = new("beg with|by make|work?");
     private static readonly Phrase FastenWith = new("and? fasten|catch with|in");
     private static readonly Phrase RowOf = new("and? work|make in|a|1|one row|rnd? of?");
     private static readonly Phrase StitchesOf = new("st of");
@@ -34,7 +35,7 @@ internal static class StitchSteps
         int from = cursor.At;
         bool lastOnes = !cursor.Take(EndingWith) && cursor.Take(WorkLast);
         if (cursor.At == from && TakeRowOf(cursor, from) is { } row) return row;
-        if (cursor.At == from && !cursor.Take(FastenWith)) cursor.Take(Verb);
+        if (cursor.At == from && !cursor.Take(FastenWith) && !cursor.Take(BegWith)) cursor.Take(Verb);
         if (TakeNumberedStitch(cursor) is not var (number, stitch)) return null;
         if (stitch == StitchId.Chain) return null;
         return TakeTogether(cursor, from, stitch) ?? OneEach(TakePlaced(cursor, from, number, stitch), lastOnes);

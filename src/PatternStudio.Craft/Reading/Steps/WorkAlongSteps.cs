@@ -8,6 +8,8 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class WorkAlongSteps
 {
     private static readonly Phrase Work = new("rotate|rotating|now|cont|then? and? to? work back|down|up?");
+    private static readonly Phrase TurnToWork = new("then? turn|rotate|rotating the? work|piece|chain? around|clockwise? so? you? can? to|and? cont? work");
+    private static readonly Phrase Continue = new("then? and? cont|rotate|rotating");
     private static readonly Phrase Leave = new("leave|leaving the? remaining|last|next|rest? of?");
     private static readonly Phrase Unworked = new("skip|free|unworked");
 
@@ -16,7 +18,7 @@ internal static class WorkAlongSteps
     private static bool ReadAlong(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (!cursor.Take(Work) || RowEndPlaces.Take(cursor) is not { } along || (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind != TokenKind.Star))
+        if (!cursor.Take(Work) && !cursor.Take(TurnToWork) && !cursor.Take(Continue) || RowEndPlaces.Take(cursor) is not { } along || (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind != TokenKind.Star))
         {
             cursor.At = from;
             return false;
