@@ -40,7 +40,7 @@ internal sealed partial class RowWorker
     /// <summary>'Ch 21. Row 1: Sc 20.': where the stitches told are the foundation's but for the chains that turn, those are at its start.</summary>
     private void StandBehindTurningChain(EquatableArray<Step> all)
     {
-        if (course is not { Row: { Kind: RowKind.Foundation, Joined: false } } || course.Length < 4 || turningChain >= 0 || openingStitch is not { } first || AllSteps(all).Any(step => step.Where?.Choice is PlaceChoice.FromHook or PlaceChoice.Each && step.Where.Count is null)) return;
+        if (course is not { Row: { Kind: RowKind.Foundation, Joined: false } } || course.Length < 4 || turningChain >= 0 || openingStitch is not { } first || all.Any(step => step is WorkAlongStep) || AllSteps(all).Any(step => step.Where?.Choice is PlaceChoice.FromHook or PlaceChoice.Each && step.Where.Count is null)) return;
         long spare = course.Length - NeedOf(all, 0).Stitches, tall = Math.Max(1, (long)Math.Round(context.Traits(first).Height));
         if (spare == tall) at = at with { Position = spare };
     }

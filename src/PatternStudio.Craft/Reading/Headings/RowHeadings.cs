@@ -54,10 +54,22 @@ internal static class RowHeadings
             TakeAside(cursor);
             heading = HeadingSides.Take(cursor, heading);
             int end = cursor.At;
-            if (TakeEnd(cursor, startsLine)) return heading with { Text = cursor.Slice(from, end), Span = cursor.Span(from, end) };
+            int mark = cursor.At;
+            if (TakeEnd(cursor, startsLine) && !(ranges && cursor.At == mark && IsOneRow(cursor, from, heading))) return heading with { Text = cursor.Slice(from, end), Span = cursor.Span(from, end) };
         }
         cursor.At = from;
         return null;
+    }
+
+    /// <summary>'Rnd 1 – 6 sc in ring' is round 1, with six stitches: no range, where the word is singular and a stitch follows at once.</summary>
+    private static bool IsOneRow(Cursor cursor, int from, RowHeading heading)
+    {
+        if (heading.Numbering != RowNumbering.Range && heading.Numbers.Count < 2) return false;
+        if (cursor.Context.Source.Slice(cursor.Context.Tokens[from].Span).EndsWith('s')) return false;
+        int at = cursor.At;
+        bool stitch = cursor.TakeStitch() is not null;
+        cursor.At = at;
+        return stitch;
     }
 
     /// <summary>What parts a heading from its row; at the start of a line a capital, a bracket or a star will do.</summary>
@@ -134,6 +146,7 @@ internal static class RowHeadings
         cursor.At = after;
         if (cursor.Take(RowsToCome)) return Of(kind, RowNumbering.Listed) with { Numbers = [number] };
         if (ranges && RowNumbers.TakeLast(cursor) is { } last && last.Values[0] > number) return Of(kind, RowNumbering.Range) with { First = first, Last = last };
+        cursor.At = after;
         return Of(kind, RowNumbering.Listed) with { Numbers = ranges ? RowNumbers.TakeMore(cursor, number) : [number] };
     }
 

@@ -75,7 +75,7 @@ internal static class PlaceTails
         int after = cursor.At;
         bool and = cursor.Take(AndBeside) && PlaceNouns.Take(cursor) is not null;
         if (!and) cursor.At = after;
-        return between && !and && !several && place.Kind.Noun == PlaceNoun.Space && beside.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch ? place with { Kind = new PlaceKind(PlaceNoun.Gap) } : place;
+        return between && !and && !several && place.Kind.Noun == PlaceNoun.Space && place.Choice != PlaceChoice.Centre && beside.Stitch?.Value != "picot" && beside.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch ? place with { Kind = new PlaceKind(PlaceNoun.Gap) } : place;
     }
 
     private static Placement TakeRowsBelow(Cursor cursor, Placement place)

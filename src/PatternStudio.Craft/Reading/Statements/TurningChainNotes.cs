@@ -18,6 +18,7 @@ internal static class TurningChainNotes
         for (int i = cursor.At; i <= cursor.End; i++)
         {
             if (i < cursor.End && cursor.Context.Tokens[i].Kind is not (TokenKind.Dot or TokenKind.Semicolon)) continue;
+            if (alone && i > from && InstructsToo(new Cursor(cursor.Context, from, i))) return [];
             if (i > from && Sentence(new Cursor(cursor.Context, from, i)) is { } note) notes.Add(note);
             else if (alone && i > from && notes.Count == 0 && !IsTermsSentence(cursor, from, i)) return [];
             from = i + 1;
@@ -43,6 +44,22 @@ internal static class TurningChainNotes
         StitchId? stitch = counts ? cursor.TakeStitch() : null;
         TextSpan span = cursor.Span(cursor.Start, cursor.End);
         return new Statement(StatementKind.TurningChain, cursor.Context.Source.Slice(span), span) { TurningChain = (ChainsOf(cursor, count), counts), CountsAs = stitch };
+    }
+
+    /// <summary>'Magic ring, ch 3 (counts as dc), 13 dc in ring': said in brackets on the way, with stitches behind them.</summary>
+    private static bool InstructsToo(Cursor cursor)
+    {
+        bool inBrackets = false;
+        for (; !cursor.AtEnd; cursor.At++)
+        {
+            if (cursor.Partner() is >= 0 and int partner)
+            {
+                for (int i = cursor.At; i < partner; i++) inBrackets |= cursor.Context.Tokens[i].IsWord("count");
+                cursor.At = partner;
+            }
+            else if (inBrackets && cursor.TakeStitch() is not null) return true;
+        }
+        return false;
     }
 
     /// <summary>'Ch 21 (first 3 chs count as dc)': a chain to work into, whatever is said of it.</summary>

@@ -24,6 +24,7 @@ internal static class ColourNames
         }
         string name = cursor.Slice(from, cursor.At);
         cursor.TakeWord("color");
+        cursor.TakeWord("yarn");
         return name;
     }
 

@@ -27,6 +27,8 @@ internal static class ColourSteps
         cursor.At = from;
         if (ReadLetters(cursor, steps, from)) return true;
         cursor.At = from;
+        if (ReadLabel(cursor, steps, from)) return true;
+        cursor.At = from;
         if (ReadAttach(cursor, steps, from)) return true;
         cursor.At = from;
         if (ReadWith(cursor, steps, from)) return true;
@@ -99,6 +101,15 @@ internal static class ColourSteps
             steps.Add(last);
         }
         else steps.Add(step);
+    }
+
+    /// <summary>'Row 1: A – sc in …', 'Rnd 2: MC: …': the yarn, then a mark.</summary>
+    private static bool ReadLabel(Cursor cursor, StepList steps, int from)
+    {
+        if (steps.Count > 0 || cursor.Raw is not ("MC" or "CC" or "A" or "B" or "C" or "D" or "CC1" or "CC2" or "CC3") || cursor.Ahead(1).Kind is not (TokenKind.Dash or TokenKind.Colon)) return false;
+        cursor.At++;
+        steps.Add(new ColourStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
+        return true;
     }
 
     /// <summary>'sc 8 MC, sc 4 CC': the yarn's letters alone behind the stitches.</summary>

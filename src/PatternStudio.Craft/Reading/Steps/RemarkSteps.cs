@@ -20,7 +20,7 @@ internal static class RemarkSteps
     private static readonly PhraseSet Careful = new(
     [
         new("pull|draw the? ring|tail|magic|beg|up|tight|end|it"), new("change color as|throughout|every"), new("as set|established"), new("in pattern"), new("work in rnd|row|a|continuous|spiral|pattern"), new("cont"),
-        new("carry"), new("remove"), new("tie"), new("secure"), new("trim"), new("loosely"), new("place"), new("check"), new("set aside"), new("first side"), new("for"), new("to form|make|complete"), new("now"), new("and close"),
+        new("carry"), new("rotate|rotating"), new("remove"), new("tie"), new("secure"), new("trim"), new("loosely"), new("place"), new("check"), new("set aside"), new("first side"), new("for"), new("to form|make|complete"), new("now"), new("and close"),
     ]);
 
     private static readonly Phrase LabelStart = new("after|beg|start|at the?");

@@ -13,7 +13,24 @@ internal static class WorkAlongSteps
     private static readonly Phrase Leave = new("leave|leaving the? remaining|last|next|rest? of?");
     private static readonly Phrase Unworked = new("skip|free|unworked");
 
-    public static bool Read(Cursor cursor, StepList steps) => ReadAlong(cursor, steps) || ReadLeave(cursor, steps);
+    private static readonly Phrase Beginning = new("and? beg in|with|at|from?");
+
+    public static bool Read(Cursor cursor, StepList steps) => ReadStart(cursor, steps) || ReadAlong(cursor, steps) || ReadLeave(cursor, steps);
+
+    /// <summary>'Starting in the 2nd ch from hook, …': where the row's first stitch goes.</summary>
+    private static bool ReadStart(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(Beginning)) return false;
+        if (cursor.Ahead(-1).Word is "in" or "at") cursor.At--;
+        if (Placements.Take(cursor) is { Choice: PlaceChoice.FromHook, And: null, Further: null } place && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind) || cursor.Kind is TokenKind.Star or TokenKind.Open))
+        {
+            steps.Add(new WorkAlongStep(place, cursor.SpanFrom(from)));
+            return true;
+        }
+        cursor.At = from;
+        return false;
+    }
 
     private static bool ReadAlong(Cursor cursor, StepList steps)
     {

@@ -14,7 +14,7 @@ internal static class Marks
         ':' => TokenKind.Colon,
         '.' or '!' or '?' or '…' => TokenKind.Dot,
         '-' or '‐' or '‑' => TokenKind.Hyphen,
-        '–' or '—' or '−' or '―' or '‒' => TokenKind.Dash,
+        '|' or '–' or '—' or '−' or '―' or '‒' => TokenKind.Dash,
         '/' => TokenKind.Slash,
         '"' or '“' or '”' or '″' or '\'' or '‘' or '’' or '′' => TokenKind.Quote,
         _ => TokenKind.Other,
