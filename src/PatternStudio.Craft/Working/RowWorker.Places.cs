@@ -23,6 +23,8 @@ internal sealed partial class RowWorker
         if (where is { Further: { } words } && IsJoiningOfRoundBelow(words)) return AtStartOfRoundBelow(work);
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
         if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return work(made);
+        // '18 sc evenly down side, 3 sc in corner': the corner of the fabric's own edge.
+        if (where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.Corner, Count: null } && alongEdge) return work(new Target(new Foot(1, 0, -1, FootKind.RowEnd), -1));
         if (where.InRow is { } other) return InOtherRow(other, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;

@@ -275,6 +275,12 @@ internal sealed partial class RowWorker
         Mishap? mishap = work();
         ambientGroup = outer;
         if (mishap is null && outer is null) builder.MarkGroup(mark, name);
+        // '(CL, ch 2) in next st', where a CL is one stitch of the pattern's own: it is counted by its own name.
+        else if (mishap is null && name is { } own && builder.Mark == mark + 1 && builder.Last is { Kind: CellKind.Stitch } single)
+        {
+            builder.RemoveLast();
+            builder.Add(single with { Stitch = context.Counterpart(own) });
+        }
         return mishap;
     }
 

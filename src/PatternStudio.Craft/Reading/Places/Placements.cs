@@ -86,7 +86,8 @@ internal static class Placements
         (LoopChoice loop, PostChoice post) = LoopsAndPosts.TakeBefore(cursor);
         bool said = cursor.At > from;
         IReadOnlyList<int> ordinals = [];
-        Placement? placement = SpecialPlaces.Take(cursor);
+        // 'sc blo to end', 'hdc in BLO around': in each of them.
+        Placement? placement = (loop != LoopChoice.Both ? TakeSweep(cursor) : null) ?? SpecialPlaces.Take(cursor);
         if (placement is null)
         {
             if (cursor.Take(Preposition)) said = true;
