@@ -119,7 +119,7 @@ internal static class BracketRemarks
     {
         int from = cursor.At;
         Cursor inside = cursor.Inside(partner);
-        bool aside = steps.Last is ChainStep && inside.Is(Aside) || steps.Last is ChainStep { Count: { IsPlain: true } chains } && chains.Values[0] > LongestTurning && inside.Now.Word is "count" or "includes" or "including";
+        bool aside = steps.Last is ChainStep && inside.Is(Aside) || steps.Last is ChainStep { Count: { IsPlain: true } chains } && chains.Values[0] > LongestTurning && (inside.Now.Word is "count" or "includes" or "including" || inside.Kind == TokenKind.Number && (inside.Ahead(1).IsWord("plus") || inside.Ahead(1).Kind == TokenKind.Other || inside.Ahead(1).IsWord("for")));
         if (!aside)
         {
             bool part = false;

@@ -58,6 +58,12 @@ internal static class BracketSteps
         cursor.At = from;
         EquatableArray<Step> members = StepReader.ReadAll(cursor.Inside(partner)).ToArray();
         cursor.At = end;
+        // '(WS) In magic ring: …': the place belongs to what follows.
+        if (members.All(step => step is RemarkStep))
+        {
+            cursor.At = from;
+            return false;
+        }
         if (members is [StitchStep { Where: null } name] && SharedPlaces.GroupNamed(cursor.Context, steps, name.Stitch, where)) return true;
         steps.Add(new GroupStep(members, where, cursor.SpanFrom(from)));
         return true;

@@ -35,11 +35,14 @@ internal static class StitchSteps
         int from = cursor.At;
         bool lastOnes = !cursor.Take(EndingWith) && cursor.Take(WorkLast);
         if (cursor.At == from && TakeRowOf(cursor, from) is { } row) return row;
-        if (cursor.At == from && !cursor.Take(FastenWith) && !cursor.Take(BegWith)) cursor.Take(Verb);
+        if (cursor.At == from && !cursor.Take(FastenWith) && !cursor.Take(BegWith) && !TakeStart(cursor)) cursor.Take(Verb);
         if (TakeNumberedStitch(cursor) is not var (number, stitch)) return null;
         if (stitch == StitchId.Chain) return null;
         return TakeTogether(cursor, from, stitch) ?? OneEach(TakePlaced(cursor, from, number, stitch), lastOnes);
     }
+
+    /// <summary>'Start 6 sc in a magic ring'; 'beg pc' is the name of a stitch.</summary>
+    private static bool TakeStart(Cursor cursor) => cursor.Ahead(1).Kind == TokenKind.Number && cursor.TakeWord("beg");
 
     /// <summary>'work in s c', 'work a row of s c around entire section': one in each.</summary>
     private static StitchStep? TakeRowOf(Cursor cursor, int from)
