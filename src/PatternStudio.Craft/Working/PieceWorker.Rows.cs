@@ -268,10 +268,24 @@ internal sealed partial class PieceWorker
         Attempt first = Work(number, instruction, own, kind, side, around, turned, calledBy, ground?.Row);
         // Where the words leave open which stitches a place belongs to, what comes out decides.
         if (first.Mishap is not null && memo.InTurn(own) is { } inTurn && Work(number, instruction, inTurn, kind, side, around, turned, calledBy, ground?.Row) is { Mishap: null } other) return other;
+        if (first.Mishap is { Kind: MishapKind.CountDiffers } && BehindTurningChain(first, own) is var skipped and > 0)
+        {
+            startAt = skipped;
+            if (Work(number, instruction, own, kind, side, around, turned, calledBy, ground?.Row) is { Mishap: null } shorter) return shorter;
+            startAt = 0;
+        }
         if (ground is not { AsStated: { } claimed }) return first;
         Attempt second = Work(number, instruction, own, kind, side, around, turned, calledBy, claimed);
         if (first.Mishap is null && second.Mishap is not null) ConfirmWorked();
         return first.Mishap is not null && second.Mishap is null ? second : first;
+    }
+
+    /// <summary>'Ch 25. Row 1: Sc in each ch. (24)': the count says how many chains were for turning, up to the height of a treble; 0 where it says nothing of the kind.</summary>
+    private long BehindTurningChain(Attempt attempt, EquatableArray<Step> own)
+    {
+        const int Tallest = 4;
+        if (startAt > 0 || ground is not { Row: { Kind: RowKind.Foundation, Joined: false } } || own.Any(step => step is ChainStep or WorkAlongStep or StitchStep { Where.Choice: not PlaceChoice.Each } or GroupStep)) return 0;
+        return attempt.Mishap!.Found - attempt.Mishap.Wanted is > 0 and <= Tallest and var more ? more : 0;
     }
 
     /// <summary>The row above fits the worked number and not the stated one: so the stated number was the slip.</summary>

@@ -137,7 +137,7 @@ internal sealed partial class PieceWorker
 
     private static bool IsFoundationRow(RowInstruction row) =>
         row.Steps.FirstOrDefault(IsWork) is not ChainStep
-        || row.Steps.Any(step => step is StitchStep { Where.Choice: PlaceChoice.FromHook or PlaceChoice.InRing } or GroupStep { Where.Choice: PlaceChoice.InRing } or JoinStep { FormsRing: true })
+        || row.Steps.Any(step => step is StitchStep { Where.Choice: PlaceChoice.FromHook or PlaceChoice.InRing } or GroupStep { Where.Choice: PlaceChoice.InRing } or JoinStep { FormsRing: true } or WorkAlongStep { Along.Choice: PlaceChoice.FromHook })
         || row.Steps.FirstOrDefault(IsWork) is ChainStep { Count: { IsPlain: true } long_ } && long_.Values[0] >= LongChain
         || row.Steps.All(step => step is ChainStep or RemarkStep or ColourStep or JoinStep);
 

@@ -13,6 +13,11 @@ internal sealed class Places(Course course, Conventions conventions)
     /// <summary>True where the row has chain spaces; without them 'sp' means a gap between groups.</summary>
     public bool HasSpaces => widestSpace > 0;
 
+    /// <summary>Stitches alone, no groups and no chains: there 'sp' can only mean between two stitches.</summary>
+    private bool IsPlain => isPlain ??= course.Row.Kind != RowKind.Foundation && course.Row.Runs.SelectMany(run => run.Unit).All(cell => cell.Kind is CellKind.Stitch or CellKind.TurningChain && (cell.GroupSize == 0 || cell.Feet is [{ Kind: FootKind.Ring }]));
+
+    private bool? isPlain;
+
     /// <summary>How many places of a kind a cell offers.</summary>
     public long Offers(Cell cell, long index, PlaceKind kind) => kind.Noun switch
     {
@@ -23,6 +28,7 @@ internal sealed class Places(Course course, Conventions conventions)
         // The top of a chain that stands for a stitch is a chain too: 'ch 2, skip 2 ch, dc in next ch' at the end of a mesh row.
         PlaceNoun.Chain => cell is { Kind: CellKind.TurningChain, Counts: true } ? 1 : Chains(cell),
         PlaceNoun.ChainSpace => IsSpace(cell) && FitsLength(cell, index, kind.Chains) || IsTurningSpace(cell, index, kind.Chains) ? 1 : 0,
+        PlaceNoun.Space when IsPlain => IsStitch(cell) && !EndsRow(index) ? 1 : 0,
         PlaceNoun.Space when CarriesPicot(cell, index) => 0,
         PlaceNoun.Space or PlaceNoun.Ring => IsSpace(cell) ? 1 : 0,
         PlaceNoun.Gap => HasSpaces ? IsSpace(cell) ? 1 : 0 : IsStitch(cell) && !EndsRow(index) ? 1 : 0,

@@ -33,9 +33,19 @@ internal sealed partial class RowWorker
             if (all[i] is ChainStep) turningChain = i;
         opening = turningChain >= 0 ? turningChain : MovesBeforeLace(all);
         openingStitch = FirstStitch(all, 0);
+        rowStitch = FindRowStitch(all);
+        StandBehindTurningChain(all);
         skipped = all.OfType<StitchStep>().FirstOrDefault()?.Skipped ?? all.OfType<GroupStep>().FirstOrDefault()?.Skipped;
         skippedCount = skipped is { Role: not ChainRole.Unstated } ? skipped.Role == ChainRole.Counts : all.OfType<RemarkStep>().Select(remark => SaysOfSkippedChains(remark.Text)).FirstOrDefault(said => said is not null);
         lastWorked = all.LastOrDefault(step => step is StitchStep or GroupStep or RepeatStep);
+    }
+
+    /// <summary>'Ch 21. Row 1: Sc 20.': where the stitches told are the foundation's but for the chains that turn, those are at its start.</summary>
+    private void StandBehindTurningChain(EquatableArray<Step> all)
+    {
+        if (course is not { Row: { Kind: RowKind.Foundation, Joined: false } } || course.Length < 4 || turningChain >= 0 || openingStitch is not { } first || all.Any(step => step is WorkAlongStep) || AllSteps(all).Any(step => step.Where?.Choice is PlaceChoice.FromHook or PlaceChoice.Each && step.Where.Count is null)) return;
+        long spare = course.Length - NeedOf(all, 0).Stitches, tall = Math.Max(1, (long)Math.Round(context.Traits(first).Height));
+        if (spare == tall) at = at with { Position = spare };
     }
 
     /// <summary>'Sl st in next 2 sc, * ch 6, skip 3 sc, …': slip stitches before a row of loops move the hook too.</summary>

@@ -27,6 +27,8 @@ internal sealed partial class RowWorker
         if (where.Further is { } told && AddsNothing(told, where)) where = where with { Further = null };
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
         if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return CloseOn(made, work);
+        // '18 sc evenly down side, 3 sc in corner': the corner of the fabric's own edge.
+        if (where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.Corner, Count: null } && alongEdge) return work(new Target(new Foot(1, 0, -1, FootKind.RowEnd), -1));
         if (where.InRow is { } other) return AtEachOfRow(other, where, reserve, work);
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
@@ -43,6 +45,8 @@ internal sealed partial class RowWorker
         PlaceChoice.Next or PlaceChoice.Skipped when where.RowsBelow > 0 => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNextBelow(where, work)),
         PlaceChoice.Next or PlaceChoice.Over => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where, work)),
         PlaceChoice.FromHook when context.Number(where.Count) is > 1 and var several => AtOne(where, work) ?? Times(several - 1, () => AtNext(where with { Kind = PlaceKind.AnyStitch }, work)),
+        // '*1 hdc in first st, 2 hdc in next*': in what is repeated, the first is the next one of each turn.
+        PlaceChoice.First when !AtTop && ambient is null => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where with { Choice = PlaceChoice.Next }, work)),
         PlaceChoice.First when context.Number(where.Count) > 1 => FirstPlaces(where, work),
         PlaceChoice.Last when context.Number(where.Count) > 1 => LastPlaces(where, work),
         PlaceChoice.Each when where.Count is not null => Times(context.Number(where.Count), () => AtNext(where, work)),
@@ -160,7 +164,7 @@ internal sealed partial class RowWorker
             ? at with { Position = index, Chain = chain + 1, Last = index, LastChain = chain, InSpace = false }
             : at with { Position = index + 1, Chain = 0, Last = index, LastChain = chain, InSpace = space };
         Target target = TargetAt(index, chain, space, where);
-        return kind.Noun == PlaceNoun.Gap && cell.Kind != CellKind.Chains ? target with { Foot = target.Foot with { Kind = FootKind.Between } } : target;
+        return kind.Noun is PlaceNoun.Gap or PlaceNoun.Space && cell.Kind != CellKind.Chains ? target with { Foot = target.Foot with { Kind = FootKind.Between } } : target;
     }
 
     private Target TargetAt(long index, int chain, bool space, Placement? where)
@@ -210,6 +214,8 @@ internal sealed partial class RowWorker
         if (IsShapeOnly(kind)) return new Mishap(MishapKind.CannotWork, span);
         long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
         if (all == 0 && (kind.Noun == PlaceNoun.Corner || kind.Stitch == PicotLoop)) return new Mishap(MishapKind.CannotWork, span);
+        // What a shell is made of is not told: it may well have what is asked for.
+        if (all == 0 && kind.Noun is not PlaceNoun.Group && course.Find(0, (cell, _) => IsUntoldGroup(cell)) >= 0) return new Mishap(MishapKind.CannotWork, span);
         return new Mishap(all == 0 ? MishapKind.NoSuchPlace : MishapKind.PastTheEnd, span)
         {
             Named = context.Name(kind),
@@ -217,6 +223,9 @@ internal sealed partial class RowWorker
             Met = course.Row.Label,
         };
     }
+
+    private bool IsUntoldGroup(Cell cell) =>
+        cell.GroupSize == 0 && context.Traits(cell.Stitch).Definition is null && Terms.Vocabulary.Standard.Find(cell.Stitch) is { IsGroup: true };
 
     /// <summary>'in next dc' with an sc before it, 'in next ch-3 sp' with a ch-1 sp before it: not what the words say, unless they skip.</summary>
     private Mishap? PassedOver(PlaceKind kind, long index, TextSpan span)

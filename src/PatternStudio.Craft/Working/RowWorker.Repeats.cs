@@ -25,6 +25,7 @@ internal sealed partial class RowWorker
         return step.Extent.Kind switch
         {
             ExtentKind.Times => WorkTimes(step, context.Number(step.Extent.Count)),
+            ExtentKind.ToLast when LastIsTurningSpace(step.Extent, index + 1 < all.Count ? all[index + 1] : null) => RoundAgain(step, reserve with { Spaces = 0 }, null),
             ExtentKind.ToLast => ToLast(step.Extent, step.Steps, () => ToEnd(step.Span, LastPlaces(step.Extent), () => WorkAll(step.Steps), exactly: true)),
             ExtentKind.ToPlace => UpTo(step),
             _ when context.Says(step.Span, "diagram") => new Mishap(MishapKind.CannotWork, step.Span),
@@ -117,13 +118,18 @@ internal sealed partial class RowWorker
         return mishap;
     }
 
+    /// <summary>'rep from * to last ch-sp, sc in the ch-2 sp', where the ch-2 is the turning chain: that space is the last, and no other stays.</summary>
+    private bool LastIsTurningSpace(Extent extent, Step? behind) =>
+        extent.Place is { Noun: PlaceNoun.ChainSpace or PlaceNoun.Space, Chains: null } && context.Number(extent.Count) == 1 && course is not null && course.At(course.IndexOf(0)) is { Kind: CellKind.TurningChain, Chains: > 1 } turning
+        && behind is StitchStep { Where.Kind: { Noun: PlaceNoun.ChainSpace, Chains: var named } } && named == turning.Chains && course.Find(0, (cell, _) => cell.Kind == CellKind.Chains && cell.Chains == named) < 0;
+
     /// <summary>A group that the row below does not know by name ('tile') is counted by the place in it that the repeat works into.</summary>
     private static PlaceKind? PlaceInGroup(EquatableArray<Step> steps, PlaceKind group) =>
         steps.OfType<StitchStep>().FirstOrDefault(step => step.Where?.Within?.Stitch == group.Stitch)?.Where!.Kind;
 
     /// <summary>'…; rep from * across, working last sc in top of tch': the stitch told behind the repeat is the repeat's own last one.</summary>
     private StitchStep? EndingTold(RepeatStep step, EquatableArray<Step> all, int index) =>
-        index + 1 < all.Count && all[index + 1] is StitchStep told && context.Says(TextSpan.FromTo(step.Span.End, told.Span.End), "working") ? told : null;
+        index + 1 < all.Count && all[index + 1] is StitchStep told && (context.Says(TextSpan.FromTo(step.Span.End, told.Span.End), "working") || Words(told.Span).TrimStart().StartsWith("last", StringComparison.OrdinalIgnoreCase)) ? told : null;
 
     private StitchStep? endingTold;
 

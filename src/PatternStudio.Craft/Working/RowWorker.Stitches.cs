@@ -25,7 +25,9 @@ internal sealed partial class RowWorker
         if (IsPicotClose(step)) return ClosePicot(step);
         if (step.Stitch.Value == "picot" && context.Traits(step.Stitch).Definition is not { Steps.IsEmpty: false }) return Picot(3, step.Span);
         if (IsFoundationStitch(step)) return WorkFoundationStitches(step);
+        step = InRowStitch(step);
         StitchTraits traits = context.Traits(step.Stitch);
+        if (step.Stitch.Value == "inc" && traits.Definition is null && rowStitch is { } increased) traits = traits with { Base = increased };
         if (traits.Definition is { Steps.IsEmpty: false } definition) return WorkDefined(step, definition, all, index);
         if (ambient is { } place && step.Where is null or { Choice: PlaceChoice.Same })
             return WorkInto(step, traits, Number(step, 1), place);
@@ -60,6 +62,31 @@ internal sealed partial class RowWorker
     /// <summary>'*(2 dc, ch 2, sl st) in same st, sl st in next st; rep from * around': the last of them goes into the first stitch again and closes the round.</summary>
     private bool IsSlipStitchToFirst(StitchStep step) =>
         GoesAround && step.Stitch == StitchId.SlipStitch && !builder.IsEmpty && step.Where is { Choice: PlaceChoice.Next, Count: null, And: null, Further: null, Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch } && course is not null && Left().Stitches == 0;
+
+    /// <summary>'(hdc, dec) around': a decrease is of the stitch that the row is made of, unless the pattern says of which.</summary>
+    private StitchStep InRowStitch(StitchStep step)
+    {
+        if (step.Stitch.Value != "dec" || rowStitch is not { } kind || kind == StitchId.Single) return step;
+        var together = new StitchId($"{kind.Value}2tog");
+        return Terms.Vocabulary.Standard.Find(together) is null ? step : step with { Stitch = together };
+    }
+
+    /// <summary>The plain stitch that the row is made of, where it has increases or decreases that don't name theirs; null for none.</summary>
+    private StitchId? rowStitch;
+
+    private StitchId? FindRowStitch(EquatableArray<Step> all) =>
+        AllSteps(all).Any(step => step.Stitch.Value is "inc" or "dec")
+            ? AllSteps(all).Select(step => (StitchId?)step.Stitch).FirstOrDefault(stitch => stitch!.Value.Value is "sc" or "hdc" or "dc" or "tr")
+                ?? (course is { Row.Kind: not RowKind.Foundation } && new Tally(course.Row.Runs, context.Conventions).OnlyBase is { } only and ("sc" or "hdc" or "dc" or "tr") ? new StitchId(only) : null)
+            : null;
+
+    private static IEnumerable<StitchStep> AllSteps(IEnumerable<Step> steps) => steps.SelectMany(step => step switch
+    {
+        StitchStep stitch => [stitch],
+        GroupStep group => AllSteps(group.Steps),
+        RepeatStep repeat => AllSteps(repeat.Steps.Concat(repeat.Ending)),
+        _ => Enumerable.Empty<StitchStep>(),
+    });
 
     /// <summary>How many stitches: per place where places are named, in all where they are not; null where this size skips the step.</summary>
     private int? Number(StitchStep step, int usual) =>
@@ -271,6 +298,12 @@ internal sealed partial class RowWorker
         Mishap? mishap = work();
         ambientGroup = outer;
         if (mishap is null && outer is null) builder.MarkGroup(mark, name);
+        // '(CL, ch 2) in next st', where a CL is one stitch of the pattern's own: it is counted by its own name.
+        else if (mishap is null && name is { } own && builder.Mark == mark + 1 && builder.Last is { Kind: CellKind.Stitch } single)
+        {
+            builder.RemoveLast();
+            builder.Add(single with { Stitch = context.Counterpart(own) });
+        }
         return mishap;
     }
 

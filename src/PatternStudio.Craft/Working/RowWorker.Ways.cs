@@ -13,6 +13,13 @@ internal sealed partial class RowWorker
 
     private Mishap? WorkAlong(WorkAlongStep step)
     {
+        if (step.Along.Choice == PlaceChoice.FromHook)
+        {
+            (Target? start, Mishap? mishap) = FromHook(step.Along);
+            // The hook stands before that chain: the stitch that comes next takes it.
+            if (start is not null) at = at with { Position = Math.Max(0, at.Position - 1), Chain = 0, Last = -1, LastChain = -1 };
+            return mishap;
+        }
         if (step.Along.Choice == PlaceChoice.OtherSide) return GoToOtherSide(step.Span);
         alongEdge = true;
         return null;

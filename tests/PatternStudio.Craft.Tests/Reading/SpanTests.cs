@@ -32,6 +32,6 @@ public sealed partial class SpanTests
         return new string(words);
     }
 
-    [GeneratedRegex(@"^(?:[\s,;.:()\[\]{}*—–\-]|and\b|then\b|now\b|also\b|next\b)*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?:[\s,;.:()\[\]{}*=|—–\-]|and\b|then\b|now\b|also\b|next\b)*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Separators();
 }

@@ -7,7 +7,7 @@ internal static class RepeatPhrase
     {
         int start = words.At;
         if (TheSame(words, motions, marks) || ForEach(words, motions, marks)) return true;
-        if (!words.Take("rep", "repeat", "repeating", "reps") || From(words, marks) is not { } from || More(words, motions, from) is not { } more)
+        if (!words.Take("rep", "repeat", "repeating", "reps") || From(words, marks, motions.Count) is not { } from || More(words, motions, from) is not { } more)
         {
             words.At = start;
             return false;
@@ -37,7 +37,7 @@ internal static class RepeatPhrase
         return true;
     });
 
-    private static int? From(WordCursor words, RepeatMarks marks)
+    private static int? From(WordCursor words, RepeatMarks marks, int told)
     {
         words.TakeAny("from", "between", "the", "last", "first");
         string mark = words.Now.Text;
@@ -49,7 +49,8 @@ internal static class RepeatPhrase
         }
 
         words.TakeAny("beginning", "start", "these", "this", "steps", "step", "process", "that", "above", "beg", "sequence");
-        return marks.Sentence;
+        // 'Repeat 4 more times.' as a sentence of its own: all that was told.
+        return marks.Sentence == told ? 0 : marks.Sentence;
     }
 
     /// <summary>How many turns more: 'rep from *' says of itself that the first has been worked.</summary>

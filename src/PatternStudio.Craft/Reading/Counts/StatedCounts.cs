@@ -8,7 +8,7 @@ namespace PatternStudio.Craft.Reading.Counts;
 /// <summary>Reads the count that a row states: '20 sts', '10 puffs, 11 sc, 1 ch-2 sp', '20, 30, 40 sts', '7 dc on each side — 28 dc in all'.</summary>
 internal static class StatedCounts
 {
-    private static readonly Phrase Tail = new("in|total|all|made|remaining|left|counting|now|on|each|per|side|altogether|including|the|tch|row|rnd|around|across|ring|of|in|square|squares|increase|increased|decreased|completed|complete");
+    private static readonly Phrase Tail = new("in|total|all|made|remaining|left|counting|now|on|each|per|side|altogether|including|the|tch|row|rnd|around|across|ring|of|in|square|squares|corner|completed|complete");
     private static readonly Phrase WhatCounts = new("not? count|counting|including|includes|include|excluding|inclusive");
     private static readonly Phrase OfMany = new("of #");
     private static readonly Phrase AtEndOf = new("at the? end of row|rnd #");

@@ -12,12 +12,13 @@ internal sealed record PieceHeading(string Name, SizedNumber? Make, TextSpan Spa
 internal static class PieceHeadings
 {
     private const int MostWords = 7;
+    private static readonly Phrase WorkAs = new("work|make same? as");
     private static readonly Phrase MakeWord = new("make");
 
     public static PieceHeading? Take(Cursor cursor)
     {
         int from = cursor.At;
-        if (Statements.Instructions.StartAt(cursor) && !IsAllCapitals(cursor)) return null;
+        if (Statements.Instructions.StartAt(cursor) && !IsAllCapitals(cursor) || cursor.Is(WorkAs)) return null;
         bool upper = true;
         while (!cursor.AtEnd && cursor.At - from < MostWords && IsOfName(cursor)) {
             upper &= !cursor.Raw.Any(char.IsLower);
@@ -47,9 +48,13 @@ internal static class PieceHeadings
     private static bool Instructs(Cursor cursor, int from, int end)
     {
         IReadOnlyList<Step> steps = Steps.StepReader.ReadAll(new Cursor(cursor.Context, from, end, cursor.Depth)).Steps;
+        if (steps.All(step => step is StitchStep { Where: null } part && IsPart(part.Stitch)) && end == cursor.End) return false;
         bool names = steps.All(step => step is StitchStep { Where: null } or JoinStep) && IsTitle(cursor, from, end) && end == cursor.End;
         return !names && steps.All(step => step is not UnreadStep);
     }
+
+    /// <summary>'Five-petal flower': parts of the work, no stitches.</summary>
+    private static bool IsPart(Terms.StitchId name) => Terms.Vocabulary.Standard.Find(name) is null && Terms.Synonyms.Group(name.Value) is not null;
 
     /// <summary>'Joining Round', 'Increase': every word with a capital.</summary>
     private static bool IsTitle(Cursor cursor, int from, int end)

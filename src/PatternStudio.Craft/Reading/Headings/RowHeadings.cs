@@ -1,5 +1,6 @@
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Reading.Headings;
@@ -11,6 +12,7 @@ namespace PatternStudio.Craft.Reading.Headings;
 internal static class RowHeadings
 {
     private static readonly Phrase EvenRows = new("and all|every|each other|even|odd|alt|rs|ws|right|wrong? number|numbered|side|alternate? row|rnd");
+    private static readonly Phrase RowsToCome = new("and all|every|each|the? next|remaining|subsequent|other|later|rest row|rnd");
     private static readonly Phrase AllRows = new("all|every other|even|odd|alt|rs|ws|right|wrong? number|numbered|side? row|rnd");
     private static readonly Phrase Inclusive = new("inclusive|incl");
     private static readonly Phrase Named = new("next|foundation|set|setup|base|joining|starting|edging|border|beg|first|last|final|increase|decrease up? row|rnd");
@@ -24,9 +26,22 @@ internal static class RowHeadings
         int from = cursor.At;
         if (TakeWhole(cursor, startsLine, ranges: true) is { } heading) return heading;
         cursor.At = from;
+        if (startsLine && TakeColourLabel(cursor) && TakeWhole(cursor, startsLine, ranges: true) is { } coloured) return coloured;
+        cursor.At = from;
         if (TakeWhole(cursor, startsLine, ranges: false) is { } single) return single;
         cursor.At = from;
         return startsLine && cursor.Context.HasBareHeadings ? BareHeadings.Take(cursor) : null;
+    }
+
+    private static readonly Phrase ColourWord = new("with|in|color");
+
+    /// <summary>'Yellow: R1: …', 'Color B – Row 5: …': the yarn, before the row's own label.</summary>
+    private static bool TakeColourLabel(Cursor cursor)
+    {
+        bool said = cursor.Take(ColourWord);
+        if (cursor.Kind != TokenKind.Word || !(said || Synonyms.IsColour(cursor.Now.Word) || cursor.Now.Word is "mc" or "cc")) return false;
+        cursor.At++;
+        return cursor.Take(TokenKind.Colon) || cursor.Take(TokenKind.Dash) || cursor.Take(TokenKind.Comma);
     }
 
     /// <summary>'Row 1 — 1 dc in …' is no range: where a range leads to no heading, it is read without.</summary>
@@ -37,11 +52,25 @@ internal static class RowHeadings
         if (heading is not null)
         {
             heading = HeadingSides.Take(cursor, heading);
+            TakeAside(cursor);
+            heading = HeadingSides.Take(cursor, heading);
             int end = cursor.At;
-            if (TakeEnd(cursor, startsLine)) return heading with { Text = cursor.Slice(from, end), Span = cursor.Span(from, end) };
+            int mark = cursor.At;
+            if (TakeEnd(cursor, startsLine) && !(ranges && cursor.At == mark && IsOneRow(cursor, from, heading))) return heading with { Text = cursor.Slice(from, end), Span = cursor.Span(from, end) };
         }
         cursor.At = from;
         return null;
+    }
+
+    /// <summary>'Rnd 1 – 6 sc in ring' is round 1, with six stitches: no range, where the word is singular and a stitch follows at once.</summary>
+    private static bool IsOneRow(Cursor cursor, int from, RowHeading heading)
+    {
+        if (heading.Numbering != RowNumbering.Range && heading.Numbers.Count < 2) return false;
+        if (cursor.Context.Source.Slice(cursor.Context.Tokens[from].Span).EndsWith('s')) return false;
+        int at = cursor.At;
+        bool stitch = cursor.TakeStitch() is not null;
+        cursor.At = at;
+        return stitch;
     }
 
     /// <summary>What parts a heading from its row; at the start of a line a capital, a bracket or a star will do.</summary>
@@ -63,6 +92,17 @@ internal static class RowHeadings
         if (cursor.AtEnd || !startsLine) return false;
         if (cursor.Kind == TokenKind.Comma && cursor.Ahead(1).Kind == TokenKind.Word) return IsCapital(cursor, 1) && cursor.Take(TokenKind.Comma);
         return cursor.Kind is TokenKind.Star or TokenKind.Open || (cursor.Kind == TokenKind.Word && IsCapital(cursor, 0)) || Statements.Instructions.StartAt(cursor);
+    }
+
+    /// <summary>'Row 2 (dec row):', 'Rnd 7 (eyes):': words in brackets that name the row. Where they name sizes, they say who works it, and stay.</summary>
+    private static void TakeAside(Cursor cursor)
+    {
+        const int MostWords = 5;
+        int partner = cursor.Partner();
+        if (partner < 0 || partner - cursor.At > MostWords + 1 || cursor.Context.Tokens[Math.Min(partner + 1, cursor.Context.Tokens.Length - 1)].Kind is not (TokenKind.Colon or TokenKind.Dot or TokenKind.Dash)) return;
+        for (int i = cursor.At + 1; i < partner; i++)
+            if (cursor.Context.Tokens[i] is not { Kind: TokenKind.Word } word || word.Word is "size" or "sizes" or "only" or "for" or "ch" or "counts" or "count" || Synonyms.Number(word.Word) is not null) return;
+        cursor.At = partner + 1;
     }
 
     /// <summary>'1st round of outer edge of motif:'.</summary>
@@ -105,6 +145,7 @@ internal static class RowHeadings
         RowHeading sided = HeadingSides.Take(cursor, Of(kind, RowNumbering.EveryOther) with { Numbers = [number] });
         if (cursor.Take(EvenRows)) return sided;
         cursor.At = after;
+        if (cursor.Take(RowsToCome)) return Of(kind, RowNumbering.Listed) with { Numbers = [number] };
         if (ranges && RowNumbers.TakeLast(cursor) is { } last && last.Values[0] > number) return Of(kind, RowNumbering.Range) with { First = first, Last = last };
         cursor.At = after;
         return Of(kind, RowNumbering.Listed) with { Numbers = ranges ? RowNumbers.TakeMore(cursor, number) : [number] };

@@ -52,7 +52,7 @@ internal static class RowNumbers
     /// <summary>'and Row 3' as well as 'and 3'.</summary>
     private static int? TakePlainRow(Cursor cursor)
     {
-        if (!cursor.TakeWord("row")) cursor.TakeWord("rnd");
+        if (!cursor.TakeWord("row") && !cursor.TakeWord("rnd")) TakeRowLetter(cursor);
         return cursor.Kind == TokenKind.Number ? Numbers.TakePlain(cursor) : null;
     }
 

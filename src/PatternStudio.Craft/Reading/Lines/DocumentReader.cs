@@ -27,9 +27,17 @@ internal sealed class DocumentReader(ReadingContext context)
     {
         context.LineHasNoHeading = block.Heading is null;
         var cursor = new Cursor(context, block.Body, block.End);
+        if (block.Heading is not null && context.Tokens[block.Start].Span.Start < block.Heading.Span.Start) pending.Add(ColourBefore(cursor, block, block.Heading));
         if (block.Heading is not null)
             foreach (PieceItem item in RowReader.Read(cursor, block.Heading)) Add(item);
         else ReadLine(cursor, block);
+    }
+
+    /// <summary>The yarn named before a row's label: 'Yellow: R1: …'.</summary>
+    private static ColourStep ColourBefore(Cursor cursor, Block block, RowHeading heading)
+    {
+        TextSpan span = cursor.Span(block.Start, cursor.Context.TokenAt(heading.Span.Start));
+        return new ColourStep(cursor.Context.Source.Slice(span).TrimEnd(' ', ':', ',', '-', '–', '—'), span);
     }
 
     private void ReadLine(Cursor cursor, Block block)

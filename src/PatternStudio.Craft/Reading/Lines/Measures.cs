@@ -19,6 +19,7 @@ internal static class Measures
         while (!cursor.AtEnd && cursor.At - start < MostWordsBetween && cursor.Kind == TokenKind.Word && cursor.Now.Form.Number is null) cursor.At++;
         if (TakeLengths(cursor) is { } millimetres)
         {
+            TakeOtherUnit(cursor);
             // '32 in. [81 cm]'
             if (cursor.Kind == TokenKind.Dot && cursor.Ahead(1).Kind == TokenKind.Open) cursor.At++;
             if (cursor.Partner() is >= 0 and int partner && IsLength(cursor, partner)) cursor.At = partner + 1;
@@ -27,6 +28,14 @@ internal static class Measures
         }
         cursor.At = from;
         return null;
+    }
+
+    /// <summary>'20 in./51 cm': the same length in other units.</summary>
+    private static void TakeOtherUnit(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.Take(TokenKind.Dot);
+        if (!cursor.Take(TokenKind.Slash) || TakeLengths(cursor) is null) cursor.At = from;
     }
 
     private static SizedNumber? TakeLengths(Cursor cursor)

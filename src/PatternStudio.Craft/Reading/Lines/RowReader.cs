@@ -72,7 +72,7 @@ internal static class RowReader
     {
         if (steps.Count == 0) return false;
         int from = cursor.At;
-        bool marked = cursor.Kind is TokenKind.Dash or TokenKind.Colon or TokenKind.Dot or TokenKind.Semicolon || (cursor.At > cursor.Start && cursor.Ahead(-1).Kind is TokenKind.Dot);
+        bool marked = cursor.Kind is TokenKind.Dash or TokenKind.Equal or TokenKind.Colon or TokenKind.Dot or TokenKind.Semicolon || (cursor.At > cursor.Start && cursor.Ahead(-1).Kind is TokenKind.Dot);
         cursor.SkipSeparators();
         int start = cursor.At;
         bool said = cursor.Take(YouHave);

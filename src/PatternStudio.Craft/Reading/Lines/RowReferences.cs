@@ -41,7 +41,7 @@ internal static class RowReferences
             int? rows = Numbers.TakePlain(cursor);
             if (cursor.TakeWord("row") || cursor.TakeWord("rnd")) return new Named([], true, rows);
         }
-        else if (cursor.TakeWord("row") || cursor.TakeWord("rnd") || cursor.Now.Word is "r" && cursor.Ahead(1) is { Kind: TokenKind.Number, Glued: true } && cursor.TakeWord("r"))
+        else if (cursor.TakeWord("row") || cursor.TakeWord("rnd") || cursor.Now.IsWord("r") && cursor.Ahead(1).Kind == TokenKind.Number && cursor.TakeWord("r"))
         {
             if (cursor.Kind == TokenKind.Number && Numbers.TakePlain(cursor) is { } first) return new Named(RowNumbers.TakeMore(cursor, first), false, null);
         }

@@ -108,7 +108,7 @@ internal static class RowRepeats
     /// <summary>'until Row 20', 'through Row 20', 'until there are 20 rows in all'.</summary>
     private static RepeatRows? TakeRowNumber(Cursor cursor, EquatableArray<int> rows)
     {
-        if (!cursor.Take(UntilRow) && !cursor.Take(ThereAre)) return null;
+        if (!cursor.Take(ThereAre) && !cursor.Take(UntilRow)) return null;
         cursor.TakeWord("the");
         if (Numbers.TakeOrdinal(cursor) is { } nth && cursor.Take(RowWord)) return new RepeatRows(rows, RowsUntil.RowNumber, default) { Count = SizedNumber.Of(nth) };
         bool row = cursor.Take(RowWord);

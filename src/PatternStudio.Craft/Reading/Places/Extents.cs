@@ -117,7 +117,7 @@ internal static class Extents
         SizedNumber count = Numbers.Take(cursor) ?? SizedNumber.Of(1, cursor.SpanFrom(cursor.At));
         PlaceKind? kind = PlaceNouns.Take(cursor);
         if (within) cursor.Take(OfEnd);
-        return kind is null && count.Span.Length == 0 ? null : new Extent(ExtentKind.ToLast, cursor.SpanFrom(from)) { Count = count, Place = kind };
+        return kind is null && count.Span.Length == 0 && !(cursor.AtEnd || Cursor.IsSeparator(cursor.Kind)) ? null : new Extent(ExtentKind.ToLast, cursor.SpanFrom(from)) { Count = count, Place = kind };
     }
 
     /// <summary>'until 2nd s c from end': that one is the last to be worked, so one stays.</summary>

@@ -166,7 +166,7 @@ internal static class PlaceNouns
         {
             int? after = before is null ? ChainNumber(cursor) : null;
             cursor.Take(TokenKind.Hyphen);
-            if (cursor.Take(SpaceWord)) return PlaceKind.ChainSpace(before ?? after);
+            if (cursor.Take(SpaceWord) || cursor.Take(Corner)) return PlaceKind.ChainSpace(before ?? after);
             if (after is not null) return PlaceKind.ChainSpace(after);
             if (before is null && cursor.Kind == TokenKind.Number && cursor.Ahead(1).Word is not ("times" or "more" or "ch" or "st" or "dc" or "sc") && Numbers.TakePlain(cursor) is { } chains) return PlaceKind.ChainSpace(chains);
         }

@@ -7,7 +7,7 @@ namespace PatternStudio.Craft.Reading.Places;
 internal static class PlaceTails
 {
     private static readonly Phrase FromHook = new("from the? hook|needle");
-    private static readonly Phrase OfTheRow = new("of|in|on the? prev|last|row row|rnd|below?");
+    private static readonly Phrase OfTheRow = new("of|in|on|from the? prev|last|row row|rnd|below?");
     private static readonly Phrase Over = new("over the?");
     private static readonly Phrase AsBefore = new("as|where the? last|first|prev?");
     private static readonly Phrase AsJoining = new("join|attach|sl|work|before|make st?");
@@ -84,7 +84,7 @@ internal static class PlaceTails
         int after = cursor.At;
         bool and = cursor.Take(AndBeside) && PlaceNouns.Take(cursor) is not null;
         if (!and) cursor.At = after;
-        return between && !and && !several && place.Kind.Noun == PlaceNoun.Space && beside.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch ? place with { Kind = new PlaceKind(PlaceNoun.Gap) } : place;
+        return between && !and && !several && place.Kind.Noun == PlaceNoun.Space && place.Choice != PlaceChoice.Centre && beside.Stitch?.Value != "picot" && beside.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch ? place with { Kind = new PlaceKind(PlaceNoun.Gap) } : place;
     }
 
     private static Placement TakeRowsBelow(Cursor cursor, Placement place)

@@ -9,6 +9,7 @@ internal static class Placements
 {
     private static readonly Phrase Preposition = new("in|on|under|at|around|through|to|onto|up");
     private static readonly Phrase WithoutPreposition = new("each|next|same");
+    private static readonly Phrase NthFromHook = new("##|second|third|fourth|fifth ch st? from the? hook");
     private static readonly Phrase TopOf = new("the? top of");
     private static readonly Phrase And = new("and then? also?");
 
@@ -88,12 +89,13 @@ internal static class Placements
         (LoopChoice loop, PostChoice post) = LoopsAndPosts.TakeBefore(cursor);
         bool said = cursor.At > from;
         IReadOnlyList<int> ordinals = [];
-        Placement? placement = SpecialPlaces.Take(cursor);
+        // 'sc blo to end', 'hdc in BLO around': in each of them.
+        Placement? placement = (loop != LoopChoice.Both ? TakeSweep(cursor) : null) ?? SpecialPlaces.Take(cursor);
         if (placement is null)
         {
             if (cursor.Take(Preposition)) said = true;
             if (loop == LoopChoice.Both && post == PostChoice.None) (loop, post) = LoopsAndPosts.TakeBefore(cursor);
-            if (needsPreposition && !said && !cursor.Is(WithoutPreposition)) return null;
+            if (needsPreposition && !said && !cursor.Is(WithoutPreposition) && !cursor.Is(NthFromHook)) return null;
             ordinals = SeveralOrdinals.Take(cursor);
             placement = Determined.Take(cursor);
         }

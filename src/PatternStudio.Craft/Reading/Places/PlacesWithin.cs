@@ -9,6 +9,8 @@ internal static class PlacesWithin
     private static readonly Phrase Of = new("of|on the?");
     private static readonly Phrase Choice = new("next|each|same|first|last|prev|this|that|a|beg");
     private static readonly Phrase OtherPiece = new("first|second|2nd|3rd|4th|other|prev|last|next|adjacent|corresponding|any? motif|square|piece|front|back|hexagon");
+    /// <summary>'2nd of skipped chs': those that turned to the first row.</summary>
+    private static readonly Phrase SkippedChains = new("beg? #? skip|unworked beg? #? ch");
     private static readonly Phrase RowWord = new("prev|last? row|rnd");
 
     public static Placement Take(Cursor cursor, Placement place)
@@ -45,6 +47,7 @@ internal static class PlacesWithin
     private static PlaceKind? TakeNoun(Cursor cursor, int choice, out int? number)
     {
         number = null;
+        if (cursor.Take(SkippedChains)) return PlaceKind.TurningChain;
         if (PlaceNouns.Take(cursor) is { } direct) return direct;
         cursor.At = choice;
         while (cursor.Take(Choice)) { }

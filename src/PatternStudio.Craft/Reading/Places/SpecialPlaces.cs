@@ -10,7 +10,7 @@ internal static class SpecialPlaces
     private static readonly Phrase OverFirst = new("over the? first|last");
     private static readonly Phrase TheOneInRow = new("# in|of the? ## row|rnd");
     private static readonly Phrase OverPlace = new("over|under the? next|each|same?");
-    private static readonly Phrase Between = new("in? the? sp? between the? next|first|last?");
+    private static readonly Phrase Between = new("in? the? sp? between the? next|first|last|any?");
     private static readonly Phrase BackOfWork = new("in|at|on|from the? back|front of the? work");
     private static readonly Phrase TopOfTurning = new("in|on|to the? top st? of the?");
     private static readonly Phrase InTurning = new("in|on|over|under|to the?");
@@ -38,7 +38,7 @@ internal static class SpecialPlaces
         return null;
     }
 
-    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeRemainder, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakePart, TakeUnderLoop];
+    private static readonly Func<Cursor, int, Placement?>[] Readers = [TakeAlongEdge, TakeRemainder, TakeOverChains, TakeOver, TakeBetween, TakeTopOfTurning, TakeTurning, TakeTopOfStitch, TakeBaseOfChain, TakePart, TakeUnderLoop];
 
     /// <summary>'over next 2 sts': one stitch takes them all. 'over next ch-2 sp' is just a place.</summary>
     private static Placement? TakeOver(Cursor cursor, int from)
@@ -115,6 +115,17 @@ internal static class SpecialPlaces
     {
         cursor.Take(JustMade);
         return new Placement(PlaceChoice.JustMade, kind, default);
+    }
+
+    private static readonly Phrase BaseOf = new("in|at the? st? at|in? the? base|bottom|foot of the?");
+
+    /// <summary>'in st at base of ch', 'at the base of the turning chain': the stitch that the chain stands on.</summary>
+    private static Placement? TakeBaseOfChain(Cursor cursor, int from)
+    {
+        if (!cursor.Take(BaseOf)) return null;
+        cursor.Take(WhichChain);
+        bool chain = TakeNumberOfChains(cursor) is not null || PlaceNouns.Take(cursor) is { Noun: PlaceNoun.TurningChain or PlaceNoun.Chain or PlaceNoun.ChainSpace };
+        return chain ? new Placement(PlaceChoice.Same, PlaceKind.AnyStitch, default) : null;
     }
 
     /// <summary>'in base of 1st petal', 'in joining': a part that no stitch of the row below names.</summary>

@@ -74,6 +74,7 @@ internal sealed class FrontMatter
         {
             cursor.SkipSeparators();
             if (cursor.AtEnd) section = kind;
+            else if (kind == StatementKind.Note && StitchDefinitions.Take(cursor, labelled: false) is { } noted) definitions.Add(noted);
             else return AddUpToChain(cursor, kind, from);
         }
         else if (label.OpensDefinitions && !cursor.AtEnd && StitchDefinitions.Take(cursor, labelled: true) is { } definition) definitions.Add(definition);

@@ -18,6 +18,7 @@ internal static class TurningChainNotes
         for (int i = cursor.At; i <= cursor.End; i++)
         {
             if (i < cursor.End && cursor.Context.Tokens[i].Kind is not (TokenKind.Dot or TokenKind.Semicolon)) continue;
+            if (alone && i > from && InstructsToo(new Cursor(cursor.Context, from, i))) return [];
             if (i > from && Sentence(new Cursor(cursor.Context, from, i)) is { } note) notes.Add(note);
             else if (alone && i > from && notes.Count == 0 && !IsTermsSentence(cursor, from, i)) return [];
             from = i + 1;
@@ -36,13 +37,36 @@ internal static class TurningChainNotes
     private static Statement? Sentence(Cursor cursor)
     {
         int count = IndexOf(cursor, token => token.IsWord("count"));
-        if (count < 0 || !NamesChains(cursor, count)) return null;
+        if (count < 0 || !NamesChains(cursor, count) || IsFoundation(cursor)) return null;
         bool counts = IndexOf(cursor, token => token.Kind == TokenKind.Word && token.Word is "not" or "don't" or "doesn't" or "never" or "isn't") is var not && (not < 0 || not > count);
         cursor.At = count + 1;
         while (!cursor.AtEnd && cursor.Now.Word is "as" or "the" or "first" or "a" or "an" or "one" or "1" or "for" || cursor.Kind == TokenKind.Number) cursor.At++;
         StitchId? stitch = counts ? cursor.TakeStitch() : null;
         TextSpan span = cursor.Span(cursor.Start, cursor.End);
         return new Statement(StatementKind.TurningChain, cursor.Context.Source.Slice(span), span) { TurningChain = (ChainsOf(cursor, count), counts), CountsAs = stitch };
+    }
+
+    /// <summary>'Magic ring, ch 3 (counts as dc), 13 dc in ring': said in brackets on the way, with stitches behind them.</summary>
+    private static bool InstructsToo(Cursor cursor)
+    {
+        bool inBrackets = false;
+        for (; !cursor.AtEnd; cursor.At++)
+        {
+            if (cursor.Partner() is >= 0 and int partner)
+            {
+                for (int i = cursor.At; i < partner; i++) inBrackets |= cursor.Context.Tokens[i].IsWord("count");
+                cursor.At = partner;
+            }
+            else if (inBrackets && cursor.TakeStitch() is not null) return true;
+        }
+        return false;
+    }
+
+    /// <summary>'Ch 21 (first 3 chs count as dc)': a chain to work into, whatever is said of it.</summary>
+    private static bool IsFoundation(Cursor cursor)
+    {
+        const int LongestTurning = 6;
+        return cursor.Context.Tokens[cursor.Start].IsWord("ch") && cursor.Start + 2 < cursor.End && cursor.Context.Tokens[cursor.Start + 1] is { Kind: TokenKind.Number, Value: > LongestTurning };
     }
 
     private static int IndexOf(Cursor cursor, Predicate<Token> wanted)

@@ -38,7 +38,7 @@ internal static class BracketRemarks
     }
 
     public static bool Read(Cursor cursor, StepList steps, int partner) =>
-        ReadName(cursor, steps, partner) || ReadPlace(cursor, steps, partner) || ReadCount(cursor, steps, partner) || ReadDefinition(cursor, steps, partner) || ReadWords(cursor, steps, partner);
+        ReadName(cursor, steps, partner) || ReadPlace(cursor, steps, partner) || ReadCount(cursor, steps, partner) || ReadDefinition(cursor, steps, partner) || ReadAside(cursor, steps, partner) || ReadWords(cursor, steps, partner);
 
     /// <summary>'3 dc, ch 1, 3 dc in next loop (shell)': a name for what was just made.</summary>
     private static bool ReadName(Cursor cursor, StepList steps, int partner)
@@ -108,6 +108,30 @@ internal static class BracketRemarks
         bool named = inside.At > from && inside.Kind == TokenKind.Colon;
         inside.At = from;
         return named;
+    }
+
+    private const int LongestTurning = 6;
+    private static readonly Phrase Aside = new("or|a|any? or|a|any? multiple of");
+    private static readonly Phrase PartOf = new("half|partial|full|quarter|beg|corner|last|first|large|small");
+
+    /// <summary>'(multiple of 10 + 2)' behind a chain; '(half fan)' behind what is one.</summary>
+    private static bool ReadAside(Cursor cursor, StepList steps, int partner)
+    {
+        int from = cursor.At;
+        Cursor inside = cursor.Inside(partner);
+        bool aside = steps.Last is ChainStep && inside.Is(Aside) || steps.Last is ChainStep { Count: { IsPlain: true } chains } && chains.Values[0] > LongestTurning && (inside.Now.Word is "count" or "includes" or "including" || inside.Kind == TokenKind.Number && (inside.Ahead(1).IsWord("plus") || inside.Ahead(1).Kind == TokenKind.Other || inside.Ahead(1).IsWord("for")));
+        if (!aside)
+        {
+            bool part = false;
+            while (inside.Take(PartOf)) part = true;
+            aside = part && Places.PlaceNouns.Take(inside) is { Noun: PlaceNoun.Group };
+            inside.Take(NameTail);
+            aside &= inside.AtEnd;
+        }
+        if (!aside) return false;
+        cursor.At = partner + 1;
+        AddRemark(cursor, steps, from);
+        return true;
     }
 
     /// <summary>Words without a stitch or a number in them are a remark.</summary>

@@ -60,6 +60,12 @@ internal static class BracketSteps
         cursor.At = from;
         EquatableArray<Step> members = StepReader.ReadAll(cursor.Inside(partner)).ToArray();
         cursor.At = end;
+        // '(WS) In magic ring: …': the place belongs to what follows.
+        if (members.All(step => step is RemarkStep))
+        {
+            cursor.At = from;
+            return false;
+        }
         if (members is [StitchStep { Where: null } name] && SharedPlaces.GroupNamed(cursor.Context, steps, name.Stitch, where)) return true;
         steps.Add(new GroupStep(members, where, cursor.SpanFrom(from)));
         EachKindSteps.Join(steps);
@@ -76,16 +82,24 @@ internal static class BracketSteps
             return false;
         }
         int end = cursor.At;
-        // '(5 dc, ch 2) 3 times in ring'
-        Placement? shared = extent.Kind == ExtentKind.Times && cursor.Now.IsWord("in") ? Placements.Take(cursor) : null;
-        end = cursor.At;
         RepeatMark mark = cursor.Context.Tokens[from].Word switch { "[" => RepeatMark.Brackets, "{" => RepeatMark.Braces, _ => RepeatMark.Parentheses };
         cursor.At = from;
         EquatableArray<Step> repeated = StepReader.ReadAll(cursor.Inside(partner)).ToArray();
         cursor.At = end;
-        if (shared is not null) repeated = [new GroupStep(repeated, shared, cursor.SpanFrom(from))];
-        steps.Add(new RepeatStep(repeated, extent, mark, cursor.SpanFrom(from)));
+        var repeat = new RepeatStep(repeated, extent, mark, cursor.SpanFrom(from));
+        steps.Add(InOnePlace(cursor, repeat) ?? (Step)repeat);
         return true;
+    }
+
+    /// <summary>'(dc, ch 1) 4 times in ring', '*2 tr, ch 3* twice in next ch-3 sp': all the turns go into the place named behind them.</summary>
+    public static GroupStep? InOnePlace(Cursor cursor, RepeatStep repeat)
+    {
+        if (repeat.Extent.Kind != ExtentKind.Times || !repeat.Steps.Any(step => step is StitchStep) || !repeat.Steps.All(step => step is ChainStep or RemarkStep or StitchStep { Where: null })) return null;
+        int from = cursor.At;
+        if (Placements.Take(cursor) is { And: null, Further: null, Choice: PlaceChoice.InRing or PlaceChoice.Same or PlaceChoice.Next or PlaceChoice.First or PlaceChoice.Last or PlaceChoice.Centre or PlaceChoice.FromHook } where && where.Count is null)
+            return new GroupStep([repeat], where, repeat.Span.Through(cursor.SpanFrom(from)));
+        cursor.At = from;
+        return null;
     }
 
     private static Extent? TakeExtent(Cursor cursor)

@@ -1,5 +1,6 @@
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Terms;
 
 namespace PatternStudio.Craft.Reading.Steps;
@@ -8,6 +9,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class ChainSteps
 {
     private static readonly Phrase Verb = new("work|make|crochet|cast on? a? the? foundation?");
+    private static readonly Phrase Beginning = new("beg");
     private static readonly Phrase ChainOf = new("ch of");
     private static readonly Phrase ChainWord = new("ch");
     private static readonly Phrase Stitches = new("ch? st");
@@ -22,8 +24,10 @@ internal static class ChainSteps
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
+        if (steps.Steps.All(step => step is TurnStep or RemarkStep or ColourStep or AttachStep)) cursor.Take(Beginning);
         cursor.Take(Verb);
         if (TakeCount(cursor) is not { } count || cursor.Is(Length)) return false;
+        if (TakeExtra(cursor) is { } extra) count = count with { Values = count.Values.Select(value => value + extra).ToEquatableArray(), Span = count.Span.Through(cursor.SpanFrom(cursor.At - 1)) };
         cursor.Take(Loosely);
         var chain = new ChainStep(count, ChainRole.Unstated, null, 0, cursor.SpanFrom(from));
         steps.Add(TakeStandsFor(cursor, chain, from));
@@ -38,7 +42,7 @@ internal static class ChainSteps
 
     private static SizedNumber? TakeCount(Cursor cursor)
     {
-        int from = cursor.At;
+        int from = Math.Max(1, cursor.At);
         if (cursor.Take(ChainOf))
         {
             SizedNumber? of = Numbers.Take(cursor);
@@ -47,7 +51,7 @@ internal static class ChainSteps
         }
         if (cursor.Take(ChainWord))
         {
-            if (cursor.Kind == TokenKind.Hyphen) return null;
+            if (cursor.Kind == TokenKind.Hyphen && !(cursor.Context.Tokens[from - 1].IsWord("beg") && cursor.Take(TokenKind.Hyphen))) return null;
             SizedNumber? after = Numbers.Take(cursor);
             if (after is not null && cursor.Is(NotChains) && !cursor.Is(Stitch)) return null;
             if (after is not null) cursor.Take(Stitch);
@@ -59,6 +63,28 @@ internal static class ChainSteps
         cursor.Take(Stitch);
         return before;
     }
+
+    /// <summary>'Ch 50 + 2 for turning', 'ch 50 (+2 to turn)': the chains that turn are told apart.</summary>
+    private static int? TakeExtra(Cursor cursor)
+    {
+        int from = cursor.At;
+        int partner = cursor.Partner();
+        if (partner >= 0) cursor.At++;
+        if ((cursor.TakeWord("plus") || cursor.Kind is TokenKind.Other or TokenKind.Star && cursor.Raw == "+" && cursor.At++ >= 0) && Numbers.TakePlain(cursor) is { } extra && extra <= MostTurning && cursor.Take(ForTurning))
+        {
+            while (cursor.Kind == TokenKind.Word && cursor.Now.Word is "ch" or "tch" or "first" or "row" or "rnd" or "of") cursor.At++;
+            if (partner < 0 || cursor.At == partner)
+            {
+                if (partner >= 0) cursor.At++;
+                return extra;
+            }
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    private const int MostTurning = 6;
+    private static readonly Phrase ForTurning = new("more? for|to|as the? turn");
 
     private static SizedNumber One(Cursor cursor)
     {

@@ -26,6 +26,7 @@ internal static class ColourNames
         if (cursor.Now is { Kind: TokenKind.Number, Glued: true } && IsCapital(cursor, -1)) cursor.At++;
         string name = cursor.Slice(from, cursor.At);
         cursor.TakeWord("color");
+        cursor.TakeWord("yarn");
         return name;
     }
 

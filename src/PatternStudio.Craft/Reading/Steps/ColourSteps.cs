@@ -27,6 +27,8 @@ internal static class ColourSteps
         cursor.At = from;
         if (ReadLetters(cursor, steps, from)) return true;
         cursor.At = from;
+        if (ReadLabel(cursor, steps, from)) return true;
+        cursor.At = from;
         if (ReadAttach(cursor, steps, from)) return true;
         cursor.At = from;
         if (ReadWith(cursor, steps, from)) return true;
@@ -87,6 +89,15 @@ internal static class ColourSteps
     private static bool ReadWith(Cursor cursor, StepList steps, int from)
     {
         if (!cursor.Take(With) || ColourNames.Take(cursor, anyWord: cursor.Ahead(1) is { Kind: TokenKind.Comma or TokenKind.Dash } or { Word: "ch" }) is not { } colour) return false;
+        int after = cursor.At;
+        if (cursor.TakeWord("and") && !cursor.AtEnd)
+        {
+            int words = cursor.At;
+            Clauses.TakeToComma(cursor);
+            bool tools = false;
+            for (int i = words; i < cursor.At; i++) tools |= cursor.Context.Tokens[i].Word is "hook" or "strand" or "strands";
+            if (!tools) cursor.At = after;
+        }
         AddColour(cursor, steps, from, colour);
         return true;
     }
@@ -102,6 +113,15 @@ internal static class ColourSteps
             steps.Add(last);
         }
         else steps.Add(step);
+    }
+
+    /// <summary>'Row 1: A – sc in …', 'Rnd 2: MC: …': the yarn, then a mark.</summary>
+    private static bool ReadLabel(Cursor cursor, StepList steps, int from)
+    {
+        if (steps.Count > 0 || cursor.Raw is not ("MC" or "CC" or "A" or "B" or "C" or "D" or "CC1" or "CC2" or "CC3") || cursor.Ahead(1).Kind is not (TokenKind.Dash or TokenKind.Colon)) return false;
+        cursor.At++;
+        steps.Add(new ColourStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
+        return true;
     }
 
     /// <summary>'sc 8 MC, sc 4 CC': the yarn's letters alone behind the stitches.</summary>

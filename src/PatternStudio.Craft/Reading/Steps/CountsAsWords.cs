@@ -53,7 +53,7 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
 
     private static bool IsOfSubject(in Token token) =>
         token.Kind is TokenKind.Number or TokenKind.Hyphen || token.Form.Number is not null
-        || token.Word is "the" or "this" or "that" or "these" or "first" or "beg" or "turn" or "tch" or "skip" or "unworked" or "ch" or "st" or "of" or "at" or "always" or "will" or "which" or "to" or "missed";
+        || token.Word is "the" or "this" or "that" or "these" or "first" or "beg" or "turn" or "tch" or "t" or "skip" or "unworked" or "ch" or "st" or "of" or "at" or "always" or "will" or "which" or "to" or "missed";
 
     private static CountsAsWords? TakeNot(Cursor cursor)
     {

@@ -14,6 +14,7 @@ internal static class JoinSteps
     private static readonly Phrase InRing = new("in|to a? ring");
     private static readonly Phrase RingWord = new("the? ring");
     private static readonly Phrase To = new("to|in|at|on|next|all|last|first|center|corresponding|same|motif|and|each|any|it|a|another|both|remaining");
+    private static readonly Phrase AsBefore = new("as before|usual|normal|established|prev");
     private static readonly Phrase ToJoin = new("to|and join");
     private static readonly Phrase TheRound = new("the? rnd");
     private static readonly Phrase ToClose = new("to close rnd|the? rnd?");
@@ -31,6 +32,7 @@ internal static class JoinSteps
         int place = cursor.At;
         Placement? where = Placements.Take(cursor) ?? TakeOtherPlace(cursor);
         ring |= TakeRing(cursor);
+        cursor.Take(AsBefore);
         if (!cursor.AtEnd && !EndsHere(cursor))
         {
             cursor.At = place;

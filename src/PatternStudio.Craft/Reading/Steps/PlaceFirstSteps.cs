@@ -8,13 +8,15 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// <summary>Reads a place given first: 'in next loop work 3 dc, ch 2, 3 dc', 'Over each loop, work 1 s c, 1 s d c, 3 d c'.</summary>
 internal static class PlaceFirstSteps
 {
+    private static readonly Phrase WorkIn = new("work in the? ring|same|next|corner|center");
     private static readonly Phrase Work = new("work|make");
 
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
+        if (cursor.Is(WorkIn)) cursor.At++;
         if (cursor.Context.InPlaceFirst || Placements.Take(cursor) is not { } where) return false;
-        cursor.Take(TokenKind.Comma);
+        if (!cursor.Take(TokenKind.Comma)) cursor.Take(TokenKind.Colon);
         cursor.Take(Work);
         return cursor.Kind == TokenKind.Open ? ReadBracket(cursor, steps, where, from) : ReadList(cursor, steps, where, from);
     }

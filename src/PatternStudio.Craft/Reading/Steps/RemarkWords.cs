@@ -26,12 +26,14 @@ internal static class RemarkWords
         bool none = true;
         while (!stretch.AtEnd && none)
         {
-            none = !(stretch.Now.Word is "ch" or "skip" or "rep" or "inc" or "dec" or "st" || stretch.Kind == TokenKind.Star || NamesStitch(stretch));
+            none = !(stretch.Now.IsWord("ch") && (IsNumber(stretch.Ahead(1)) || IsNumber(stretch.Ahead(-1)) || stretch.Ahead(1).Kind == TokenKind.Hyphen) || stretch.Now.Word is "skip" or "rep" or "inc" or "dec" or "st" || stretch.Kind == TokenKind.Star || NamesStitch(stretch) && !stretch.Now.IsWord("ch"));
             stretch.At++;
         }
         stretch.At = from;
         return none;
     }
+
+    private static bool IsNumber(in Token token) => token.Kind == TokenKind.Number || Terms.Synonyms.Number(token.Word) is not null;
 
     private static bool NamesStitch(Cursor cursor)
     {

@@ -10,6 +10,7 @@ internal static class RepeatEndings
 {
     private static readonly Phrase EndingAt = new("but? end|stopping the? last? rep|time? at|after");
     private static readonly Phrase EndingWith = new("but|and? end|finishing the? row|rnd|last|each? rep|row|rnd? with|by|in");
+    private static readonly Phrase EndingDirectly = new("but|and? end|finishing");
     private static readonly Phrase ToCorrespond = new("but|and? end to correspond");
 
     /// <summary>How the last repeat ends.</summary>
@@ -56,9 +57,19 @@ internal static class RepeatEndings
         cursor.SkipSeparators();
         if (cursor.Take(ToCorrespond)) return new Ending([], false);
         if (TakeLikeRow(cursor) is { IsEmpty: false } like) return new Ending(like, false);
-        if (cursor.Take(EndingWith)) return new Ending(TakeSteps(cursor), false);
+        if (cursor.Take(EndingWith) || cursor.Take(EndingDirectly) && NamesStitch(cursor)) return new Ending(TakeSteps(cursor), false);
         cursor.At = from;
         return new Ending([], false);
+    }
+
+    /// <summary>'ending sc in last st': the stitch follows at once.</summary>
+    private static bool NamesStitch(Cursor cursor)
+    {
+        int from = cursor.At;
+        Numbers.TakePlain(cursor);
+        bool stitch = cursor.TakeStitch() is not null;
+        cursor.At = from;
+        return stitch;
     }
 
     /// <summary>The closing steps go up to the sentence's end, or to what ends every row: a join, a turn, a yarn cut.</summary>

@@ -77,7 +77,8 @@ internal static class StarSteps
         if (extent is null && cursor.At == after) return false;
         extent ??= new Extent(ExtentKind.Unstated, cursor.SpanFrom(after));
         EquatableArray<Step> repeated = steps.From(open.At);
-        steps.Wrap(open.At, new RepeatStep(repeated, extent, RepeatMark.StarPair, open.Span.Through(cursor.SpanFrom(after))));
+        var repeat = new RepeatStep(repeated, extent, RepeatMark.StarPair, open.Span.Through(cursor.SpanFrom(after)));
+        steps.Wrap(open.At, BracketSteps.InOnePlace(cursor, repeat) ?? (Step)repeat);
         steps.Use(open);
         return true;
     }

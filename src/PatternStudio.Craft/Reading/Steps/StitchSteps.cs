@@ -10,12 +10,12 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class StitchSteps
 {
     private static readonly Phrase Verb = new("work|make|crochet|put|do");
-    private static readonly Phrase StartWith = new("beg with|by work?");
+    private static readonly Phrase StartWith = new("beg with|by make|work?");
     private static readonly Phrase FastenWith = new("and? fasten|catch with|in");
     private static readonly Phrase EvenIn = new("work|cont work? even in");
     private static readonly Phrase RowOf = new("and? work|make in|a|1|one row|rnd? of?");
     private static readonly Phrase StitchesOf = new("st of");
-    private static readonly Phrase EndingWith = new("and? end row|rnd? with|in|by");
+    private static readonly Phrase EndingWith = new("and? end row|rnd? with|in|by?");
     private static readonly Phrase WorkLast = new("and? work|make|with the? last");
     private static readonly Phrase ThroughLayers = new("through both|all? layers|thicknesses|pieces|motif|pads");
     private static readonly Phrase AlongRow = new("evenly? along|across row|rnd #");

@@ -9,11 +9,29 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class WorkAlongSteps
 {
     private static readonly Phrase Work = new("rotate|rotating|now|cont|then? and? to? work back|down|up?");
+    private static readonly Phrase TurnToWork = new("then? turn|rotate|rotating the? work|piece|chain? around|clockwise? so? you? can? to|and? cont? work");
+    private static readonly Phrase Continue = new("then? and? cont|rotate|rotating");
     private static readonly Phrase OtherSide = new("down|along|up|on the? other|opposite side of? the? foundation? ch?");
     private static readonly Phrase Leave = new("leave|leaving the? remaining|last|next|rest? of?");
     private static readonly Phrase Unworked = new("skip|free|unworked");
+    private static readonly Phrase Beginning = new("and? beg in|with|at|from?");
 
-    public static bool Read(Cursor cursor, StepList steps) => ReadAlong(cursor, steps) || ReadDownOtherSide(cursor, steps) || ReadLeave(cursor, steps);
+    public static bool Read(Cursor cursor, StepList steps) => ReadStart(cursor, steps) || ReadAlong(cursor, steps) || ReadDownOtherSide(cursor, steps) || ReadLeave(cursor, steps);
+
+    /// <summary>'Starting in the 2nd ch from hook, …': where the row's first stitch goes.</summary>
+    private static bool ReadStart(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(Beginning)) return false;
+        if (cursor.Ahead(-1).Word is "in" or "at") cursor.At--;
+        if (Placements.Take(cursor) is { Choice: PlaceChoice.FromHook, And: null, Further: null } place && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind) || cursor.Kind is TokenKind.Star or TokenKind.Open))
+        {
+            steps.Add(new WorkAlongStep(place, cursor.SpanFrom(from)));
+            return true;
+        }
+        cursor.At = from;
+        return false;
+    }
 
     /// <summary>'1 in each of 31 stitches down other side and 3 in last': the stitch before goes along there already.</summary>
     private static bool ReadDownOtherSide(Cursor cursor, StepList steps)
@@ -29,7 +47,7 @@ internal static class WorkAlongSteps
     private static bool ReadAlong(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (!cursor.Take(Work) || RowEndPlaces.Take(cursor) is not { } along || (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind != TokenKind.Star))
+        if (!cursor.Take(Work) && !cursor.Take(TurnToWork) && !cursor.Take(Continue) || RowEndPlaces.Take(cursor) is not { } along || (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind != TokenKind.Star))
         {
             cursor.At = from;
             return false;

@@ -6,15 +6,15 @@ internal static class Marks
     public static TokenKind KindOf(char mark) => mark switch
     {
         '*' or '†' or '‡' or '+' or '✕' or '☆' or '★' or '✻' or '✱' or '∗' => TokenKind.Star,
-        '(' or '[' or '{' => TokenKind.Open,
-        ')' or ']' or '}' => TokenKind.Close,
+        '(' or '[' or '{' or '<' => TokenKind.Open,
+        ')' or ']' or '}' or '>' => TokenKind.Close,
         ',' or '،' => TokenKind.Comma,
         ';' => TokenKind.Semicolon,
         '=' => TokenKind.Equal,
         ':' => TokenKind.Colon,
         '.' or '!' or '?' or '…' => TokenKind.Dot,
         '-' or '‐' or '‑' => TokenKind.Hyphen,
-        '–' or '—' or '−' or '―' or '‒' => TokenKind.Dash,
+        '|' or '–' or '—' or '−' or '―' or '‒' => TokenKind.Dash,
         '/' => TokenKind.Slash,
         '"' or '“' or '”' or '″' or '\'' or '‘' or '’' or '′' => TokenKind.Quote,
         _ => TokenKind.Other,
@@ -22,5 +22,5 @@ internal static class Marks
 
     /// <summary>True where the closing bracket fits the opening one.</summary>
     public static bool Pair(string open, string close) =>
-        (open, close) is ("(", ")") or ("[", "]") or ("{", "}");
+        (open, close) is ("(", ")") or ("[", "]") or ("{", "}") or ("<", ">");
 }

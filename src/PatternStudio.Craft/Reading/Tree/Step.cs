@@ -105,7 +105,10 @@ public sealed record JoinStep(StitchId Stitch, Placement? Where, bool FormsRing,
 }
 
 /// <summary>'working along the other side of the foundation ch', 'working in ends of rows', 'down side': along what the places that follow are met.</summary>
-/// <param name="Along">A placement of choice <see cref="PlaceChoice.OtherSide"/> or <see cref="PlaceChoice.RowEnds"/>.</param>
+/// <param name="Along">
+/// A placement of choice <see cref="PlaceChoice.OtherSide"/> or <see cref="PlaceChoice.RowEnds"/>, or <see cref="PlaceChoice.FromHook"/> for 'starting in 2nd ch from
+/// hook': where the first stitch goes.
+/// </param>
 public sealed record WorkAlongStep(Placement Along, TextSpan Span) : Step(Span);
 
 /// <summary>'dc in next 2 dc or 2 dc in next ch-2 sp', 'sk next 2 sts or next ch-2 sp': whichever fits what comes next.</summary>

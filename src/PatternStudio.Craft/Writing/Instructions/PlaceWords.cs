@@ -80,6 +80,7 @@ internal sealed class PlaceWords(StitchWords stitches)
         PlaceNoun.Chain => "ch",
         PlaceNoun.ChainSpace => kind.Chains is { } chains ? $"ch-{chains} sp" : "ch sp",
         PlaceNoun.Space => "sp",
+        PlaceNoun.Gap => "sp between sts",
         PlaceNoun.StitchOrSpace => "st and ch sp",
         PlaceNoun.StitchOrChain => "st and ch",
         PlaceNoun.TurningChain => kind.Chains is { } chains ? $"beg ch-{chains}" : "tch",
@@ -92,6 +93,7 @@ internal sealed class PlaceWords(StitchWords stitches)
     {
         PlaceNoun.Stitch or PlaceNoun.Group => stitches.Several(kind.Stitch!.Value),
         PlaceNoun.AnyStitch => "sts",
+        PlaceNoun.Gap => "sps between sts",
         PlaceNoun.Chain => "chs",
         PlaceNoun.StitchOrSpace or PlaceNoun.StitchOrChain or PlaceNoun.Ring => Single(kind),
         _ => Single(kind) + "s",
