@@ -1,5 +1,4 @@
 using PatternStudio.Craft.Reading.Tree;
-using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;

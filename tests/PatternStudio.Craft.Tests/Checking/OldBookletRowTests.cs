@@ -46,7 +46,7 @@ public sealed class OldBookletRowTests
     {
         const string text = "Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across.\nRow 2: Ch 1, turn, sc in each sc across. Repeat the last row until the strip is long enough.\nRow 9: Ch 1, turn, 2 sc in each sc across. (20 sc)";
         Assert.Equal("10 10 10 10 10 10 10 10 20", Totals(text));
-        Assert.Empty(PatternCheck.Check(text).Findings.Where(found => found.Severity != Severity.Note));
+        Assert.DoesNotContain(PatternCheck.Check(text).Findings, found => found.Severity != Severity.Note);
     }
 
     /// <summary>What changes from one repeat to the next is not told: those rows are not worked as if it were.</summary>

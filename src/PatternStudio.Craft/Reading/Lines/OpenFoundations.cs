@@ -1,4 +1,3 @@
-using PatternStudio.Craft.Reading.Steps;
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
