@@ -9,6 +9,7 @@ namespace PatternStudio.Craft.Reading.Counts;
 internal static class StatedCounts
 {
     private static readonly Phrase Tail = new("in|total|all|made|remaining|left|counting|now|on|each|per|side|altogether|including|the|tch|row|rnd|around|across|ring|of|in|square|squares|corner|completed|complete");
+    private static readonly Phrase Changed = new("increased|decreased|inc|dec|added|more|fewer");
     private static readonly Phrase WhatCounts = new("not? count|counting|including|includes|include|excluding|inclusive");
     private static readonly Phrase OfMany = new("of #");
     private static readonly Phrase AtEndOf = new("at the? end of row|rnd #");
@@ -79,6 +80,8 @@ internal static class StatedCounts
         // '4 groups of 3 tr': the number is that of the groups.
         if (thing == CountedThing.Groups && cursor.Ahead(-1).IsWord("of") && Numbers.TakePlain(cursor) is not null) PlaceNouns.Take(cursor);
         if (cursor.At > tail && PerSide(cursor, tail)) thing = CountedThing.Other;
+        // '14 sts, 2 sts increased': how many more, not how many there are.
+        if (cursor.Take(Changed)) thing = CountedThing.Other;
         return new StatedItem(number, thing, kind, cursor.SpanFrom(from));
     }
 

@@ -56,7 +56,7 @@ internal static class RowHeadings
             heading = HeadingSides.Take(cursor, heading);
             int end = cursor.At;
             int mark = cursor.At;
-            if (TakeEnd(cursor, startsLine) && !(ranges && cursor.At == mark && IsOneRow(cursor, from, heading))) return heading with { Text = cursor.Slice(from, end), Span = cursor.Span(from, end) };
+            if (TakeEnd(cursor, startsLine) && !(ranges && cursor.At == mark && IsOneRow(cursor, from, heading))) return heading with { Numbers = heading.Numbers.Distinct().ToEquatableArray(), Text = cursor.Slice(from, end), Span = cursor.Span(from, end) };
         }
         cursor.At = from;
         return null;

@@ -11,6 +11,7 @@ internal static class LooseLines
     public static IEnumerable<PieceItem> Read(Cursor cursor)
     {
         cursor.SkipSeparators();
+        if (cursor.Is(Step) && cursor.Ahead(2).Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash) cursor.At += 3;
         if (cursor.AtEnd) return [];
         int from = cursor.At;
         if (PieceReferences.Take(cursor) is { } reference) return cursor.AtEnd ? [reference] : [reference, .. Read(new Cursor(cursor.Context, cursor.At, cursor.End))];
@@ -33,6 +34,7 @@ internal static class LooseLines
         cursor.At = from;
     }
 
+    private static readonly Phrase Step = new("step #");
     private static readonly Phrase HeadsRow = new("row|rnd|r #");
 
     /// <summary>'Eyelet sampler. Ch 22.', 'Sampler strip: Ch 26.'</summary>

@@ -30,6 +30,7 @@ internal static class RowRepeats
     {
         int from = cursor.At;
         EquatableArray<int> rows = [];
+        if (TakeMoreAlike(cursor) is { } alike) return alike with { Span = cursor.SpanFrom(from) };
         bool even = cursor.Take(WorkEven) || TakeInThisManner(cursor);
         RowReferences.Named? named = null;
         if (!even && (!cursor.Take(Rep) || (named = RowReferences.TakeRows(cursor)) is null))
@@ -44,6 +45,18 @@ internal static class RowRepeats
         TakeChange(cursor);
         return repeat with { Span = cursor.SpanFrom(from) };
     }
+
+    /// <summary>'Work 10 more rows in the same way': the row before, so many times.</summary>
+    private static RepeatRows? TakeMoreAlike(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(Work) && Numbers.Take(cursor) is { } count && cursor.Take(MoreRowsAlike) && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind))) return new RepeatRows([], RowsUntil.MoreRows, default) { Count = count };
+        cursor.At = from;
+        return null;
+    }
+
+    private static readonly Phrase Work = new("work|make|crochet");
+    private static readonly Phrase MoreRowsAlike = new("more|additional|further row|rnd in the? same|this way|manner|fashion");
 
     /// <summary>'Cont to inc 1 st at beg of every row in this manner until …': taken up to the 'until'.</summary>
     private static bool TakeInThisManner(Cursor cursor)
