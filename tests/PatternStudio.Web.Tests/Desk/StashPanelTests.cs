@@ -14,6 +14,7 @@ public sealed class StashPanelTests : PageTest
     private static readonly YarnDetails Yarn = new("Wrackline Cotton", "cotton", 4, 85, 50, "Kelp", "#5d6f3a");
     private readonly List<(Guid Lot, double Grams)> reserved = [];
     private Outcome answer = Outcome.Done;
+    private int lots;
 
     [Fact]
     public void Says_whether_it_can_be_made_and_what_is_missing()
@@ -79,7 +80,7 @@ public sealed class StashPanelTests : PageTest
         Assert.Equal([(lot.Id, 0)], reserved);
     }
 
-    private static KeptLot Lot(int balls, string dyeLot) => new(Guid.NewGuid(), new LotDetails(Cotton, balls, null, dyeLot, "", ""), Yarn, []);
+    private KeptLot Lot(int balls, string dyeLot) => new(new Guid(++lots, 0, 0, new byte[8]), new LotDetails(Cotton, balls, null, dyeLot, "", ""), Yarn, []);
 
     private IRenderedComponent<StashPanel> Show(params KeptLot[] lots) => Render<StashPanel>(with => with
         .Add(panel => panel.Lots, lots)

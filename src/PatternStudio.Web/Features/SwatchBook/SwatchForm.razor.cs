@@ -108,7 +108,10 @@ public sealed partial class SwatchForm
 
     private string? Wrong(string field) => messages.For(field);
 
-    private string? Doubt(string field) => doubts.For(field);
+    /// <summary>What is asked about the numbers as they stand; once one is changed, nothing is until it is asked again.</summary>
+    private IReadOnlyList<FieldMessage> Asked => doubts.Count > 0 && Input.Read(Words).Value == asked ? doubts : [];
+
+    private string? Doubt(string field) => Asked.For(field);
 }
 
 /// <summary>A swatch from the form, to be kept.</summary>
