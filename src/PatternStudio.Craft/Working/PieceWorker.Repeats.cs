@@ -206,9 +206,16 @@ internal sealed partial class PieceWorker
         if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
     }
 
-    /// <summary>'Rep Row 5' where Row 5 says 'Rep Rows 2 and 3': the row that Row 5 was is meant, not the next of those in turn.</summary>
-    private RowInstruction AsItWas(RowInstruction row, int number) =>
-        row.Steps.Any(step => step is AsRowStep) && Resolve(row.Steps, number, 0) is { } steps ? row with { Steps = steps } : row;
+    /// <summary>
+    /// 'Rep Row 5' where Row 5 says 'Rep Rows 2 and 3': the row that Row 5 was is meant, not the next of those in turn. Where its words go on to even rows ('12th Row:
+    /// …, then work 1 row even'), those have numbers of their own: the 12th is the one row.
+    /// </summary>
+    private RowInstruction AsItWas(RowInstruction row, int number)
+    {
+        if (row.Steps.Any(step => step is AsRowStep) && Resolve(row.Steps, number, 0) is { } steps) row = row with { Steps = steps };
+        return EvenRows.Split(row.Steps) is { Even: > 0, Own: { IsEmpty: false } own } && own.Any(step => step is not RemarkStep) ? row with { Steps = own } : row;
+    }
+
     /// <summary>
     /// 'Continue in this way, adding 1 double between widenings, until you have 30 between widenings': the rows told last, with the next numbers. Where the row
     /// numbered next shows that other rows were meant, what it is worked into is not known.

@@ -330,10 +330,7 @@ internal sealed partial class RowWorker
         at = at with { Last = before.Last, LastChain = before.LastChain, InSpace = before.InSpace && step.Kind.Noun != PlaceNoun.AnyStitch, Skipped = first };
         // 'Skip 3 ch (count as dc), dc in next ch' is 'dc in 4th ch from hook' in other words.
         if (builder.IsEmpty && before.Position == 0 && step.Kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch && course is { Row: { Kind: RowKind.Foundation, Joined: false } })
-        {
-            firstChainWorked = count;
             StandOnSkippedChains(count, new Placement(PlaceChoice.Next, step.Kind, step.Span));
-        }
         return null;
     }
 

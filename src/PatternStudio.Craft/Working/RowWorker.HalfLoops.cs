@@ -77,11 +77,11 @@ internal sealed partial class RowWorker
     /// </summary>
     private void EndOnFirst(RepeatStep step, Need reserve, Step? behind)
     {
-        if (!GoesAround || step.Steps.Count < 3 || behind is not (null or JoinStep or FastenOffStep) || step.Steps[step.Steps.Count - 2] is not ChainStep) return;
+        if (!GoesAround || step.Steps.Count < 3 || behind is not (null or JoinStep or FastenOffStep) || step.Steps.Reverse().Skip(1).FirstOrDefault(inner => inner is not SkipStep) is not ChainStep) return;
         if (step.Steps[step.Steps.Count - 1] is not StitchStep { Where.Choice: PlaceChoice.Next } last || last.Stitch != openingStitch || Number(last, 1) != 1) return;
         if (stopped is null && (!step.Steps.Any(IntoSpace) || Left().Spaces <= reserve.Spaces)) return;
         (State before, int mark, Mishap? stop) = (at, builder.Mark, stopped);
-        if (WorkAll(step.Steps.Take(step.Steps.Count - 1).ToEquatableArray()) is null && Left().Spaces <= reserve.Spaces && (at.InSpace || Left().Stitches <= reserve.Stitches))
+        if (WorkAll(step.Steps.Take(step.Steps.Count - 1).ToEquatableArray()) is null && (BegunOnLastOf(last.Where!.Kind) || Left().Spaces <= reserve.Spaces && (at.InSpace || Left().Stitches <= reserve.Stitches)))
         {
             stopped = null;
             return;
@@ -89,6 +89,11 @@ internal sealed partial class RowWorker
         builder.RollBack(mark);
         (at, stopped) = (before, stop);
     }
+
+    /// <summary>'sc in next sc', where the round began on an sc and no other is to come: whatever lies before the first is passed over, as in the turns before.</summary>
+    private bool BegunOnLastOf(PlaceKind kind) =>
+        kind is { Noun: PlaceNoun.Stitch, Stitch: not null } && course!.Find(0, (cell, _) => places!.Stitches(cell) > 0) is var first and >= 0
+        && places!.Offers(course.At(first), first, kind) > 0 && course.Find(at.Position, (cell, i) => places.Offers(cell, i, kind) > 0) < 0;
 
     /// <summary>'…, ch 2, dc in first sc' as the last words of a round: its own first sc.</summary>
     private Target? OwnFirst(Placement where)

@@ -79,7 +79,7 @@ internal static class StatedCounts
         while (cursor.Take(AtEndOf) || cursor.Take(Tail)) { }
         // '4 groups of 3 tr': the number is that of the groups.
         if (thing == CountedThing.Groups && cursor.Ahead(-1).IsWord("of") && Numbers.TakePlain(cursor) is not null) PlaceNouns.Take(cursor);
-        if (cursor.At > tail && PerSide(cursor, tail)) thing = CountedThing.Other;
+        if (cursor.At > tail && (PerSide(cursor, tail) || IsChange(cursor, tail))) thing = CountedThing.Other;
         // '14 sts, 2 sts increased': how many more, not how many there are.
         if (cursor.Take(Changed)) thing = CountedThing.Other;
         return new StatedItem(number, thing, kind, cursor.SpanFrom(from));
@@ -121,6 +121,14 @@ internal static class StatedCounts
     }
 
     private static bool IsTail(Cursor cursor) => cursor.Is(Tail);
+
+    /// <summary>'(24 sts increased in round)': how many more there are, not how many.</summary>
+    private static bool IsChange(Cursor cursor, int tail)
+    {
+        for (int i = tail; i < cursor.At; i++)
+            if (cursor.Context.Tokens[i].Word is "increase" or "increased" or "decreased") return true;
+        return false;
+    }
 
     private static bool PerSide(Cursor cursor, int tail)
     {

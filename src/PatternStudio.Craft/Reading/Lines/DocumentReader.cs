@@ -19,18 +19,19 @@ internal sealed class DocumentReader(ReadingContext context)
 
     public void Read(IEnumerable<Block> blocks)
     {
-        foreach (Block block in blocks) Read(block);
+        Block[] all = [.. blocks];
+        for (int i = 0; i < all.Length; i++) Read(all[i], i + 1 < all.Length ? all[i + 1] : null);
         EndPiece(context.Source.Content.Length);
     }
 
-    private void Read(Block block)
+    private void Read(Block block, Block? following)
     {
         context.LineHasNoHeading = block.Heading is null;
         var cursor = new Cursor(context, block.Body, block.End);
         if (block.Heading is not null && context.Tokens[block.Start].Span.Start < block.Heading.Span.Start) pending.Add(ColourBefore(cursor, block, block.Heading));
         if (block.Heading is not null)
             foreach (PieceItem item in RowReader.Read(cursor, block.Heading)) Add(item);
-        else ReadLine(cursor, block);
+        else ReadLine(cursor, block, following);
     }
 
     /// <summary>The yarn named before a row's label: 'Yellow: R1: …'.</summary>
@@ -40,10 +41,16 @@ internal sealed class DocumentReader(ReadingContext context)
         return new ColourStep(cursor.Context.Source.Slice(span).TrimEnd(' ', ':', ',', '-', '–', '—'), span);
     }
 
-    private void ReadLine(Cursor cursor, Block block)
+    private void ReadLine(Cursor cursor, Block block, Block? following)
     {
         context.Document.CloseSection(block.AfterBlank && PieceHeadings.Take(new Cursor(context, cursor.At, cursor.End)) is not null);
-        if (FrontMatter(cursor, block)) return;
+        bool openChain = cursor.Is(ChainMultiple) && !(following is { Heading: null } next && MakesChain(next));
+        if (FrontMatter(cursor, block))
+        {
+            // 'Ch a multiple of 6 + 2.' states the multiple; where no chain of a length follows, it is the foundation as well.
+            if (openChain) foreach (PieceItem item in OpenFoundations.Take(new Cursor(context, block.Body, block.End))) Add(item);
+            return;
+        }
         if (PieceHeadings.Take(cursor) is { } heading)
         {
             EndPiece(heading.Span.Start);
@@ -52,6 +59,18 @@ internal sealed class DocumentReader(ReadingContext context)
         }
         foreach (PieceItem item in LooseLines.Read(cursor)) Add(item);
     }
+
+    /// <summary>True for 'Ch 32.', 'With A, ch 32.'.</summary>
+    private bool MakesChain(Block block)
+    {
+        var cursor = new Cursor(context, block.Body, Math.Min(block.End, block.Body + 8));
+        for (; !cursor.AtEnd; cursor.At++)
+            if (cursor.Is(ChainOfLength)) return true;
+        return false;
+    }
+
+    private static readonly Phrase ChainMultiple = new("ch a? loosely? any? multiple of");
+    private static readonly Phrase ChainOfLength = new("ch #");
 
     /// <summary>A heading directly above an instruction names a piece; with a blank line after it, the first one is the title.</summary>
     private bool FrontMatter(Cursor cursor, Block block) => context.Document.Take(cursor, mayBeTitle: items.Count == 0 && !block.HeadsInstruction);

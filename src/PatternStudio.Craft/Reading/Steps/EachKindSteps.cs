@@ -34,8 +34,8 @@ internal static class EachKindSteps
         return false;
     }
 
-    /// <summary>The place of a step that is worked into each of one kind; null for other steps.</summary>
-    private static Placement? PlaceOf(Step step) => (step as StitchStep)?.Where is { } where ? OfOneKind(where) : (step as GroupStep)?.Where is { } shared ? OfOneKind(shared) : null;
+    /// <summary>The place of a step that is worked into each of one kind; null for other steps. Chains 'between' join more than two steps: the whole row tells those.</summary>
+    private static Placement? PlaceOf(Step step) => step is StitchStep { ChainsBetween: not null } ? null : (step as StitchStep)?.Where is { } where ? OfOneKind(where) : (step as GroupStep)?.Where is { } shared ? OfOneKind(shared) : null;
 
     private static Placement? OfOneKind(Placement where) =>
         where is { Choice: PlaceChoice.Each, Count: null, EveryNth: null, And: null, Further: null, Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch or PlaceNoun.ChainSpace or PlaceNoun.Space or PlaceNoun.Group or PlaceNoun.Corner } ? where : null;
