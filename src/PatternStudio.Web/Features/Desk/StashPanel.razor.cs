@@ -40,7 +40,7 @@ public sealed partial class StashPanel
     private IReadOnlyList<string> Others =>
     [
         .. from lot in Lots
-           where lot.Details.YarnId != YarnId && Own.FirstOrDefault()?.Yarn.WeightClass is { } weight && lot.Yarn.WeightClass == weight
+           where lot.Details.YarnId != YarnId && Own is [{ Yarn.WeightClass: { } weight }, ..] && lot.Yarn.WeightClass == weight
            group lot by lot.Details.YarnId into yarn
            where StashFit.Of(Need, yarn, DesignId).Answer == Suffices.Yes
            select yarn.First().Yarn.Name,

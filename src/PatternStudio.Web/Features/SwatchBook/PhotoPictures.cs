@@ -1,6 +1,5 @@
 using System.Security.Claims;
 using Microsoft.AspNetCore.Http.HttpResults;
-using PatternStudio.Studio;
 using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Materials;
 

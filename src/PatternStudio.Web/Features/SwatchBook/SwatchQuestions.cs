@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Text;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Materials;
 
@@ -23,5 +24,5 @@ internal static class SwatchQuestions
         return swatch.Counted == Counting.Rounds ? nameof(swatch.Rows) : nameof(swatch.Stitches);
     }
 
-    private static IEnumerable<string> Asked(SwatchDetails swatch, YarnLabel? label) => SwatchDoubts.Of(swatch.ToMeasure(), label);
+    private static EquatableArray<string> Asked(SwatchDetails swatch, YarnLabel? label) => SwatchDoubts.Of(swatch.ToMeasure(), label);
 }
