@@ -58,7 +58,12 @@ internal sealed partial class PieceWorker
             AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked, side);
             ground = new Ground(rows[^1] with { Runs = asTold }, Doubtful: true);
         }
-        else if (hopeless is { } status) AddUnworked(number, instruction, kind, calledBy, status, side);
+        else if (hopeless is { } status)
+        {
+            EquatableArray<Run>? likely = WithLostStar(own, around, turned);
+            AddUnworked(number, instruction, kind, calledBy, status, side);
+            if (likely is { } runs) ground = new Ground(rows[^1] with { Runs = runs }, Doubtful: true);
+        }
         else Keep(Try(number, instruction, own, kind, side, around, turned, calledBy));
         startAt = 0;
         (carried, turnsNext, staysNext) = (split.ForNext, split.TurnsAfter, split.StaysAfter);
@@ -70,6 +75,15 @@ internal sealed partial class PieceWorker
     private bool ClosesOnRing(EquatableArray<Step> own) =>
         ground is { Row: { Kind: RowKind.Foundation, Joined: true } } && own.LastOrDefault(IsWork) is StitchStep { Where.Choice: PlaceChoice.TurningChainTop or PlaceChoice.Nth or PlaceChoice.First } last
         && last.Stitch == StitchId.SlipStitch && own.FirstOrDefault(IsWork) is ChainStep;
+
+    /// <summary>What the row comes to with its lost star in the one place where it comes out; null where there is no such place, or several.</summary>
+    private EquatableArray<Run>? WithLostStar(EquatableArray<Step> own, bool around, bool turned)
+    {
+        if (ground is not { } below) return null;
+        EquatableArray<Run>[] right = [.. LostStar.Readings(own).Select(steps => Make(steps, around, turned, below.Row)).Where(made => made is { Mishap: null, Passed: null }).Select(made => made.Runs).Distinct().Take(2)];
+        return right is [var only] ? only : null;
+    }
+
     /// <summary>A row of squares or of groups tells what it is, whatever it is worked into: a ground for the row above. Null for any other row.</summary>
     private EquatableArray<Run>? AsTold(EquatableArray<Step> steps) =>
         Filet.Squares(steps, context.Number) is { } squares ? Filet.AsTold(squares, context.Number) : ToldGroups.Of(steps, context)?.AsTold(context);

@@ -207,4 +207,8 @@ public sealed record RemarkStep(string Text, TextSpan Span) : Step(Span);
 /// <summary>Words that could not be read. Never guessed at: the row is 'not checked'.</summary>
 /// <param name="Text">The words, verbatim.</param>
 /// <param name="Nearest">The nearest phrase that can be read, as an example; null where none is near.</param>
-public sealed record UnreadStep(string Text, string? Nearest, TextSpan Span) : Step(Span);
+public sealed record UnreadStep(string Text, string? Nearest, TextSpan Span) : Step(Span)
+{
+    /// <summary>'repeat from * twice' with no star before it: how often the passage is worked; null for other words.</summary>
+    public Extent? LostStar { get; init; }
+}
