@@ -80,7 +80,7 @@ internal sealed partial class PieceWorker
     private EquatableArray<Run>? WithLostStar(EquatableArray<Step> own, bool around, bool turned)
     {
         if (ground is not { } below) return null;
-        EquatableArray<Run>[] right = [.. LostStar.Readings(own).Select(steps => Make(steps, around, turned, below.Row)).Where(made => made is { Mishap: null, Passed: null }).Select(made => made.Runs).Distinct().Take(2)];
+        EquatableArray<Run>[] right = [.. LostStar.Readings(own).Select(steps => Make(steps, around, turned, below.Row)).Where(made => made is { Mishap: null, Passed: null or { Kind: not (MishapKind.LeftOver or MishapKind.RepeatUneven) } }).Select(made => made.Runs).Distinct().Take(2)];
         return right is [var only] ? only : null;
     }
 

@@ -74,10 +74,10 @@ internal sealed partial class RowWorker
     /// <summary>How far the last repeat may go before the ending stands in its place: some of its steps, the longest part first; an inner repeat once less.</summary>
     private IEnumerable<EquatableArray<Step>> PartsOf(EquatableArray<Step> steps, bool closing)
     {
-        for (int kept = steps.Count - 1; kept > 0; kept--)
+        for (int kept = steps.Count; kept > 0; kept--)
         {
             // What ends with a chain goes on with the ending's own chain: that would be one loop of both.
-            if (!closing || steps.Take(kept).LastOrDefault(step => step is not SkipStep) is not ChainStep) yield return steps.Take(kept).ToEquatableArray();
+            if (kept < steps.Count && (!closing || steps.Take(kept).LastOrDefault(step => step is not SkipStep) is not ChainStep)) yield return steps.Take(kept).ToEquatableArray();
             if (steps[kept - 1] is RepeatStep { Extent: { Kind: ExtentKind.Times } extent } inner && context.Number(extent.Count) is > 1 and var times)
                 yield return [.. steps.Take(kept - 1), inner with { Extent = extent with { Count = SizedNumber.Of(times - 1) } }];
         }
