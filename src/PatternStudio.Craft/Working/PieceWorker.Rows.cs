@@ -60,9 +60,9 @@ internal sealed partial class PieceWorker
         }
         else if (hopeless is { } status)
         {
-            EquatableArray<Run>? likely = WithLostStar(own, around, turned);
+            WorkMemo.Made? likely = WithLostStar(own, around, turned);
             AddUnworked(number, instruction, kind, calledBy, status, side);
-            if (likely is { } runs) ground = new Ground(rows[^1] with { Runs = runs }, Doubtful: true);
+            if (likely is { } made) ground = new Ground(rows[^1] with { Runs = made.Runs, Joined = made.Joined, EndsInLoop = made.EndsInLoop, Spiral = kind == RowKind.Round && !turned && !made.Joined }, Doubtful: true);
         }
         else Keep(Try(number, instruction, own, kind, side, around, turned, calledBy));
         startAt = 0;
@@ -77,10 +77,10 @@ internal sealed partial class PieceWorker
         && last.Stitch == StitchId.SlipStitch && own.FirstOrDefault(IsWork) is ChainStep;
 
     /// <summary>What the row comes to with its lost star in the one place where it comes out; null where there is no such place, or several.</summary>
-    private EquatableArray<Run>? WithLostStar(EquatableArray<Step> own, bool around, bool turned)
+    private WorkMemo.Made? WithLostStar(EquatableArray<Step> own, bool around, bool turned)
     {
         if (ground is not { } below) return null;
-        EquatableArray<Run>[] right = [.. LostStar.Readings(own).Select(steps => Make(steps, around, turned, below.Row)).Where(made => made is { Mishap: null, Passed: null or { Kind: not (MishapKind.LeftOver or MishapKind.RepeatUneven) } }).Select(made => made.Runs).Distinct().Take(2)];
+        WorkMemo.Made[] right = [.. LostStar.Readings(own).Select(steps => Make(steps, around, turned, below.Row)).Where(made => made is { Mishap: null, Passed: null or { Kind: not (MishapKind.LeftOver or MishapKind.RepeatUneven) } }).DistinctBy(made => made.Runs).Take(2)];
         return right is [var only] ? only : null;
     }
 
