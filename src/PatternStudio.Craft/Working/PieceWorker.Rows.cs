@@ -20,6 +20,7 @@ internal sealed partial class PieceWorker
         if (resolved is not { } steps)
         {
             AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked);
+            if (instruction.Steps.OfType<AsRowStep>().FirstOrDefault()?.Making is { } making && AsTold([making]) is { } groups) ground = new Ground(rows[^1] with { Runs = groups }, Doubtful: true);
             return;
         }
         if (InSameManner(steps, number) is { } same) byNumber[number] = (instruction with { Steps = steps = same });

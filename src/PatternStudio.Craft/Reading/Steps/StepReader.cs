@@ -40,6 +40,7 @@ internal static class StepReader
         StitchSteps.Read,
         MeshSteps.Read,
         ElidedStitches.Read,
+        PartOfGroup.Read,
         RemarkSteps.Read,
         UncountedSteps.Read,
     ];

@@ -185,6 +185,9 @@ public sealed record AsRowStep(EquatableArray<int> Rows, TextSpan Span) : Step(S
     /// <summary>'The same as the preceding, the 1 double always on the 3rd chain': where that stitch goes here; null where the words don't say.</summary>
     public StitchStep? Moved { get; init; }
 
+    /// <summary>'Repeat row 2 making 3 shells': the groups that the row comes to, whatever it changes for them; null where the words don't say.</summary>
+    public StitchStep? Making { get; init; }
+
     /// <summary>True where 'but', 'except' or 'having' changes it by words that follow: then the row can't be worked from this alone.</summary>
     public bool WithChanges { get; init; }
 
