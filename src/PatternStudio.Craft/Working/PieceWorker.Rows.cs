@@ -70,7 +70,7 @@ internal sealed partial class PieceWorker
             WorkedRow? below = ground?.Row;
             Attempt attempt = Try(number, instruction, own, kind, side, around, turned, calledBy);
             Keep(attempt);
-            if (attempt.Mishap is { Kind: MishapKind.LeftOver, StopsRow: false } && ground is { AsStated: null } worked && WithTurnsEnough(own, around, turned, below) is { } runs)
+            if (ground is { AsStated: null } worked && attempt.Mishap is { StopsRow: false } slip && Mended(slip, own, around, turned, below) is { } runs)
                 ground = new Ground(worked.Row with { Runs = runs }, Doubtful: true, AsStated: worked.Row);
         }
         startAt = 0;
@@ -83,36 +83,6 @@ internal sealed partial class PieceWorker
     private bool ClosesOnRing(EquatableArray<Step> own) =>
         ground is { Row: { Kind: RowKind.Foundation, Joined: true } } && own.LastOrDefault(IsWork) is StitchStep { Where.Choice: PlaceChoice.TurningChainTop or PlaceChoice.Nth or PlaceChoice.First } last
         && last.Stitch == StitchId.SlipStitch && own.FirstOrDefault(IsWork) is ChainStep;
-
-    /// <summary>
-    /// 'repeat from * 7 times' where only 15 times use up the row below: the likeliest row to go on from is the one with the turns that were meant. Null where no number of
-    /// turns comes out.
-    /// </summary>
-    private EquatableArray<Run>? WithTurnsEnough(EquatableArray<Step> own, bool around, bool turned, WorkedRow? below)
-    {
-        int[] repeats = [.. Enumerable.Range(0, own.Count).Where(i => own[i] is RepeatStep { Extent.Kind: ExtentKind.Times })];
-        if (below is null || repeats is not [var index] || own[index] is not RepeatStep repeat || context.Number(repeat.Extent.Count) is not { } told) return null;
-        for (int times = told + 1; times <= told + MostTurnsMissing; times++)
-        {
-            EquatableArray<Step> steps = own.Select((step, i) => i == index ? repeat with { Extent = repeat.Extent with { Count = SizedNumber.Of(times) } } : step).ToEquatableArray();
-            WorkMemo.Made made = Make(steps, around, turned, below);
-            if (made.Mishap is null && made.Passed is null) return made.Runs;
-            if (made.Mishap is { Kind: not MishapKind.LeftOver }) return null;
-        }
-        return null;
-    }
-
-    /// <summary>A number of turns further off than this is no slip of the pen.</summary>
-    private const int MostTurnsMissing = 50;
-
-    /// <summary>What the row comes to with its lost star in the one place where it comes out; null where there is no such place, or several.</summary>
-    private WorkMemo.Made? WithLostStar(EquatableArray<Step> own, bool around, bool turned)
-    {
-        if (ground is not { } below) return null;
-        WorkMemo.Made[] right = [.. LostStar.Readings(own).Select(steps => Make(steps, around, turned, below.Row)).Where(made => made is { Mishap: null, Passed: null or { Kind: not (MishapKind.LeftOver or MishapKind.RepeatUneven) } }).DistinctBy(made => made.Runs).Take(2)];
-        return right is [var only] ? only : null;
-    }
-
     /// <summary>A row of squares or of groups tells what it is, whatever it is worked into: a ground for the row above. Null for any other row.</summary>
     private EquatableArray<Run>? AsTold(EquatableArray<Step> steps) =>
         Filet.Squares(steps, context.Number) is { } squares ? Filet.AsTold(squares, context.Number) : ToldGroups.Of(steps, context)?.AsTold(context);
