@@ -20,6 +20,7 @@ internal sealed partial class PieceWorker
         if (resolved is not { } steps)
         {
             AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked);
+            if (instruction.Steps.OfType<AsRowStep>().FirstOrDefault()?.Making is { } making && AsTold([making]) is { } groups) ground = new Ground(rows[^1] with { Runs = groups }, Doubtful: true);
             return;
         }
         if (InSameManner(steps, number) is { } same) byNumber.Set(number, (instruction with { Steps = steps = same }));
@@ -58,8 +59,20 @@ internal sealed partial class PieceWorker
             AddUnworked(number, instruction, kind, calledBy, RowStatus.NotChecked, side);
             ground = new Ground(rows[^1] with { Runs = asTold }, Doubtful: true);
         }
-        else if (hopeless is { } status) AddUnworked(number, instruction, kind, calledBy, status, side);
-        else Keep(Try(number, instruction, own, kind, side, around, turned, calledBy));
+        else if (hopeless is { } status)
+        {
+            WorkMemo.Made? likely = WithLostStar(own, around, turned);
+            AddUnworked(number, instruction, kind, calledBy, status, side);
+            if (likely is { } made) ground = new Ground(rows[^1] with { Runs = made.Runs, Joined = made.Joined, EndsInLoop = made.EndsInLoop, Spiral = kind == RowKind.Round && !turned && !made.Joined }, Doubtful: true);
+        }
+        else
+        {
+            WorkedRow? below = ground?.Row;
+            Attempt attempt = Try(number, instruction, own, kind, side, around, turned, calledBy);
+            Keep(attempt);
+            if (ground is { AsStated: null } worked && attempt.Mishap is { StopsRow: false } slip && Mended(slip, own, around, turned, below) is { } runs)
+                ground = new Ground(worked.Row with { Runs = runs }, Doubtful: true, AsStated: worked.Row);
+        }
         startAt = 0;
         (carried, turnsNext, staysNext) = (split.ForNext, split.TurnsAfter, split.StaysAfter);
         WorkEven(even, instruction, evenWords, behind);

@@ -18,29 +18,31 @@ internal sealed partial class RowWorker
     /// </summary>
     private Mishap? WorkWithEnding(RepeatStep step, Need reserve)
     {
-        (State before, int mark) = (at, builder.Mark);
+        (State before, int mark, int loopsBefore) = (at, builder.Mark, ownLoops);
         Need ending = NeedOf(WithoutClosing(step.Ending), 0);
-        Mishap? behind = Repeated(step, step.Steps, ending + reserve) ?? WorkAll(InSamePlace(step)) ?? WorkAll(step.Ending);
+        (Mishap? behind, bool twice) = ThenClose(Repeated(step, step.Steps, ending + reserve) ?? WorkAll(InSamePlace(step)), step.Ending);
         bool closed = behind is null && closedRound;
-        if (closed && Left().Spaces <= reserve.Spaces)
+        if (closed && !twice && Left().Spaces <= reserve.Spaces)
         {
             stopped = null;
             return null;
         }
-        if (behind is null && stopped is null && Left().Stitches <= reserve.Stitches) return null;
-        if (behind is null && GoesAround && step.Ending[step.Ending.Count - 1] is ChainStep && Left().Stitches is var passed && step.Steps.Any(inner => inner is SkipStep && context.Number(((SkipStep)inner).Count) == passed))
+        if (behind is null && !twice && stopped is null && Left().Stitches <= reserve.Stitches) return null;
+        if (behind is null && !twice && GoesAround && step.Ending[step.Ending.Count - 1] is ChainStep && Left().Stitches is var passed && step.Steps.Any(inner => inner is SkipStep && context.Number(((SkipStep)inner).Count) == passed))
         {
             // The loop that closes the round passes over as many as the others do.
             (stopped, skippedEachTurn) = (null, passed);
             return null;
         }
         (State after, Mishap? stop) = (at, stopped);
-        foreach (EquatableArray<Step> start in PartsOf(OneByOne(step.Steps), closed && step.Ending[0] is ChainStep))
+        IEnumerable<EquatableArray<Step>> parts = PartsOf(OneByOne(step.Steps), closed && step.Ending[0] is ChainStep);
+        foreach (EquatableArray<Step> start in twice ? parts.Append([]) : parts)
         {
             List<RowBuilder.Entry> undone = builder.TakeBack(mark);
-            (at, closedRound) = (before, false);
-            Mishap? instead = Repeated(step, step.Steps, NeedOf(start, 0) + ending + reserve, quietly: true) ?? WorkAll(start) ?? WorkAll(step.Ending);
-            if (instead is null && (closedRound || Left().Stitches <= reserve.Stitches))
+            (at, closedRound, ownLoops) = (before, false, loopsBefore);
+            Need room = (start.IsEmpty ? NeedOf(step.Steps, 0) : NeedOf(start, 0)) + ending + reserve;
+            (Mishap? instead, bool again) = ThenClose(Repeated(step, step.Steps, room, quietly: true) ?? WorkAll(start), step.Ending);
+            if (instead is null && !again && (closedRound || Left().Stitches <= reserve.Stitches))
             {
                 stopped = null;
                 return null;
@@ -49,7 +51,18 @@ internal sealed partial class RowWorker
             builder.PutBack(undone);
         }
         (at, stopped, closedRound) = (after, closed ? null : stop, closed);
-        return behind;
+        return behind ?? (twice ? new Mishap(MishapKind.CannotWork, step.Span) : null);
+    }
+
+    /// <summary>Works the ending behind what was repeated. Twice: where the last repeat has worked already into the very place that the ending closes on, it has gone too far.</summary>
+    private (Mishap? Mishap, bool Twice) ThenClose(Mishap? repeated, EquatableArray<Step> ending)
+    {
+        if (repeated is not null) return (repeated, false);
+        (Cell? last, int mark) = (builder.Last, builder.Mark);
+        if (WorkAll(ending) is { } mishap) return (mishap, false);
+        bool twice = closedRound && builder.Mark > mark && last is { Kind: CellKind.Stitch, Feet: [var worked] } && builder.Last is { Kind: CellKind.Stitch, Feet: [var closing] }
+            && (worked.Row, worked.Place) == (closing.Row, closing.Place);
+        return (null, twice);
     }
 
     /// <summary>'…, dc in each of next 2 dc; rep from * ending with dc in top of ch 3': the ending may stand in the place of the last of the two.</summary>
@@ -74,10 +87,10 @@ internal sealed partial class RowWorker
     /// <summary>How far the last repeat may go before the ending stands in its place: some of its steps, the longest part first; an inner repeat once less.</summary>
     private IEnumerable<EquatableArray<Step>> PartsOf(EquatableArray<Step> steps, bool closing)
     {
-        for (int kept = steps.Count - 1; kept > 0; kept--)
+        for (int kept = steps.Count; kept > 0; kept--)
         {
             // What ends with a chain goes on with the ending's own chain: that would be one loop of both.
-            if (!closing || steps.Take(kept).LastOrDefault(step => step is not SkipStep) is not ChainStep) yield return steps.Take(kept).ToEquatableArray();
+            if (kept < steps.Count && (!closing || steps.Take(kept).LastOrDefault(step => step is not SkipStep) is not ChainStep)) yield return steps.Take(kept).ToEquatableArray();
             if (steps[kept - 1] is RepeatStep { Extent: { Kind: ExtentKind.Times } extent } inner && context.Number(extent.Count) is > 1 and var times)
                 yield return [.. steps.Take(kept - 1), inner with { Extent = extent with { Count = SizedNumber.Of(times - 1) } }];
         }

@@ -10,6 +10,8 @@ internal sealed partial class RowWorker
     {
         if (course is null) return (null, null);
         PlaceKind whole = where.Within ?? where.Kind;
+        // '…, but ending last repeat with ch 2, dc in center of 1st loop': the first loop of this round.
+        if (whole.Noun == PlaceNoun.Space && (context.Says(where.Span, "1st") || context.Says(where.Span, "first")) && OwnBeginning(where) is { } own) return own;
         if (whole.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace or PlaceNoun.Corner)
         {
             long index = course.Find(at.Position, (cell, i) => places!.Offers(cell, i, whole) > 0);

@@ -18,7 +18,7 @@ internal sealed partial class RowWorker
 
     /// <summary>True where this round ends so. To be asked when it is worked.</summary>
     public bool EndsInLoop => GoesAround && !Joined && course is { Turned: false } && builder.Last is { Kind: CellKind.Stitch, Feet: [var foot] } closing && context.Traits(closing.Stitch).Height >= 2
-        && builder.BeforeLast is { Kind: CellKind.Chains } && (foot.Row == 0 || foot == builder.FirstFoot || foot == middleOfLoop);
+        && builder.BeforeLast is { Kind: CellKind.Chains } && (foot.Row == 0 || foot == StartFoot() || foot == middleOfLoop);
 
     /// <summary>A round that goes on with a chain from the middle of the loop below has taken that loop; one that begins with stitches 'in each loop' has not.</summary>
     private void BeginInLoop(EquatableArray<Step> all)
@@ -108,7 +108,7 @@ internal sealed partial class RowWorker
     /// <summary>'ending with ch 2, dc in 4th st of ch': at the end of a round, the chain that the round itself began with.</summary>
     private (Target?, Mishap?)? OwnBeginning(Placement where)
     {
-        if (!GoesAround || course is null || course.Turned || previous is not ChainStep || where.Choice is not PlaceChoice.TurningChainTop || !inHand.IsTall) return null;
+        if (!GoesAround || course is null || course.Turned || previous is not ChainStep || where.Choice is not (PlaceChoice.TurningChainTop or PlaceChoice.Centre) || !inHand.IsTall) return null;
         if (builder.FirstWorked is not { Kind: CellKind.TurningChain or CellKind.Chains } || builder.Mark < 3) return null;
         if (Left().Stitches > WidestLoop) return (null, new Mishap(MishapKind.CannotWork, where.Span));
         at = at with { InSpace = true };

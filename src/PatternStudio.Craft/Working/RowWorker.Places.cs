@@ -356,6 +356,7 @@ internal sealed partial class RowWorker
         if (course is null) return (null, null);
         long index = course.FindLast((cell, i) => places!.Offers(cell, i, where.Kind) > 0);
         if (index < 0) return (null, Missing(where.Kind, where.Span));
+        if (index < at.Position && MissedChain(where) is { } missed) return (missed, null);
         if (index < at.Position) return (null, new Mishap(MishapKind.PastTheEnd, where.Span) { Named = context.Name(where.Kind), Found = 0, Met = course.Row.Label });
         long between = at.InSpace || leavesUnworked ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
         // 'ch 5, dc in last st': chains pass over as many stitches as they are.
@@ -367,6 +368,11 @@ internal sealed partial class RowWorker
         if (where.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } named } && named != StitchId.SlipStitch && course.Find(at.Position, (cell, _) => cell.Stitch != StitchId.SlipStitch) < 0) at = at with { Position = course.Length };
         return (last, null);
     }
+
+    /// <summary>'Miss 1st stitch, …, 1 in each of 31 stitches down other side and 3 in last': the last of an oval is the chain that was missed at its beginning.</summary>
+    private Target? MissedChain(Placement where) =>
+        onOtherSide && firstChainWorked == 1 && at.Position >= course!.Length && course.Row.Kind == RowKind.Foundation && where.Kind.Noun is PlaceNoun.AnyStitch or PlaceNoun.Chain
+            ? new Target(new Foot(Down, course.Length, -1, FootKind.Chain), -1) : null;
 
     /// <summary>'in last st' and 'in top of tch' go to the end, whatever lies before it: where the count does not come out, that is the cause.</summary>
     private void LeaveBehind(long stitches, Placement where) =>

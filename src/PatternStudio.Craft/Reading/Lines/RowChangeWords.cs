@@ -15,6 +15,7 @@ internal static class RowChangeWords
     private static readonly Phrase But = new("but|except|and");
     private static readonly Phrase Having = new("having|with|make|work");
     private static readonly Phrase ChainsInEachLoop = new("ch in|for|to each|all|the loop|sp");
+    private static readonly Phrase Make = new("make");
     private static readonly Phrase A = new("a|1|one");
     private static readonly Phrase InEach = new("in|over each|the|all");
 
@@ -28,10 +29,12 @@ internal static class RowChangeWords
         int words = cursor.At;
         if (TakeAll(cursor, told) is { } changed) return changed with { Span = cursor.SpanFrom(from) };
         cursor.At = words;
+        StitchStep? making = cursor.Take(Make) ? StitchSteps.TakeCounted(cursor) : null;
+        cursor.At = words;
         bool changes = cursor.Take(Changes);
         if (changes) Clauses.TakeToStop(cursor);
         else cursor.At = start;
-        return told with { WithChanges = changes, Span = cursor.SpanFrom(from) };
+        return told with { WithChanges = changes, Making = making, Span = cursor.SpanFrom(from) };
     }
 
     private static AsRowStep? TakeAll(Cursor cursor, AsRowStep told)

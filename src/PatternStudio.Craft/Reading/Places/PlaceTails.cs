@@ -84,6 +84,8 @@ internal static class PlaceTails
         int after = cursor.At;
         bool and = cursor.Take(AndBeside) && PlaceNouns.Take(cursor) is not null;
         if (!and) cursor.At = after;
+        // 'center of space between picots': parted by stitches, not by a chain.
+        if (between && !several && place.Choice is PlaceChoice.Centre or PlaceChoice.Next && place.Kind.Noun == PlaceNoun.Space && beside.Stitch?.Value == "picot") return place with { Choice = PlaceChoice.Between, Kind = beside, Within = null };
         return between && !and && !several && place.Kind.Noun == PlaceNoun.Space && place.Choice != PlaceChoice.Centre && beside.Stitch?.Value != "picot" && beside.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch ? place with { Kind = new PlaceKind(PlaceNoun.Gap) } : place;
     }
 

@@ -6,6 +6,7 @@ namespace PatternStudio.Craft.Reading.Places;
 /// <summary>Reads places that are more than a stitch in its turn: over several, between two, row ends, the other side, the turning chain.</summary>
 internal static class SpecialPlaces
 {
+    private static readonly Phrase OverThis = new("over this");
     private static readonly Phrase Over = new("over|across the? next");
     private static readonly Phrase OverFirst = new("over the? first|last");
     private static readonly Phrase TheOneInRow = new("# in|of the? ## row|rnd");
@@ -43,6 +44,7 @@ internal static class SpecialPlaces
     /// <summary>'over next 2 sts': one stitch takes them all. 'over next ch-2 sp' is just a place.</summary>
     private static Placement? TakeOver(Cursor cursor, int from)
     {
+        if (cursor.Take(OverThis)) return PlaceNouns.Take(cursor) is { } here ? new Placement(PlaceChoice.Same, here, default) : null;
         if (!cursor.Take(Over) && !cursor.Take(OverFirst)) return null;
         SizedNumber? count = Numbers.Take(cursor);
         if (PlaceNouns.Take(cursor) is not { } kind) return null;

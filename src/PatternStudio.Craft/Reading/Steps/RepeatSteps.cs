@@ -42,7 +42,7 @@ internal static class RepeatSteps
         if (star is null || star.Uses >= ReadingLimits.Nesting)
         {
             cursor.Context.Report(star is null ? ReadingTroubleKind.RepeatWithoutStar : ReadingTroubleKind.TooLarge, star is null ? mark : "nesting", cursor.SpanFrom(from));
-            steps.Add(new UnreadStep(cursor.Slice(from, cursor.At), "*sc in next st, ch 1; rep from * across", cursor.SpanFrom(from)));
+            steps.Add(new UnreadStep(cursor.Slice(from, cursor.At), "*sc in next st, ch 1; rep from * across", cursor.SpanFrom(from)) { LostStar = star is null ? extent : null });
             return true;
         }
         RepeatMark kind = mark switch { "*" => RepeatMark.Star, "**" => RepeatMark.DoubleStar, "†" or "‡" => RepeatMark.Dagger, _ => RepeatMark.Star };

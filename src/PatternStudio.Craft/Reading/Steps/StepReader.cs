@@ -39,6 +39,7 @@ internal static class StepReader
         StitchSteps.Read,
         MeshSteps.Read,
         ElidedStitches.Read,
+        PartOfGroup.Read,
         RemarkSteps.Read,
         UncountedSteps.Read,
     ];

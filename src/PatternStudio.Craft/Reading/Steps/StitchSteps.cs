@@ -10,6 +10,7 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class StitchSteps
 {
     private static readonly Phrase Verb = new("work|make|crochet|put|do");
+    private static readonly Phrase WorkBack = new("work back");
     private static readonly Phrase StartWith = new("beg with|by make|work?");
     private static readonly Phrase FastenWith = new("and? fasten|catch with|in");
     private static readonly Phrase EvenIn = new("work|cont work? even in");
@@ -32,12 +33,16 @@ internal static class StitchSteps
         return true;
     }
 
+    /// <summary>'3 shells' and no more; null for any other words.</summary>
+    public static StitchStep? TakeCounted(Cursor cursor) =>
+        TakeOne(cursor) is { Where: null, Count: not null } counted && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind)) ? counted : null;
+
     private static StitchStep? TakeOne(Cursor cursor)
     {
         int from = cursor.At;
         bool lastOnes = !cursor.Take(EndingWith) && cursor.Take(WorkLast);
         if (cursor.At == from && (TakeEven(cursor, from) ?? TakeRowOf(cursor, from)) is { } row) return row;
-        if (cursor.At == from && !cursor.Take(FastenWith) && !TakeStart(cursor)) cursor.Take(Verb);
+        if (cursor.At == from && !cursor.Take(FastenWith) && !TakeStart(cursor) && !cursor.Take(WorkBack)) cursor.Take(Verb);
         if (TakeNumberedStitch(cursor) is not var (number, stitch)) return null;
         if (stitch == StitchId.Chain) return null;
         // 'double crochet (UK)'

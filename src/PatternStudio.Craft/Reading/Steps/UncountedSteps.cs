@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Reading.Counts;
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
@@ -22,10 +23,20 @@ internal static class UncountedSteps
             UncountedReason reason = Phrases[index].Reason;
             if (reason is UncountedReason.MakeMore) Clauses.TakeToStop(cursor);
             else Clauses.TakeClause(cursor);
+            if (reason is UncountedReason.Shaping or UncountedReason.Rows) LeaveCount(cursor, from);
             steps.Add(new UncountedStep(cursor.Slice(from, cursor.At), reason, cursor.SpanFrom(from)));
             return true;
         }
         return false;
+    }
+
+    /// <summary>'Drop one shell on each side (20 shells)': how many there are then is a count like any other.</summary>
+    private static void LeaveCount(Cursor cursor, int from)
+    {
+        int end = cursor.At;
+        for (cursor.At = from + 1; cursor.At < end; cursor.At++)
+            if (cursor.Kind == TokenKind.Open && cursor.Partner() == end - 1 && StatedCounts.Whole(cursor.Inside(end - 1), cursor.Context.Source) is not null) return;
+        cursor.At = end;
     }
 
     private static IEnumerable<(Phrase, UncountedReason)> ReadPhrases()

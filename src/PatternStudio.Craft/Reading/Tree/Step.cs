@@ -188,6 +188,9 @@ public sealed record AsRowStep(EquatableArray<int> Rows, TextSpan Span) : Step(S
     /// <summary>'The same as the preceding, the 1 double always on the 3rd chain': where that stitch goes here; null where the words don't say.</summary>
     public StitchStep? Moved { get; init; }
 
+    /// <summary>'Repeat row 2 making 3 shells': the groups that the row comes to, whatever it changes for them; null where the words don't say.</summary>
+    public StitchStep? Making { get; init; }
+
     /// <summary>True where 'but', 'except' or 'having' changes it by words that follow: then the row can't be worked from this alone.</summary>
     public bool WithChanges { get; init; }
 
@@ -210,4 +213,8 @@ public sealed record RemarkStep(string Text, TextSpan Span) : Step(Span);
 /// <summary>Words that could not be read. Never guessed at: the row is 'not checked'.</summary>
 /// <param name="Text">The words, verbatim.</param>
 /// <param name="Nearest">The nearest phrase that can be read, as an example; null where none is near.</param>
-public sealed record UnreadStep(string Text, string? Nearest, TextSpan Span) : Step(Span);
+public sealed record UnreadStep(string Text, string? Nearest, TextSpan Span) : Step(Span)
+{
+    /// <summary>'repeat from * twice' with no star before it: how often the passage is worked; null for other words.</summary>
+    public Extent? LostStar { get; init; }
+}
