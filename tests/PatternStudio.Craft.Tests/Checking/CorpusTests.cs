@@ -8,7 +8,7 @@ namespace PatternStudio.Craft.Tests.Checking;
 /// from their words by arithmetic, as remarked. Sources: Star Rug Book No. 106 (Project Gutenberg 60350), Handbook of Wool Knitting and Crochet, 1918 (26113), and the Star books of the American
 /// Thread Company that the folder's index lists.
 /// </summary>
-public sealed class CorpusTests
+public sealed class CorpusTests(ITestOutputHelper output)
 {
     private static string Folder { get; } = Repository.Path("../shared/corpus");
 
@@ -64,6 +64,29 @@ public sealed class CorpusTests
         RowReport[] rows = [.. result.Sizes[0].Rows.Where(row => row.Piece == piece && row.Number >= from).Take(totals.Split(' ').Length)];
         Assert.True(rows.All(row => row.Status == RowStatus.Checked), why);
         Assert.True(totals == string.Join(' ', rows.Select(row => row.Stitches)), $"{string.Join(' ', rows.Select(row => row.Stitches))} instead of {totals}: {why}");
+    }
+
+    /// <summary>Nine rows in ten are read, three in four are worked, and the only errors are those that docs/corpus.md explains one by one.</summary>
+    [Fact]
+    public void Most_rows_are_read_and_worked_and_the_errors_are_the_books_own()
+    {
+        Assert.SkipUnless(Directory.Exists(Folder), "SKIPPED, NOT CHECKED: the published instructions are not beside the repository (looked for ../shared/corpus).");
+        string explained = File.ReadAllText(Repository.Path("docs/corpus.md"));
+        int rows = 0, read = 0, worked = 0;
+        var unexplained = new List<string>();
+        foreach (string path in Directory.EnumerateFiles(Folder, "*.txt").Order(StringComparer.Ordinal))
+        {
+            CheckedPattern result = PatternCheck.Check(File.ReadAllText(path));
+            IReadOnlyList<RowReport> all = result.Sizes[0].Rows;
+            int whole = all.Count(row => row.Status != RowStatus.NotRead), known = all.Count(row => row.Status == RowStatus.Checked);
+            output.WriteLine($"{Path.GetFileNameWithoutExtension(path),-45} {all.Count,4} rows, {whole,4} read, {known,4} worked");
+            (rows, read, worked) = (rows + all.Count, read + whole, worked + known);
+            if (!explained.Contains(Path.GetFileName(path)[..3], StringComparison.Ordinal)) unexplained.AddRange(result.Findings.Where(finding => finding.Severity == Severity.Error).Select(finding => $"{Path.GetFileName(path)}: {finding.Message}"));
+        }
+        output.WriteLine($"in all {rows} rows, {100.0 * read / rows:0.0} % read, {100.0 * worked / rows:0.0} % worked");
+        Assert.Empty(unexplained);
+        Assert.InRange((double)read / rows, 0.9, 1);
+        Assert.InRange((double)worked / rows, 0.75, 1);
     }
 
     /// <summary>Two rows, the second worked 94 times more.</summary>
