@@ -25,8 +25,8 @@ internal static class ColourNames
         // 'CC1', 'C2'
         if (cursor.Now is { Kind: TokenKind.Number, Glued: true } && IsCapital(cursor, -1)) cursor.At++;
         string name = cursor.Slice(from, cursor.At);
-        cursor.TakeWord("color");
-        cursor.TakeWord("yarn");
+        // 'with gray Angora wool'
+        if (!cursor.TakeWord("color") && cursor.Now.IsWord("yarn") && !cursor.Ahead(1).IsWord("over")) cursor.At++;
         return name;
     }
 
