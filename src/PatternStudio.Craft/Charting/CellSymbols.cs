@@ -14,7 +14,7 @@ internal sealed class CellSymbols(IReadOnlyList<LaidRow> rows, ChartNames names,
 
     /// <summary>A turning chain begins somewhat above what it stands on.</summary>
     private const double AboveFoot = 0.4;
-    private const double AboveRing = 1;
+    private const double AboveRing = 1.15;
 
     private readonly Standing standing = new(rows);
 
@@ -45,7 +45,7 @@ internal sealed class CellSymbols(IReadOnlyList<LaidRow> rows, ChartNames names,
             CellKind.TurningChain => cell.Chains == 0 ? [] : Dots.Chain(cell.Chains, Upright(row, laid)),
             CellKind.FoundationChain when laid.Stance == Stance.Hidden => [],
             CellKind.FoundationChain when laid.Stance == Stance.Upright => Dots.Chain(1, share => laid.Top + (laid.Up * (ChainHeight * (share - 0.5)))),
-            CellKind.FoundationChain when row.IsCentre && !row.Row.Joined => Dots.Chain(1, share => laid.Top + (laid.Up.Right() * (0.36 * (share - 0.5)))),
+            CellKind.FoundationChain when row.IsCentre && !row.Row.Joined => Dots.Chain(1, share => laid.Top + (laid.Up.Right() * (0.44 * (share - 0.5)))),
             CellKind.FoundationChain => Dots.Chain(Math.Max(1, cell.Chains), new ChainPath(row, at).At),
             CellKind.Ring => Ring(cell, row),
             CellKind.Picot => Picot(row, at),

@@ -10,7 +10,7 @@ internal static class Rings
     public const double MagicRadius = 0.5;
 
     /// <summary>A chain that a whole round stands in is drawn small.</summary>
-    public const double ChainRadius = 0.33;
+    public const double ChainRadius = 0.28;
 
     /// <summary>True for a row that is the centre: it holds a ring, or is the foundation of rounds.</summary>
     public static bool IsCentre(WorkedRow row, Cell[] cells) =>

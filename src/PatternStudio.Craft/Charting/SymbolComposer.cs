@@ -67,7 +67,7 @@ internal static class SymbolComposer
     private static IEnumerable<Shape> Cross(Point foot, Point head, Point up, SymbolStyle style, int post)
     {
         Point stem = head - foot;
-        double half = Math.Clamp(stem.Length * 0.36, HalfCross, WidestCross);
+        double half = Math.Clamp(stem.Length * 0.4, HalfCross, WidestCross);
         Point middle = head - (up * Math.Min(stem.Length * 0.5, half));
         double aside = Math.Abs((stem.X * up.Y) - (stem.Y * up.X));
         (Point slant, Point other) = style == SymbolStyle.Jis ? ((up + up.Right()) * half, (up - up.Right()) * half) : (up * half, up.Right() * half);

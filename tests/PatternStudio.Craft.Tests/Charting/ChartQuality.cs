@@ -1,5 +1,8 @@
 using PatternStudio.Craft.Charting;
+using PatternStudio.Craft.Charting.Layout;
 using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Tests.Charting;
@@ -8,14 +11,20 @@ namespace PatternStudio.Craft.Tests.Charting;
 internal sealed class ChartQuality
 {
     public const double MostOverlap = 0.15;
+    /// <summary>Stitches in one place meet at their feet, and a stitch touches what it stands on: so charts show that they belong together.</summary>
+    public const double MostTouching = 0.4;
+    /// <summary>No symbol reaches over a whole chart.</summary>
+    public const double MostSpread = 60;
     public const double FarthestFoot = 0.35;
     public const double MostUneven = 0.2;
 
     private readonly WorkedPiece piece;
+    private readonly StitchForms forms;
     private readonly Dictionary<(int Row, long Cell), (Symbol Symbol, Outline Outline)> drawn = [];
 
-    public ChartQuality(Drawing drawing, WorkedPiece piece, int number)
+    public ChartQuality(Drawing drawing, WorkedPiece piece, int number, StitchForms forms)
     {
+        this.forms = forms;
         this.piece = piece;
         foreach (DrawnRow row in drawing.Rows.Where(row => row.Piece == number))
             foreach (Symbol symbol in row.Symbols)
@@ -33,8 +42,13 @@ internal sealed class ChartQuality
         var tiles = new Dictionary<(int, int), List<(int Row, long Cell)>>();
         foreach (((int Row, long Cell) at, (Symbol, Outline Outline) symbol) in drawn)
         {
-            if (!Stands(CellAt(at))) continue;
             Box box = symbol.Outline.Box;
+            if (!(box.Width < MostSpread && box.Height < MostSpread))
+            {
+                yield return $"symbol {Name(at)} is {box.Width:0} wide and {box.Height:0} high";
+                continue;
+            }
+            if (!Stands(CellAt(at))) continue;
             for (int x = (int)Math.Floor(box.Left / 3); x <= (int)Math.Floor(box.Right / 3); x++)
                 for (int y = (int)Math.Floor(box.Top / 3); y <= (int)Math.Floor(box.Bottom / 3); y++)
                     (tiles.TryGetValue((x, y), out List<(int, long)>? tile) ? tile : tiles[(x, y)] = []).Add(at);
@@ -43,8 +57,14 @@ internal sealed class ChartQuality
         foreach (List<(int Row, long Cell)> tile in tiles.Values)
             for (int i = 0; i < tile.Count; i++)
                 for (int j = i + 1; j < tile.Count; j++)
-                    if (!BelongTogether(tile[i], tile[j]) && seen.Add((tile[i], tile[j])) && drawn[tile[i]].Outline.Overlap(drawn[tile[j]].Outline) is > MostOverlap and var share)
+                    if (!BelongTogether(tile[i], tile[j]) && seen.Add((tile[i], tile[j])) && drawn[tile[i]].Outline.Overlap(drawn[tile[j]].Outline) is var share && share > (Touch(tile[i], tile[j]) ? MostTouching : MostOverlap))
                         yield return $"overlap {Name(tile[i])} and {Name(tile[j])}: {share:0.00}";
+    }
+
+    private bool Touch((int Row, long Cell) one, (int Row, long Cell) other)
+    {
+        EquatableArray<Foot> feet = CellAt(one).Feet;
+        return feet.Any(foot => (foot.Row, foot.Place) == other) || CellAt(other).Feet.Any(foot => (foot.Row, foot.Place) == one || feet.Any(own => (own.Row, own.Place) == (foot.Row, foot.Place)));
     }
 
     /// <summary>A post stitch reaches round the stitch below, a spike down over it: there symbols cross by their nature, and crossed stitches cross.</summary>
@@ -57,13 +77,13 @@ internal sealed class ChartQuality
     private bool Post((int Row, long Cell) at) => drawn[at].Symbol.Name.StartsWith("FP", StringComparison.OrdinalIgnoreCase) || drawn[at].Symbol.Name.StartsWith("BP", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The two or three chains that a round stands in are only hinted at, small in its middle.</summary>
-    private bool InCentre((int Row, long Cell) at) => at.Row == 0 && !piece.Rows[0].Joined && piece.Rows[0].Length <= 6 && piece.Rows[1].Kind == Reading.Tree.RowKind.Round;
+    private bool InCentre((int Row, long Cell) at) => at.Row == 0 && !piece.Rows[0].Joined && piece.Rows[0].Length <= 6 && piece.Rows[1].Kind == RowKind.Round;
 
     /// <summary>Rounds worked behind others, into a round further in, lie under those in the fabric too.</summary>
     private bool Layered(int one, int other)
     {
         (int front, int back) = (Math.Min(one, other), Math.Max(one, other));
-        return Enumerable.Range(front + 1, back - front).Any(row => piece.Rows[row].Kind == Reading.Tree.RowKind.Round && piece.Rows[row].Into >= 0 && piece.Rows[row].Into < front && piece.Rows[front].Kind == Reading.Tree.RowKind.Round);
+        return Enumerable.Range(front + 1, back - front).Any(row => piece.Rows[row].Kind == RowKind.Round && piece.Rows[row].Into >= 0 && piece.Rows[row].Into < front && piece.Rows[front].Kind == RowKind.Round);
     }
 
     private bool ReachesDown(int row, Cell cell) =>
@@ -104,7 +124,7 @@ internal sealed class ChartQuality
     private double Distance((int Row, long Cell) at, Foot foot)
     {
         Outline outline = drawn[at].Outline;
-        bool centre = piece.Rows[at.Row].Kind == Reading.Tree.RowKind.Round && foot.Row == 0;
+        bool centre = piece.Rows[at.Row].Kind == RowKind.Round && foot.Row == 0;
         return centre ? drawn.Where(host => host.Key.Row == 0).Min(host => outline.Distance(host.Value.Outline)) : outline.Distance(drawn[(foot.Row, foot.Place)].Outline);
     }
 
@@ -137,27 +157,18 @@ internal sealed class ChartQuality
     /// <summary>Rows with as many stitches as each other stand in a rectangle.</summary>
     private IEnumerable<string> Edges()
     {
-        WorkedRow[] rows = [.. piece.Rows.Where(row => row is { Kind: Reading.Tree.RowKind.Row, Status: RowStatus.Checked } && row.Index > 0)];
-        if (rows.Any(row => !Heads(row).Any()) || rows.Length != piece.Rows.Count - 1 || rows.Length < 2 || rows.Any(row => Width(row) != Width(rows[0]))) yield break;
+        WorkedRow[] rows = [.. piece.Rows.Where(row => row is { Kind: RowKind.Row, Status: RowStatus.Checked } && row.Index > 0)];
+        if (rows.Length != piece.Rows.Count - 1 || rows.Length < 2 || rows.Any(row => Width(row) != Width(rows[0]))) yield break;
+        LaidRow[] laid = [.. new Layouts(piece, forms).Lay().Skip(1)];
         foreach (bool left in new[] { true, false })
         {
-            double[] edge = [.. rows.Select(row => Edge(row, left))];
+            double[] edge = [.. laid.Select(row => row.Cells.Where(cell => cell.Width > 0).Select(cell => cell.Top.X)).Select(tops => left ? tops.Min() : tops.Max())];
             double middle = (edge.Min() + edge.Max()) / 2;
-            double most = edge.Max(at => Math.Abs(at - middle));
-            if (most > MostUneven) yield return $"edge {(left ? "left" : "right")} varies by {most:0.00}";
+            if (edge.Max(at => Math.Abs(at - middle)) is > MostUneven and var most) yield return $"edge {(left ? "left" : "right")} varies by {most:0.00}";
         }
     }
 
     private long Width(WorkedRow row) => row.Cells().Sum(RowTally.Width);
-
-    private double Edge(WorkedRow row, bool left)
-    {
-        IEnumerable<double> heads = Heads(row).Select(head => head.X);
-        return left ? heads.Min() : heads.Max();
-    }
-
-    private IEnumerable<Point> Heads(WorkedRow row) =>
-        Enumerable.Range(0, (int)row.Length).Select(i => (row.Index, (long)i)).Where(at => drawn.ContainsKey(at) && RowTally.Width(CellAt(at)) > 0).Select(Head);
 
     private readonly Dictionary<int, Cell[]> cells = [];
 

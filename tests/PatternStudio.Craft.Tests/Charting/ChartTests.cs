@@ -80,7 +80,7 @@ public sealed class ChartTests
         {
             Point[] corners = [.. round.Symbols.Where(symbol => symbol.Name == "ch 2").Select(Middle)];
             Assert.Equal(4, corners.Length);
-            Assert.All(corners, corner => Assert.Equal(Math.Abs(corner.X), Math.Abs(corner.Y), 1));
+            Assert.All(corners, corner => Assert.Equal(Math.Abs(corner.X), Math.Abs(corner.Y), 0.15));
             Assert.Equal(4, corners.Select(corner => (corner.X > 0, corner.Y > 0)).Distinct().Count());
         }
     }

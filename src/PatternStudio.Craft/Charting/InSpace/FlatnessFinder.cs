@@ -28,6 +28,7 @@ public static class FlatnessFinder
     /// <summary>In space: how steep a round may rise (rise per length of its stitches), and how much longer than a circle about its middle it may be.</summary>
     private const double Steep = 0.25;
     private const double Wavy = 1.06;
+    private const int ClosesUp = 8;
     private const int Turns = 100;
     private const int Steps = 12;
 
@@ -48,7 +49,7 @@ public static class FlatnessFinder
     private static IEnumerable<RoundFlatness> ByCounts(WorkedPiece piece, StitchForms forms)
     {
         WorkedRow centre = piece.Rows[0];
-        double inside = centre.Kind != RowKind.Foundation ? 0 : centre.Joined ? centre.Chains() : Chain(piece);
+        double inside = centre.Kind != RowKind.Foundation ? 0 : centre.Joined ? Open(centre.Chains()) : Chain(piece);
         double distance = inside / (2 * Math.PI);
         foreach (WorkedRow row in piece.Rows.Where(row => row.Kind == RowKind.Round))
         {
@@ -60,6 +61,9 @@ public static class FlatnessFinder
             yield return new RoundFlatness(row.Index, row.Label, tally.Places, flat, share < Least ? Shape3.Cupped : share > Most ? Shape3.Ruffled : Shape3.Flat);
         }
     }
+
+    /// <summary>The published rules begin in rings of a few chains, which close up; larger rings stay open.</summary>
+    private static double Open(long chains) => chains > ClosesUp ? chains : 0;
 
     /// <summary>An oval begins on both sides of its chain; a chain that all stand in one of has no length.</summary>
     private static double Chain(WorkedPiece piece)
@@ -81,7 +85,7 @@ public static class FlatnessFinder
     private static List<LaidRow> Natural(WorkedPiece piece, StitchForms forms)
     {
         var cells = new PieceCells(piece, forms, flat: false);
-        return [.. new Layouts(piece, forms).Lay().Select(row => row with { Taller = 1, Cells = [.. row.Cells.Select((cell, i) => cell with { Width = cells.Widths[row.Index][i] })] })];
+        return [.. new Layouts(piece, forms).Lay().Select(row => row with { Taller = 1, Radius = Open(row.Row.Joined ? row.Row.Chains() : 0) / (2 * Math.PI), Cells = [.. row.Cells.Select((cell, i) => cell with { Width = cells.Widths[row.Index][i] })] })];
     }
 
     /// <summary>Three neighbours in a round, and a stitch with what it stands on and what that stands on, want to be in one line.</summary>

@@ -11,7 +11,7 @@ namespace PatternStudio.Craft.Charting.Layout;
 internal sealed class Growth(PieceCells piece, StitchForms forms)
 {
     /// <summary>Up to so many cells the fabric rests after every row; later rows of larger ones go on from where it then lies.</summary>
-    private const int RestsUpTo = 3000;
+    private const int RestsUpTo = 1500;
 
     private const int Sweeps = 40;
 
@@ -90,7 +90,7 @@ internal sealed class Growth(PieceCells piece, StitchForms forms)
     /// <summary>Chains skipped at the end of the foundation stand up, unless the first row draws them as its own.</summary>
     private static LaidRow StandUp(LaidRow foundation, Cell[] first)
     {
-        bool drawnByRow = Array.Exists(first, cell => cell.Kind == CellKind.TurningChain);
+        bool drawnByRow = Array.Exists(first, cell => cell.Kind == CellKind.TurningChain || cell.Feet.Any(foot => foot.Kind == FootKind.RowEnd));
         return Uprights.Of(foundation with { Cells = [.. foundation.Cells.Select(cell => cell.Width > 0 ? cell : cell with { Stance = drawnByRow ? Stance.Hidden : Stance.Upright })] });
     }
 

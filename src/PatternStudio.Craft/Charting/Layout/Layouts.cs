@@ -15,6 +15,7 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
 
     /// <summary>Rounds of a circle are drawn as circles unless their stitches drift this far from their feet.</summary>
     private const double Drifts = 2.5;
+    private const long MostDrifting = 600;
 
     /// <summary>A relaxed layout must be so much better before it takes the place of the usual one: even circles are easier to read than true ones.</summary>
     private const double Better = 0.7;
@@ -23,7 +24,7 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
     private const int Passes = 3;
 
     /// <summary>So many node moves are allowed: large pieces take fewer turns.</summary>
-    private const long Budget = 200_000;
+    private const long Budget = 100_000;
     private const int MostTurns = 80;
     private const int Steps = 30;
 
@@ -37,8 +38,8 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
     {
         if (construction.Kind == ConstructionKind.Tiles && new Tiles(piece, forms).Lay() is { } tiles) return tiles;
         List<LaidRow>? usual = HasNoGround ? null : Usual();
-        if (usual is not null && (HasGap() || IsRight(usual))) return usual;
-        List<LaidRow> best = Chosen(usual);
+        if (usual is not null && (HasGap() || IsRight(usual))) return construction.Kind == ConstructionKind.StraightRows && EvenRows() ? StraightEdges.Of(usual) : usual;
+        List<LaidRow> best = Level.Of(Chosen(usual));
         return construction.Kind == ConstructionKind.StraightRows ? StraightEdges.Of(best) : best;
     }
 
@@ -64,7 +65,7 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
         _ when IsTube => true,
         ConstructionKind.Polygon or ConstructionKind.CornerToCorner => true,
         ConstructionKind.StraightRows => Lean.Of(usual) < Waves,
-        ConstructionKind.Circle => Lean.Of(usual) < Drifts || Strain.Of(usual) < Easy,
+        ConstructionKind.Circle => piece.Rows.Sum(row => row.Length) > MostDrifting || Lean.Of(usual) < Drifts || Strain.Of(usual) < Easy,
         _ => Strain.Of(usual) < Easy,
     };
 
@@ -80,6 +81,9 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
         long[] places = [.. first.Cells().Where(cell => cell.Kind == CellKind.Stitch).SelectMany(cell => cell.Feet).Where(foot => foot.Row == 0).Select(foot => foot.Place)];
         return places.Length > 2 && places.Distinct().Count() == places.Length;
     }
+
+    /// <summary>True where all rows have as many stitches, and so ends right above each other.</summary>
+    private bool EvenRows() => !HasGap() && piece.Rows.Skip(1).Select(row => row.Kind == RowKind.Row ? RowTally.Of(row, forms).Places : -1).Distinct().Count() == 1;
 
     private bool HasGap() => piece.Rows.Any(row => row.Status != RowStatus.Checked);
 

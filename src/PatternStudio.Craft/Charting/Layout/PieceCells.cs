@@ -16,7 +16,8 @@ internal sealed class PieceCells
     /// <summary>Petals ruffle; drawn taller than this they are no longer the stitches they are.</summary>
     private const double MostTaller = 1.5;
     private const double Seam = 0.85;
-    private const double MostStretch = 1.5;
+    private const double ShortestStretched = 8;
+    private const double MostStretch = 2;
     private const int MostSkipped = 8;
 
     private readonly StitchForms forms;
@@ -89,7 +90,7 @@ internal sealed class PieceCells
     /// <summary>A foundation chain gives to the first row, where that has somewhat more stitches.</summary>
     private void StretchFoundation()
     {
-        if (Piece.Rows[0].Kind != RowKind.Foundation || Piece.Rows[0].Joined || Piece.Rows[1].Kind != RowKind.Row || Lengths[0] <= 0) return;
+        if (Piece.Rows[0].Kind != RowKind.Foundation || Piece.Rows[0].Joined || Piece.Rows[1].Kind != RowKind.Row || Lengths[0] < ShortestStretched) return;
         double stretch = Lengths[1] / Lengths[0];
         if (stretch is < 1 or > MostStretch) return;
         for (int i = 0; i < Widths[0].Length; i++) Widths[0][i] *= stretch;

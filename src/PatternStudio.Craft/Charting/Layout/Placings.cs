@@ -5,6 +5,7 @@ namespace PatternStudio.Craft.Charting.Layout;
 /// <summary>Turns rows placed along and across a ground into rows on paper.</summary>
 internal static class Placings
 {
+    private const double Apart = 0.46;
     private const double Nudge = 1e-3;
 
     public static List<LaidRow> OnPaper(IReadOnlyList<PlacedRow> rows, Ground ground, PieceCells piece) => [.. rows.Select(row => OnPaper(row, ground, piece))];
@@ -32,5 +33,5 @@ internal static class Placings
 
     /// <summary>Two or three chains that only one is worked into lie small in the centre.</summary>
     private static LaidCell[] Small(PlacedRow row, LaidCell[] cells) =>
-        [.. cells.Select((cell, i) => cell with { Top = new Point(((i + 0.5) / cells.Length) - 0.5, 0), Up = new Point(0, -1), Width = row.Cells[i].Width })];
+        [.. cells.Select((cell, i) => cell with { Top = new Point(Apart * (i - ((cells.Length - 1) / 2.0)), 0), Up = new Point(0, -1), Width = row.Cells[i].Width })];
 }
