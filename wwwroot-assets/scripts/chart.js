@@ -47,6 +47,7 @@ class Chart {
     this.fabric = null;
     this.symbols = [...this.svg?.querySelectorAll("[data-from]") ?? []].map(symbol => ({ symbol, from: Number(symbol.dataset.from), to: Number(symbol.dataset.to) }));
     this.lit = null;
+    this.lined = false;
     this.showFound();
     if (near) this.show();
     else this.fit();
@@ -107,6 +108,26 @@ class Chart {
     if (!this.seen) return;
     const { x, y, width, height } = this.seen;
     this.svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
+    this.detail(width);
+  }
+
+  // From afar thousands of symbols are a grey surface and slow to move: each row is one line then.
+  detail(width) {
+    const far = this.symbols.length > 1500 && this.frame.clientWidth * 10 / width < 5;
+    if (far && !this.lined) this.line();
+    this.svg.classList.toggle("far", far);
+  }
+
+  line() {
+    this.lined = true;
+    for (const row of this.svg.querySelectorAll("g[id][aria-label]:not(.key)")) {
+      const places = [...row.querySelectorAll("path[data-from]")].map(symbol => /^M(-?[\d.]+) (-?[\d.]+)/.exec(symbol.getAttribute("d"))).filter(Boolean);
+      if (places.length < 2) continue;
+      const line = document.createElementNS("http://www.w3.org/2000/svg", "polyline");
+      line.setAttribute("class", "row-line");
+      line.setAttribute("points", places.map(([, x, y]) => `${x},${y}`).join(" "));
+      row.append(line);
+    }
   }
 
   ensure() { if (!this.seen?.width) this.fit(); return this.seen; }

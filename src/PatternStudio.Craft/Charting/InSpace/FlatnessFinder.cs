@@ -23,7 +23,7 @@ public static class FlatnessFinder
     private const double Most = 1.4;
 
     /// <summary>In space a round waves from a smaller share on.</summary>
-    private const double MostInPlane = 1.2;
+    private const double MostInPlane = 1.36;
 
     /// <summary>In space: how steep a round may rise (rise per length of its stitches), and how much longer than a circle about its middle it may be.</summary>
     private const double Steep = 0.25;
@@ -32,18 +32,35 @@ public static class FlatnessFinder
     private const int Turns = 100;
     private const int Steps = 12;
 
-    /// <summary>Whether a piece lies flat. Pieces in rows have no rounds to tell of: <see cref="Shape3.NotKnown"/>.</summary>
+    /// <summary>Whether a piece lies flat. Pieces in rows have no rounds to tell of, tubes are not meant to, lace gives: <see cref="Shape3.NotKnown"/>.</summary>
     public static PieceFlatness Find(WorkedPiece piece, StitchForms forms)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(forms);
         if (!Tones.InRounds(piece) || piece.Rows.Any(row => row.Status != RowStatus.Checked)) return new PieceFlatness(piece.Name, Shape3.NotKnown, [], "");
+        if (new Layouts(piece, forms).IsTube) return new PieceFlatness(piece.Name, Shape3.NotKnown, [], "");
         RoundFlatness[] rounds = [.. ByCounts(piece, forms)];
         if (rounds.Length == 0) return new PieceFlatness(piece.Name, Shape3.NotKnown, [], "");
         if (piece.Rows.Sum(row => row.Length) <= MostInSpace) rounds = InSpace(piece, forms, rounds);
-        Shape3 whole = rounds.Select(round => round.Shape).FirstOrDefault(shape => shape != Shape3.Flat, Shape3.Flat);
-        return new PieceFlatness(piece.Name, whole, rounds.ToEquatableArray(), FlatnessWords.Tell(rounds));
+        rounds = [.. Lasting(rounds)];
+        Shape3 whole = rounds.Select(round => round.Shape).FirstOrDefault(shape => shape is Shape3.Cupped or Shape3.Ruffled, rounds.Any(round => round.Shape == Shape3.NotKnown) ? Shape3.NotKnown : Shape3.Flat);
+        return new PieceFlatness(piece.Name, whole, rounds.ToEquatableArray(), whole == Shape3.NotKnown ? "" : FlatnessWords.Tell(rounds));
     }
+
+    /// <summary>
+    /// One round alone makes no bowl and no ruffle, and a first round gives as its ring is drawn tight or not: what does not last to the next round is flat.
+    /// </summary>
+    private static IEnumerable<RoundFlatness> Lasting(RoundFlatness[] rounds)
+    {
+        for (int i = 0; i < rounds.Length; i++)
+        {
+            bool lasts = (i > 0 && rounds[i - 1].Shape == rounds[i].Shape) || (i + 1 < rounds.Length && rounds[i + 1].Shape == rounds[i].Shape);
+            yield return lasts || rounds[i].Shape == Shape3.NotKnown ? rounds[i] : rounds[i] with { Shape = Shape3.Flat };
+        }
+    }
+
+    /// <summary>Chains give way: how lace lies is for the blocking board to say.</summary>
+    private static bool IsLace(WorkedRow row) => row.Runs.Any(run => run.Unit.Any(cell => cell.Kind == CellKind.Chains));
 
     /// <summary>A flat round is as long as 2π times its distance from the centre.</summary>
     private static IEnumerable<RoundFlatness> ByCounts(WorkedPiece piece, StitchForms forms)
@@ -57,6 +74,11 @@ public static class FlatnessFinder
             if (tally.Stitches == 0) continue;
             distance += tally.Height;
             double flat = 2 * Math.PI * distance;
+            if (IsLace(row) || (row.Into >= 0 && IsLace(piece.Rows[row.Into])))
+            {
+                yield return new RoundFlatness(row.Index, row.Label, tally.Places, flat, Shape3.NotKnown);
+                continue;
+            }
             double share = tally.Places / flat;
             yield return new RoundFlatness(row.Index, row.Label, tally.Places, flat, share < Least ? Shape3.Cupped : share > Most ? Shape3.Ruffled : Shape3.Flat);
         }
@@ -78,7 +100,7 @@ public static class FlatnessFinder
         var builder = new NetBuilder(rows);
         var space = new SpaceRelaxation(builder.Net, builder.Places, Bends(rows, builder));
         space.Run(Turns, Steps);
-        return [.. rounds.Select(round => round with { Shape = Judge(round, rows, builder, space) })];
+        return [.. rounds.Select(round => round with { Shape = round.Shape == Shape3.NotKnown ? Shape3.NotKnown : Judge(round, rows, builder, space) })];
     }
 
     /// <summary>The flat layout, but with the lengths that the yarn has.</summary>

@@ -73,7 +73,7 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
         !HasGap() && ((construction.Kind is ConstructionKind.Oval && !IsTube) || construction.Kind is ConstructionKind.Tiles || (!Tones.InRounds(piece) && piece.Rows.Any(row => row.Kind == RowKind.Round)));
 
     /// <summary>A tube; also one begun on a chain that the first round joins, each chain worked into once.</summary>
-    private bool IsTube => construction.Kind == ConstructionKind.Tube || (construction.Kind == ConstructionKind.Oval && OneSided());
+    public bool IsTube => construction.Kind == ConstructionKind.Tube || (construction.Kind == ConstructionKind.Oval && OneSided());
 
     private bool OneSided()
     {
