@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Charting;
+using PatternStudio.Craft.Charting.InSpace;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Publishing;
@@ -21,6 +22,14 @@ internal sealed record KeyLayout(Box Bounds, EquatableArray<Shape> Symbols, Equa
             y += Size + Gap;
         }
         foreach (KeyEntry entry in drawing.Key) y = AddEntry(shapes, entry, left, y);
+        foreach (ChartColour colour in drawing.Colours)
+        {
+            var area = new Box(left + 1.3, y, left + 2.7, y + Size);
+            shapes.Add(new Patch([new Point(area.Left, area.Top), new Point(area.Right, area.Top), new Point(area.Right, area.Bottom), new Point(area.Left, area.Bottom)], colour.Hex));
+            shapes.Add(new Words(new Point((area.Left + area.Right) / 2, y + (Size / 2)), colour.Letter, Size * 0.7) { Ink = colour.Ink });
+            shapes.Add(Text(colour.Name.Length == 0 ? "the yarn" : colour.Name, left, y + (Size / 2)));
+            y += Size + (Gap * 0.6);
+        }
         var tones = new List<(RowTone, EquatableArray<Shape>)>();
         foreach (ToneMeaning tone in drawing.Tones)
         {
@@ -28,7 +37,7 @@ internal sealed record KeyLayout(Box Bounds, EquatableArray<Shape> Symbols, Equa
             tones.Add((tone.Tone, [new Line(at - new Point(1.2, 0), at + new Point(1.2, 0)), Text(tone.Text, left, at.Y)]));
             y += Size + Gap;
         }
-        foreach (string note in drawing.Notes.SelectMany(note => Wrapped(note, Math.Max(40, (int)(drawing.Bounds.Width / (Size * 0.6))))))
+        foreach (string note in drawing.Notes.Concat(drawing.Flatness.Where(flat => flat.Text.Length > 0).Select(Lies)).SelectMany(note => Wrapped(note, Math.Max(40, (int)(drawing.Bounds.Width / (Size * 0.6))))))
         {
             shapes.Add(new Words(new Point(left, y + (Size / 2)), note, Size, Anchor.Start));
             y += Size + (Gap / 2);
@@ -49,6 +58,8 @@ internal sealed record KeyLayout(Box Bounds, EquatableArray<Shape> Symbols, Equa
             svg.CloseGroup();
         }
     }
+
+    private static string Lies(PieceFlatness flat) => flat.Piece.Length == 0 ? flat.Text : $"{flat.Piece}: {flat.Text}";
 
     private static double AddEntry(List<Shape> shapes, KeyEntry entry, double left, double y)
     {

@@ -11,7 +11,7 @@ internal static class SvgStyle
     /// </summary>
     public const string Sheet =
         ".chart{font-family:system-ui,sans-serif;fill:none;stroke-linecap:round;stroke-linejoin:round}"
-        + ".chart text{stroke:none;fill:currentColor}"
+        + ".chart text{stroke:#fff;stroke-width:3;paint-order:stroke;fill:currentColor}"
         + ".chart .dot{fill:currentColor}"
         + ".chart .block{fill:currentColor;fill-opacity:.4;stroke:none}"
         + ".chart g{stroke:currentColor}"

@@ -69,6 +69,7 @@ internal sealed class SvgWriter(string id)
             {
                 Oval { Filled: true } dot => $"<circle class=\"dot\"{data} cx=\"{N(dot.Centre.X)}\" cy=\"{N(dot.Centre.Y)}\" r=\"{N(dot.Along)}\">{title}</circle>\n",
                 Block block => $"<rect class=\"block\" x=\"{N(block.Area.Left)}\" y=\"{N(block.Area.Top)}\" width=\"{N(block.Area.Width)}\" height=\"{N(block.Area.Height)}\"/>\n",
+                Patch patch => $"<path{data} stroke=\"none\" fill=\"{Escape(patch.Hex)}\" d=\"M{string.Join('L', patch.Corners.Select(P))}Z\"/>\n",
                 Words words => Text(words, data),
                 _ => "",
             });
@@ -77,7 +78,8 @@ internal sealed class SvgWriter(string id)
     private static string Text(Words words, string data)
     {
         string anchor = words.Anchor switch { Anchor.Start => "start", Anchor.Middle => "middle", _ => "end" };
-        return $"<text{data} x=\"{N(words.At.X)}\" y=\"{N(words.At.Y + (words.Size * 0.35))}\" font-size=\"{N(words.Size)}\" text-anchor=\"{anchor}\">{Escape(words.Text)}</text>\n";
+        string ink = words.Ink is null ? "" : $" style=\"fill:{Escape(words.Ink)};stroke:none\"";
+        return $"<text{data} x=\"{N(words.At.X)}\" y=\"{N(words.At.Y + (words.Size * 0.35))}\" font-size=\"{N(words.Size)}\" text-anchor=\"{anchor}\"{ink}>{Escape(words.Text)}</text>\n";
     }
 
     private static string P(Point point) => N(point.X) + " " + N(point.Y);

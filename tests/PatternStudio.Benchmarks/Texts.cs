@@ -5,6 +5,14 @@ namespace PatternStudio.Benchmarks;
 /// <summary>The texts that are timed.</summary>
 internal static class Texts
 {
+    /// <summary>Plain single crochet in rows.</summary>
+    public static string Cloth(int stitches, int rows) => $"""
+        Ch {stitches + 1}.
+        Row 1: Sc in 2nd ch from hook and in each ch across. ({stitches} sc)
+        Row 2: Ch 1, turn, sc in each sc across. ({stitches} sc)
+        Rows 3–{rows}: Rep Row 2. ({stitches} sc)
+        """;
+
     /// <summary>A blanket in straight rows: a start, a repeat, an end; only its width and length change, not the length of its text.</summary>
     public static string Blanket(int repeats, int rows) => $"""
         Ch {repeats * 6 + 8}.

@@ -34,6 +34,7 @@ class Chart {
     on("pointerdown", e => this.down(e));
     on("pointermove", e => this.move(e));
     on("pointerup", e => this.up(e));
+    on("pointerleave", e => this.hover({ target: frame }));
     on("pointercancel", e => this.pointers.delete(e.pointerId));
     window.addEventListener("studio:caret", e => this.light(e.detail.at), { signal: this.stop.signal });
     this.refresh();
@@ -44,11 +45,46 @@ class Chart {
     const near = this.seen && this.fabric && this.seen.width < this.fabric.width * .99;
     moveKey(this.svg, this.keyPlace);
     this.fabric = null;
+    this.symbols = [...this.svg?.querySelectorAll("[data-from]") ?? []].map(symbol => ({ symbol, from: Number(symbol.dataset.from), to: Number(symbol.dataset.to) }));
+    this.lit = null;
+    this.lined = false;
+    this.showFound();
     if (near) this.show();
     else this.fit();
   }
 
   dispose() { this.stop.abort(); }
+
+  // The rows as drawn, for a list to jump from.
+  rows() {
+    return [...this.svg?.querySelectorAll("g[id][aria-label]:not(.key)") ?? []].map(row => ({ id: row.id, label: row.getAttribute("aria-label") }));
+  }
+
+  // Brings a row into view, as near as it fits.
+  jump(id) {
+    const row = this.svg?.getElementById(id);
+    const whole = this.whole();
+    if (!row || !whole?.width) return;
+    const { x, y, width, height } = row.getBBox();
+    const frame = this.frame.getBoundingClientRect();
+    const shape = frame.width / Math.max(1, frame.height);
+    const wide = Math.max(width * 1.1, height * shape * 1.6, whole.width / 200);
+    this.seen = { x: x + (width - wide) / 2, y: y + (height - wide / shape) / 2, width: wide, height: wide / shape };
+    this.show();
+    for (const other of this.svg.querySelectorAll("g.jumped")) other.classList.remove("jumped");
+    row.classList.add("jumped");
+  }
+
+  // What was found in the words shows at the stitches that those words make.
+  found(findings) {
+    this.findings = findings;
+    this.showFound();
+  }
+
+  showFound() {
+    for (const { symbol, from, to } of this.symbols ?? [])
+      symbol.classList.toggle("found", (this.findings ?? []).some(finding => from < Math.max(finding.to, finding.from + 1) && finding.from < to));
+  }
 
   get svg() { return this.frame.querySelector("svg"); }
 
@@ -72,6 +108,26 @@ class Chart {
     if (!this.seen) return;
     const { x, y, width, height } = this.seen;
     this.svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
+    this.detail(width);
+  }
+
+  // From afar thousands of symbols are a grey surface and slow to move: each row is one line then.
+  detail(width) {
+    const far = this.symbols.length > 1500 && this.frame.clientWidth * 10 / width < 5;
+    if (far && !this.lined) this.line();
+    this.svg.classList.toggle("far", far);
+  }
+
+  line() {
+    this.lined = true;
+    for (const row of this.svg.querySelectorAll("g[id][aria-label]:not(.key)")) {
+      const places = [...row.querySelectorAll("path[data-from]")].map(symbol => /^M(-?[\d.]+) (-?[\d.]+)/.exec(symbol.getAttribute("d"))).filter(Boolean);
+      if (places.length < 2) continue;
+      const line = document.createElementNS("http://www.w3.org/2000/svg", "polyline");
+      line.setAttribute("class", "row-line");
+      line.setAttribute("points", places.map(([, x, y]) => `${x},${y}`).join(" "));
+      row.append(line);
+    }
   }
 
   ensure() { if (!this.seen?.width) this.fit(); return this.seen; }
@@ -123,12 +179,24 @@ class Chart {
 
   // The symbols that the words at the cursor make.
   light(at) {
-    for (const symbol of this.svg?.querySelectorAll("[data-from]") ?? [])
-      symbol.classList.toggle("here", Number(symbol.dataset.from) <= at && at < Number(symbol.dataset.to));
+    if (at === this.lit) return;
+    this.lit = at;
+    for (const { symbol, from, to } of this.symbols ?? []) symbol.classList.toggle("here", from <= at && at < to);
+  }
+
+  // The symbol under the pointer and its words light up together.
+  hover(e) {
+    const on = e.target.closest?.("[data-from]");
+    const from = on ? Number(on.dataset.from) : -1;
+    if (from === this.hovered) return;
+    this.hovered = from;
+    this.light(from);
+    window.dispatchEvent(new CustomEvent("studio:hover", { detail: on ? { from, to: Number(on.dataset.to) } : null }));
   }
 
   move(e) {
     const last = this.pointers.get(e.pointerId);
+    if (!last) this.hover(e);
     if (!last || !this.svg) return;
     const unit = 1 / this.svg.getScreenCTM().a;
     const apart = () => { const [a, b] = [...this.pointers.values()]; return Math.hypot(a.x - b.x, a.y - b.y); };

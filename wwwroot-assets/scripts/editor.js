@@ -23,9 +23,10 @@ class Editor {
     const on = (target, name, act) => target.addEventListener(name, act, { signal: this.stop.signal });
     on(this.area, "input", () => this.changed());
     on(this.area, "keydown", e => this.key(e));
-    on(this.area, "mousemove", e => this.hint(e));
+    on(this.area, "mousemove", e => { this.hint(e); this.point(e); });
     on(document, "selectionchange", () => this.caret());
     on(window, "studio:words", e => { if (this.area.offsetParent) this.select(e.detail.from, e.detail.to - e.detail.from); });
+    on(window, "studio:hover", e => this.light(e.detail));
     on(window, "beforeunload", e => { if (this.area.value !== this.saved) e.preventDefault(); });
     on(window, "pagehide", () => this.keepDraft());
     this.draw();
@@ -182,6 +183,32 @@ class Editor {
   hint(e) {
     const mark = document.elementsFromPoint(e.clientX, e.clientY).find(x => x.tagName === "MARK" && this.layer.contains(x));
     this.area.title = mark ? mark.dataset.says : "";
+  }
+
+  // The words under the pointer light their symbols in the chart.
+  point(e) {
+    const place = document.caretPositionFromPoint?.(e.clientX, e.clientY);
+    if (place?.offsetNode === this.area) window.dispatchEvent(new CustomEvent("studio:caret", { detail: { at: place.offset } }));
+  }
+
+  // The words of the symbol under the pointer.
+  light(words) {
+    globalThis.CSS?.highlights?.delete("chart-words");
+    if (!words || !globalThis.Highlight || !this.area.offsetParent) return;
+    const before = this.area.value.slice(0, words.from).split("\n");
+    const line = this.layer.children[before.length - 1];
+    if (!line) return;
+    const range = document.createRange();
+    let at = words.from - before.at(-1).length, begun = false;
+    const walk = document.createTreeWalker(line, NodeFilter.SHOW_TEXT);
+    for (let node = walk.nextNode(); node && !node.parentElement.classList.contains("line-note"); node = walk.nextNode()) {
+      const end = at + node.length;
+      if (!begun && words.from < end) { range.setStart(node, words.from - at); begun = true; }
+      if (begun) range.setEnd(node, Math.min(node.length, Math.max(0, words.to - at)));
+      if (words.to <= end) break;
+      at = end;
+    }
+    if (begun) CSS.highlights.set("chart-words", new Highlight(range));
   }
 
   key(e) {

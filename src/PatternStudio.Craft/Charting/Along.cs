@@ -19,16 +19,21 @@ internal sealed class Along(Ground ground, Construction construction, double pit
     private const double Seam = 1.2;
 
     /// <summary>A turning chain that does not count stands beside the first stitch, and is narrower than one.</summary>
-    private const double Aside = 0.7;
+    private const double Aside = 0.9;
 
-    public Spread Of(WorkedRow row, Cell[] cells, double?[] feet, PlacedRow? below, int turn)
+    /// <summary>A chain made later goes on beside the last stitch.</summary>
+    private const double BesideLast = 1.2;
+
+    public Spread Of(WorkedRow row, Cell[] cells, double[] room, double?[] feet, PlacedRow? below, int turn)
     {
-        double[] widths = [.. cells.Select(WidthOf)];
+        double[] widths = [.. cells.Zip(room, WidthOf)];
         double[] centres = Centres(widths);
         double total = widths.Sum() + (ground.Wraps ? Seam : 0);
         double unit = ground.Span is { } span ? span / Math.Max(total, 1) : pitch;
         int direction = ground.Wraps ? turn : Direction(centres, feet) ?? turn;
         double[] u = CornerSpread.Of(ground, row, centres, total, feet, construction.Corners, direction) ?? Even(cells, centres, feet, direction * unit, below);
+        if (row.Kind == RowKind.Foundation && below is not null && ground.Span is null)
+            for (int i = 0; i < u.Length; i++) u[i] += direction * unit * BesideLast;
         if (ground.Span is null && below is not null) StandAside(cells, u, below, direction * unit);
         double[] shares = [.. widths.Select(width => width * unit)];
         return new Spread(u, shares, direction, LabelAt(cells, u, shares, direction, unit), unit);
@@ -45,8 +50,8 @@ internal sealed class Along(Ground ground, Construction construction, double pit
         u[0] = sign * Math.Min(sign * u[0], beside);
     }
 
-    private static double WidthOf(Cell cell) =>
-        cell is { Kind: CellKind.TurningChain, Counts: false } ? Aside : RowTally.Width(cell);
+    private static double WidthOf(Cell cell, double room) =>
+        cell is { Kind: CellKind.TurningChain, Counts: false } ? Math.Max(room, Aside) : room;
 
     private static double[] Centres(double[] widths)
     {
@@ -84,7 +89,7 @@ internal sealed class Along(Ground ground, Construction construction, double pit
         double[] away = [.. Enumerable.Range(0, u.Length).Where(i => feet[i] is not null).Select(i => ground.Difference(u[i], feet[i]!.Value))];
         double move = away.Length == 0 || ground is HalfRoundGround ? 0 : away.Average();
         for (int i = 0; i < u.Length; i++) u[i] += move;
-                return ground.Span is not null ? u : Yielding.Toward(Pull.Of(cells, feet, u, Math.Abs(step)), u);
+        return ground.Span is not null ? u : Yielding.Toward(Pull.Of(cells, feet, u, Math.Abs(step)), u);
     }
 
     /// <summary>The sides of straight rows are upright: each row's middle is above the middle of the row below.</summary>

@@ -1,116 +1,126 @@
+using PatternStudio.Craft.Charting.Layout;
 using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Charting;
 
-/// <summary>Draws the placed cells of a piece.</summary>
-internal sealed class CellSymbols(IReadOnlyList<PlacedRow> rows, Ground ground, ChartNames names)
+/// <summary>Draws the laid out cells of a piece.</summary>
+internal sealed class CellSymbols(IReadOnlyList<LaidRow> rows, ChartNames names, SymbolStyle style)
 {
-    /// <summary>A stitch worked into a space has its foot under the chains.</summary>
-    private const double UnderChain = 0.15;
+    /// <summary>More chains than this in one run may be drawn as a line.</summary>
+    private const int MostSingle = 24;
 
-    public EquatableArray<Symbol> Of(PlacedRow row)
+    private const double ChainHeight = 0.6;
+
+    /// <summary>A turning chain begins somewhat above what it stands on.</summary>
+    private const double AboveFoot = 0.4;
+    private const double AboveRing = 1.15;
+
+    private readonly Standing standing = new(rows);
+
+    public EquatableArray<Symbol> Of(LaidRow row, ColourPatches? patches = null)
     {
         var symbols = new List<Symbol>(row.Cells.Length);
         for (int i = 0; i < row.Cells.Length; i++)
         {
             Cell cell = row.Cells[i].Cell;
             string name = names.Short(cell);
-            EquatableArray<Shape> shapes = Shapes(row, i, name).ToEquatableArray();
+            EquatableArray<Shape> shapes = (patches is null ? Shapes(row, i, name) : patches.Of(row, i)).ToEquatableArray();
             if (!shapes.IsEmpty) symbols.Add(new Symbol(row.Index, i, cell.Stitch, name, cell.Source, shapes));
         }
         return symbols.ToEquatableArray();
     }
 
-    private IEnumerable<Shape> Shapes(PlacedRow row, int at, string name)
+    private IEnumerable<Shape> Shapes(LaidRow row, int at, string name)
     {
-        PlacedCell placed = row.Cells[at];
-        Cell cell = placed.Cell;
+        LaidCell laid = row.Cells[at];
+        Cell cell = laid.Cell;
         return cell.Kind switch
         {
-            CellKind.Stitch => Stitch(row, placed, name),
-            CellKind.Chains => cell.Chains == 0 ? [] : Dots.Chain(cell.Chains, share => Hanging(row, placed, share)),
-            CellKind.TurningChain => cell.Chains == 0 ? [] : Dots.Chain(cell.Chains, Upright(row, placed)),
-            CellKind.FoundationChain when placed.Stance == Stance.Hidden => [],
-            CellKind.FoundationChain when placed.Stance == Stance.Upright => Dots.Chain(1, share => ground.At(placed.U, placed.T + (0.6 * (share - 0.5)))),
-            CellKind.FoundationChain => Dots.Chain(Math.Max(1, cell.Chains), share => Foundation(row, placed, share)),
-            CellKind.Ring => Ring(cell, placed.T),
+            CellKind.Stitch => Stitch(row, laid, name),
+            CellKind.Chains when laid.Ground is { } foot => Dots.Chain(cell.Chains, share => foot.Toward(laid.Top, share)),
+            CellKind.Chains when cell.Chains > MostSingle => LongChain(row, at),
+            CellKind.Chains => cell.Chains == 0 ? [] : Dots.Chain(cell.Chains, new ChainPath(row, at).At),
+            CellKind.TurningChain when laid.Ground is { } foot => Dots.Chain(Math.Max(1, cell.Chains), share => foot.Toward(laid.Top, share)),
+            CellKind.TurningChain => cell.Chains == 0 ? [] : Dots.Chain(cell.Chains, Upright(row, laid)),
+            CellKind.FoundationChain when laid.Stance == Stance.Hidden => [],
+            CellKind.FoundationChain when laid.Stance == Stance.Upright => Dots.Chain(1, share => laid.Top + (laid.Up * (ChainHeight * (share - 0.5)))),
+            CellKind.FoundationChain when row.IsCentre && !row.Row.Joined => Dots.Chain(1, share => laid.Top + (laid.Up.Right() * (0.44 * (share - 0.5)))),
+            CellKind.FoundationChain => Dots.Chain(Math.Max(1, cell.Chains), new ChainPath(row, at).At),
+            CellKind.Ring => Ring(cell, row),
             CellKind.Picot => Picot(row, at),
-            _ => [Dots.At(ground.At(placed.U, placed.T + 0.2))],
+            _ => [Dots.At(JoinAt(row, laid))],
         };
     }
 
-    private IEnumerable<Shape> Stitch(PlacedRow row, PlacedCell placed, string name)
+    /// <summary>A long chain over a short way is a line with its number.</summary>
+    private static IEnumerable<Shape> LongChain(LaidRow row, int at)
     {
-        Point top = ground.At(placed.U, placed.T);
-        Point[] feet = [.. placed.Cell.Feet.Select(foot => FootPoint(foot, placed, row))];
-        if (feet.Length == 0) feet = [ground.At(placed.U, row.Low)];
-        Point up = (ground.At(placed.U, placed.T + 1) - top).Unit();
-        IEnumerable<Shape> shapes = SymbolComposer.Compose(placed.Form, feet, top, up, name);
-        Shape? mark = placed.Cell.Feet.IsEmpty ? null : SymbolComposer.LoopMark(placed.Cell.Feet[0].Kind, feet[0], top);
+        int chains = row.Cells[at].Cell.Chains;
+        var path = new ChainPath(row, at);
+        if (row.Cells[at].Width > chains * 0.4) return Dots.Chain(chains, path.At);
+        Point middle = path.At(0.5);
+        return [new Curve(path.At(0), (middle * 2) - path.At(0).Toward(path.At(1), 0.5), path.At(1)), new Words(middle + (row.Cells[at].Up * 0.6), $"{chains} ch", 0.7)];
+    }
+
+    private Point JoinAt(LaidRow row, LaidCell laid) =>
+        (!laid.Cell.Feet.IsEmpty && standing.Of(laid.Cell.Feet[0], laid.Top) is { } at ? at : laid.Top) + (laid.Up * 0.2);
+
+    private IEnumerable<Shape> Stitch(LaidRow row, LaidCell laid, string name)
+    {
+        Point[] feet = Feet(row, laid);
+        IEnumerable<Shape> shapes = SymbolComposer.Compose(laid.Form, feet, laid.Top, laid.Up, name, style);
+        Shape? mark = laid.Cell.Feet.IsEmpty ? null : SymbolComposer.LoopMark(laid.Cell.Feet[0].Kind, feet[0], laid.Top, style);
         return mark is null ? shapes : shapes.Append(mark);
     }
 
-    private Point FootPoint(Foot foot, PlacedCell placed, PlacedRow row)
+    private Point[] Feet(LaidRow row, LaidCell laid)
     {
-        if (Spot(foot) is not { } spot) return ground.At(placed.U, row.Low);
-        if (spot.Centre) return ground.At(placed.U, spot.T);
-        bool post = foot.Kind is FootKind.FrontPost or FootKind.BackPost;
-        double down = post ? spot.HostHeight / 2 : foot.Kind == FootKind.Space ? UnderChain : 0;
-        return ground.At(spot.U, spot.T - down);
+        Point[] feet = laid.Ground is { } ground ? [ground] : [.. laid.Cell.Feet.Select(foot => standing.Of(foot, laid.Top)).OfType<Point>()];
+        return feet.Length > 0 ? feet : [laid.Top - (laid.Up * Math.Max(0.9, laid.Form.Height))];
     }
 
-    private Spot? Spot(Foot foot) => foot.Row < 0 || foot.Row >= rows.Count ? null : Charting.Spot.In(rows[foot.Row], foot);
-
-    /// <summary>Chains lie along the tops of their neighbours; three and more rise in an arch.</summary>
-    private Point Hanging(PlacedRow row, PlacedCell placed, double share)
+    private Func<double, Point> Upright(LaidRow row, LaidCell laid)
     {
-        double arch = placed.Cell.Chains < 3 ? 0 : 4 * share * (1 - share) * Math.Min(1.2, placed.Cell.Chains * 0.14);
-        return ground.At(placed.U + (row.Direction * placed.Width * (share - 0.5)), placed.T - 0.2 + arch);
+        bool own = !laid.Cell.Feet.IsEmpty && laid.Cell.Feet[0].Row != row.Index && laid.Width > 0 && (laid.Cell.Counts || laid.Cell.Chains > 1);
+        Point foot = own && Feet(row, laid) is { } feet ? feet[0] : laid.Top - (laid.Up * Math.Max(ChainHeight, laid.Cell.Counts ? laid.Form.Height : laid.Cell.Chains * ChainHeight));
+        if (laid.Width <= 0 && Aside(row, laid) is var by && by != default) return share => foot.Toward(laid.Top, share) + by;
+        Point start = own ? foot + ((laid.Top - foot).Unit() * Math.Min(InCentre(laid) ? AboveRing : AboveFoot, (laid.Top - foot).Length / 2)) : foot;
+        return share => start.Toward(laid.Top, share);
     }
 
-    private Func<double, Point> Upright(PlacedRow row, PlacedCell placed)
+    /// <summary>How far a chain beside its row must move out for a first stitch that leans toward it.</summary>
+    private Point Aside(LaidRow row, LaidCell chain)
     {
-        double low = row.Index == 0 ? 0 : LowAt(row, placed);
-        return share => ground.At(placed.U, low + ((placed.T - low) * share));
+        if (row.Beside(Array.IndexOf(row.Cells, chain), 1) is not { } first || first.Cell.Kind != CellKind.Stitch) return default;
+        Point outward = (chain.Top - first.Top).Unit();
+        Point lean = Feet(row, first)[0] - first.Top;
+        double by = (lean.X * outward.X) + (lean.Y * outward.Y);
+        return by > 0.1 ? outward * by : default;
     }
 
-    private double LowAt(PlacedRow row, PlacedCell placed)
-    {
-        double u = placed.U;
-        if (!placed.Cell.Feet.IsEmpty && placed.Cell.Feet[0].Row != row.Index && Spot(placed.Cell.Feet[0]) is { } spot) return spot.T;
-        PlacedRow below = rows[row.Row.Into >= 0 && row.Row.Into < row.Index ? row.Row.Into : row.Index - 1];
-        return below.Cells.Length == 0 ? row.Low : below.Cells.MinBy(cell => Math.Abs(ground.Difference(cell.U, u))).T;
-    }
+    private bool InCentre(LaidCell laid) => laid.Cell.Feet is [{ } foot, ..] && foot.Row >= 0 && foot.Row < rows.Count && rows[foot.Row].IsCentre;
 
-    /// <summary>Chains of a foundation lie flat, round the ring that they form, or, two or three that only the first is worked into, small in the centre.</summary>
-    private Point Foundation(PlacedRow row, PlacedCell placed, double share)
+    private static IEnumerable<Shape> Ring(Cell cell, LaidRow row)
     {
-        double u = placed.U + (row.Direction * placed.Width * (share - 0.5));
-        if (row.Low >= 0) return ground.At(u, placed.T - 0.2);
-        return row.Row.Joined ? new RoundGround().At(u, placed.T - 0.15) : new Point((placed.Width * (share - 0.5)) + placed.U - PolygonGround.Bottom - 0.5, 0);
-    }
-
-    private static IEnumerable<Shape> Ring(Cell cell, double radius)
-    {
-        if (cell.Chains == 0) return [new Oval(new Point(0, 0), Rings.MagicRadius - 0.1, Rings.MagicRadius - 0.1, 0), new Oval(new Point(0, 0), Rings.MagicRadius - 0.2, Rings.MagicRadius - 0.2, 0)];
+        double radius = row.Radius;
+        if (cell.Chains == 0) return [new Oval(row.Centre, radius - 0.1, radius - 0.1, 0), new Oval(row.Centre, radius - 0.2, radius - 0.2, 0)];
         var round = new RoundGround();
-        return Dots.Chain(cell.Chains, share => round.At(PolygonGround.Bottom + share, radius - 0.15));
+        return Dots.Chain(cell.Chains, share => row.Centre + round.At(PolygonGround.Bottom + share, radius - 0.15));
     }
 
     /// <summary>A small loop of chains on the stitch before it, closed by a slip stitch.</summary>
-    private IEnumerable<Shape> Picot(PlacedRow row, int at)
+    private static IEnumerable<Shape> Picot(LaidRow row, int at)
     {
-        PlacedCell host = row.Cells[Math.Max(0, at - 1)];
-        Point foot = ground.At(host.U, host.T);
-        Point up = (ground.At(host.U, host.T + 1) - foot).Unit();
+        LaidCell host = row.Beside(at, -1) ?? row.Cells[at];
         double size = 0.14 * Math.Max(3, row.Cells[at].Cell.Chains);
-        Point centre = foot + (up * size);
+        Point up = host.Up;
+        Point centre = host.Top + (up * size);
         Point Path(double share)
         {
             double angle = 2 * Math.PI * (0.08 + (0.84 * share));
             return centre - (up * (size * Math.Cos(angle))) + (up.Right() * (size * Math.Sin(angle)));
         }
-        return Dots.Chain(Math.Max(1, row.Cells[at].Cell.Chains), Path).Append(Dots.At(foot));
+        return Dots.Chain(Math.Max(1, row.Cells[at].Cell.Chains), Path).Append(Dots.At(host.Top));
     }
 }

@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Charting.InSpace;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Reading.Tree;
@@ -30,41 +31,31 @@ public static class Chart
         style ??= ChartStyle.Usual;
         var forms = new StitchForms(pattern.Pattern);
         var names = new ChartNames(pattern.Pattern.Terms.Terminology);
-        var key = new KeyMaker(forms, names);
+        var key = new KeyMaker(forms, names, style.Symbols);
         Fabric fabric = pattern.Sizes[size].Fabric;
         var rows = new List<DrawnRow>();
         var notes = new List<string>();
+        var colours = new Colours(style.YarnColours);
         for (int i = 0; i < fabric.Pieces.Count; i++)
             if ((style.Piece ?? i) == i && !fabric.Pieces[i].Rows.IsEmpty)
-                Stack(rows, DrawPiece(fabric.Pieces[i], i, style, forms, names, key, notes), fabric.Pieces[i].Name);
-        return Finish(pattern, fabric, style, rows, key, notes);
+                Stack(rows, DrawPiece(fabric.Pieces[i], i, style, forms, names, key, colours, notes), fabric.Pieces[i].Name);
+        return Finish(pattern, fabric, style, rows, key, notes) with
+        {
+            Colours = style.InColour ? colours.Known.ToEquatableArray() : [],
+            Flatness = fabric.Pieces.Where((piece, i) => (style.Piece ?? i) == i && Tones.InRounds(piece)).Select(piece => FlatnessFinder.Find(piece, forms)).Where(flat => flat.Shape != Shape3.NotKnown).ToEquatableArray(),
+        };
     }
 
-    private static List<DrawnRow> DrawPiece(WorkedPiece piece, int number, ChartStyle style, StitchForms forms, ChartNames names, KeyMaker key, List<string> notes)
+    private static List<DrawnRow> DrawPiece(WorkedPiece piece, int number, ChartStyle style, StitchForms forms, ChartNames names, KeyMaker key, Colours colours, List<string> notes)
     {
         string name = piece.Name.Length == 0 ? "The piece" : piece.Name;
-        ConstructionKind kind = ConstructionFinder.Find(piece, forms).Kind;
-        if (kind is ConstructionKind.Tiles or ConstructionKind.Oval)
-        {
-            notes.Add($"{name} is worked {(kind == ConstructionKind.Tiles ? "in tiles" : "round both sides of a chain")}, which is not drawn stitch by stitch yet. Each row is drawn as a block as long as its count.");
-            return [.. new Overview(piece, number, forms).Draw()];
-        }
-        int drawn = BeforeBorder(piece);
-        if (drawn < piece.Rows.Count) notes.Add($"{name} goes on in rounds from {piece.Rows[drawn].Label} on; a border round the edges is not drawn yet.");
-        long cells = piece.Rows.Take(drawn).Sum(row => row.Length);
-        if (cells <= style.MostCells) return [.. new PieceChart(piece, number, forms, names, key, drawn).Draw()];
-        int fitting = Math.Min(drawn, Fitting(piece, style.MostCells / 2));
+        long cells = piece.Rows.Sum(row => row.Length);
+        if (cells <= style.MostCells) return [.. new PieceChart(piece, number, forms, names, key, style, colours).Draw()];
+        int fitting = Fitting(piece, style.MostCells / 2);
         string much = $"{name} has {cells} stitches and chains, more than a page can show one by one ({style.MostCells}).";
         bool excerpt = fitting > FewestRows;
         notes.Add($"{much} {(excerpt ? "Only its first rows are drawn." : "Each row is drawn as a block as long as its count.")}");
-        return excerpt ? [.. new PieceChart(piece, number, forms, names, key, fitting).Draw()] : [.. new Overview(piece, number, forms).Draw()];
-    }
-
-    /// <summary>How many rows come before rounds are worked round them; all where there are rows only or rounds only.</summary>
-    private static int BeforeBorder(WorkedPiece piece)
-    {
-        int before = piece.Rows.TakeWhile(row => row.Kind != RowKind.Round).Count();
-        return Tones.InRounds(piece) ? piece.Rows.Count : before;
+        return excerpt ? [.. new PieceChart(piece, number, forms, names, key, style, colours, fitting).Draw()] : [.. new Overview(piece, number, forms).Draw()];
     }
 
     /// <summary>How many of the first rows have so many cells together.</summary>

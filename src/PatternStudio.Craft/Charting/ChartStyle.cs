@@ -15,6 +15,21 @@ public sealed record ChartStyle
     /// <summary>0-based index of the only piece to draw; null for all, one under the other.</summary>
     public int? Piece { get; init; }
 
+    /// <summary>Whose key decides the form of symbols.</summary>
+    public SymbolStyle Symbols { get; init; }
+
+    /// <summary>True for a left-hander's chart, which mirrors a right-hander's.</summary>
+    public bool LeftHanded { get; init; }
+
+    /// <summary>True for the repeat alone, where something repeats: 'rep 6 sts' and its edges.</summary>
+    public bool RepeatOnly { get; init; }
+
+    /// <summary>True for stitches as patches in their yarns' colours, a letter in each, in place of symbols.</summary>
+    public bool InColour { get; init; }
+
+    /// <summary>How the pattern's colours look, by their names in the pattern: '#rrggbb'. Those not told get one of ours.</summary>
+    public IReadOnlyDictionary<string, string> YarnColours { get; init; } = new Dictionary<string, string>();
+
     /// <summary>The caption; null to take the pattern's title.</summary>
     public string? Title { get; init; }
 }

@@ -3,12 +3,13 @@ namespace PatternStudio.Craft.Charting;
 /// <summary>Chains and slip stitches: ovals along a line, and dots.</summary>
 internal static class Dots
 {
-    private const double DotRadius = 0.14;
+    /// <summary>Radius of a slip stitch, in stitch widths.</summary>
+    public const double Radius = 0.14;
     private const double Breadth = 0.17;
     private const double Longest = 0.4;
 
     /// <summary>A slip stitch.</summary>
-    public static Oval At(Point at) => new(at, DotRadius, DotRadius, 0, Filled: true);
+    public static Oval At(Point at) => new(at, Radius, Radius, 0, Filled: true);
 
     /// <summary>So many chains end to end on a path.</summary>
     /// <param name="chains">How many; at least 1.</param>

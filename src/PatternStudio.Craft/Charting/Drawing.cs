@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Charting.InSpace;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
@@ -65,6 +66,12 @@ public sealed record Drawing(
 {
     /// <summary>Whose terms the key uses: 'Key: US terms (UK terms)'.</summary>
     public string KeyTitle { get; init; } = "Key";
+
+    /// <summary>Colours with their letters, where stitches are drawn in colour.</summary>
+    public EquatableArray<ChartColour> Colours { get; init; }
+
+    /// <summary>Whether each piece in rounds lies flat.</summary>
+    public EquatableArray<PieceFlatness> Flatness { get; init; }
 
     /// <summary>True where the piece is too large for every stitch to be drawn and rows are shown as blocks.</summary>
     public bool IsOverview { get; init; }

@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Charting.Layout;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
@@ -6,16 +7,16 @@ using PatternStudio.Craft.Working;
 namespace PatternStudio.Craft.Charting;
 
 /// <summary>Collects the key: each symbol that the chart uses, once.</summary>
-internal sealed class KeyMaker(StitchForms forms, ChartNames names)
+internal sealed class KeyMaker(StitchForms forms, ChartNames names, SymbolStyle style)
 {
     private readonly List<KeyEntry> entries = [];
     private readonly HashSet<string> seen = [];
 
     public EquatableArray<KeyEntry> Entries => entries.ToEquatableArray();
 
-    public void Add(PlacedRow row)
+    public void Add(LaidRow row)
     {
-        foreach (PlacedCell placed in row.Cells) Add(placed.Cell);
+        foreach (LaidCell laid in row.Cells) Add(laid.Cell);
     }
 
     private void Add(Cell cell)
@@ -38,8 +39,8 @@ internal sealed class KeyMaker(StitchForms forms, ChartNames names)
         double height = Math.Max(1, form.Height);
         Point[] feet = form.Kind == FormKind.Together ? [.. Enumerable.Range(0, form.Legs).Select(leg => new Point(leg - ((form.Legs - 1) / 2.0), 0))] : [new Point(0, 0)];
         var top = new Point(0, -height);
-        List<Shape> shapes = [.. SymbolComposer.Compose(form, feet, top, new Point(0, -1), ChartNames.Short(cell.Stitch, names.Terminology))];
-        if (SymbolComposer.LoopMark(foot, feet[0], top) is { } mark) shapes.Add(mark);
+        List<Shape> shapes = [.. SymbolComposer.Compose(form, feet, top, new Point(0, -1), ChartNames.Short(cell.Stitch, names.Terminology), style)];
+        if (SymbolComposer.LoopMark(foot, feet[0], top, style) is { } mark) shapes.Add(mark);
         Once(cell.Stitch, loops, shapes);
     }
 

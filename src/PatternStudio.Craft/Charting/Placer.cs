@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Charting.Layout;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Working;
@@ -7,7 +8,7 @@ namespace PatternStudio.Craft.Charting;
 /// <summary>
 /// Places every cell of a piece: each stitch above its feet, rows alternating as they were worked, heights as the stitches give them.
 /// </summary>
-internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction construction, Ground ground, double pitch)
+internal sealed class Placer(WorkedPiece piece, PieceCells known, StitchForms forms, Construction construction, Ground ground, double pitch)
 {
     /// <summary>Room for the words that stand in place of rows.</summary>
     private const double GapHeight = 2.6;
@@ -37,9 +38,9 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
         PlacedRow? below = Below(row, index);
         double low = below?.High ?? 0;
         if (row.Status != RowStatus.Checked) return new PlacedRow(row, index, [], Turn(row, below), low, low + (below is { Cells.Length: 0 } ? 0 : GapHeight)) { LabelAt = below?.LabelAt ?? 0 };
-        Cell[] cells = [.. row.Cells()];
+        Cell[] cells = known.Cells[index];
         if (ground.Span is not null && Rings.IsCentre(row, cells)) return Rings.Place(row, index, cells, forms);
-        Spread spread = along.Of(row, cells, Feet(cells), below, Turn(row, below));
+        Spread spread = along.Of(row, cells, known.Widths[index], Feet(cells), below, Turn(row, below));
         double[] tops = new Tops(ground, this, spread).Of(row, cells, below);
         return Together(row, index, cells, spread, tops, below);
     }
@@ -63,6 +64,9 @@ internal sealed class Placer(WorkedPiece piece, StitchForms forms, Construction 
     /// <summary>Where a foot stands; null where its row could not be placed.</summary>
     public Spot? FindSpot(Foot foot) =>
         foot.Row >= 0 && foot.Row < placed.Count ? Spot.In(placed[foot.Row], foot) : null;
+
+    /// <summary>Height of the outermost row so far.</summary>
+    public double Outermost => placed.Max(row => row.MeanTop);
 
     public StitchForm FormOf(Cell cell) => forms.Of(cell.Stitch);
 
@@ -97,6 +101,7 @@ internal readonly record struct Spot(double U, double T, double HostHeight, bool
         double u = host.U;
         if (foot.Chain >= 0 && host.Cell.Chains > 1)
             u += row.Direction * host.Width * (((foot.Chain + 0.5) / host.Cell.Chains) - 0.5);
-        return new Spot(u, host.T, host.Form.Height, row.Low < 0 && (host.Cell.Kind == CellKind.Ring || foot.Kind == FootKind.Ring || !row.Row.Joined));
+        double rise = host.Cell.Kind == CellKind.Chains ? ChainPath.Rise(host.Cell) : 0;
+        return new Spot(u, host.T + rise, host.Form.Height, row.Low < 0 && (host.Cell.Kind == CellKind.Ring || foot.Kind == FootKind.Ring || !row.Row.Joined));
     }
 }

@@ -1,3 +1,5 @@
+using PatternStudio.Craft.Text;
+
 namespace PatternStudio.Craft.Charting;
 
 /// <summary>One stroke of a symbol. Sizes are in stitch widths; colours and line weights are the painter's.</summary>
@@ -46,6 +48,16 @@ public sealed record Block(Box Area) : Shape
     public override Shape Moved(Point by) => new Block(new Box(Area.Left + by.X, Area.Top + by.Y, Area.Right + by.X, Area.Bottom + by.Y));
 }
 
+/// <summary>A filled area in a yarn's colour.</summary>
+/// <param name="Corners">At least three, in order.</param>
+/// <param name="Hex">'#rrggbb'.</param>
+public sealed record Patch(EquatableArray<Point> Corners, string Hex) : Shape
+{
+    public override Box Bounds => Corners.Aggregate(Box.Empty, (box, corner) => box.With(corner));
+
+    public override Shape Moved(Point by) => this with { Corners = Corners.Select(corner => corner + by).ToEquatableArray() };
+}
+
 /// <summary>Which end of a text stands at its point.</summary>
 public enum Anchor { Start, Middle, End }
 
@@ -54,6 +66,9 @@ public enum Anchor { Start, Middle, End }
 /// <param name="Size">Height of the letters' line.</param>
 public sealed record Words(Point At, string Text, double Size, Anchor Anchor = Anchor.Middle) : Shape
 {
+    /// <summary>The colour of the letters; null for that of their row.</summary>
+    public string? Ink { get; init; }
+
     /// <summary>Mean width of a letter beside its height; enough to keep words inside the drawing.</summary>
     private const double LetterWidth = 0.6;
 

@@ -25,7 +25,8 @@ internal static class SkippedChains
         long skipped = foundation.Cells.Length - 1 - last;
         if (last < 0 || skipped is < 1 or > Most) return false;
         bool drawnByRow = first.Cells.Any(cell => cell.Cell.Kind == CellKind.TurningChain);
-        double u = foundation.Cells[last].U + (foundation.Direction * Beside);
+        double edge = Math.Max(foundation.Direction * foundation.Cells[last].U, foundation.Direction * first.Cells[0].U);
+        double u = foundation.Direction * (edge + Beside);
         for (long i = last + 1; i < foundation.Cells.Length; i++)
             foundation.Cells[i] = foundation.Cells[i] with
             {

@@ -12,12 +12,17 @@ internal static class SymbolComposer
     /// <summary>Symbols keep this distance from the places they stand on, so that rows stay apart.</summary>
     private const double Gap = 0.1;
 
+    private const double LegGap = 0.05;
     private const double HalfHead = 0.3;
     private const double HalfCross = 0.27;
+    private const double WidestCross = 0.36;
+
+    /// <summary>A cross farther than this above its foot gets a leg.</summary>
+    private const double MostGap = 0.2;
     private const double HalfBar = 0.2;
 
     /// <summary>A cross farther from right above its foot than this gets a leg.</summary>
-    private const double MostAside = 0.3;
+    private const double MostAside = 0.2;
 
     /// <summary>Bars are shorter where legs stand close.</summary>
     private const double InBundle = 0.5;
@@ -28,37 +33,48 @@ internal static class SymbolComposer
     /// <param name="top">Where its head is.</param>
     /// <param name="up">Straight up at that place: crosses stand by it, however the stitch leans.</param>
     /// <param name="name">Its abbreviation, written out where the build is not known.</param>
-    public static IEnumerable<Shape> Compose(StitchForm form, IReadOnlyList<Point> feet, Point top, Point up, string name)
+    /// <param name="style">Whose key is followed where they differ.</param>
+    public static IEnumerable<Shape> Compose(StitchForm form, IReadOnlyList<Point> feet, Point top, Point up, string name, SymbolStyle style = SymbolStyle.Cyc)
     {
         Point head = top.Toward(Middle(feet), Gap / Math.Max(0.2, (top - Middle(feet)).Length));
         return form.Kind switch
         {
-            FormKind.SlipStitch => [Dots.At(top)],
+            FormKind.SlipStitch => Slip(Middle(feet), top),
             FormKind.Together => Together(form, feet, head),
             FormKind.Cluster => Bundle(form, feet[0], head, bars: true),
             FormKind.Puff => Bundle(form, feet[0], head, bars: false),
             FormKind.Popcorn => Popcorn(form, feet[0], head),
             FormKind.Unknown => [new Words(feet[0].Toward(top, 0.5), name, 0.5)],
-            _ => form is { YarnOvers: 0, Kind: FormKind.Plain } ? Cross(feet[0], head, up) : Tall(form, feet[0], head),
+            _ => form is { YarnOvers: 0, Kind: FormKind.Plain } ? Cross(feet[0], head, up, style, form.FrontPost ? 1 : form.BackPost ? -1 : 0) : Tall(form, feet[0], head),
         };
     }
 
     private static Point Middle(IReadOnlyList<Point> points) =>
         points.Aggregate(new Point(0, 0), (sum, point) => sum + point) * (1.0 / points.Count);
 
+    /// <summary>A dot between its foot and its top; where it reaches far, on a line.</summary>
+    private static IEnumerable<Shape> Slip(Point foot, Point top)
+    {
+        double length = (top - foot).Length;
+        Point at = foot.Toward(top, Math.Max(0.5, 1 - (0.25 / Math.Max(0.01, length))));
+        yield return Dots.At(at);
+        if ((at - foot).Length > 0.3 + Dots.Radius) yield return new Line(foot.Toward(at, Gap), at);
+    }
+
     private static Line Across(Point at, Point up, double half) => new(at - (up.Right() * half), at + (up.Right() * half));
 
     /// <summary>A single crochet is a cross; where its foot is far or aside it gets a leg, so that two in one stitch make a V.</summary>
-    private static IEnumerable<Shape> Cross(Point foot, Point head, Point up)
+    private static IEnumerable<Shape> Cross(Point foot, Point head, Point up, SymbolStyle style, int post)
     {
         Point stem = head - foot;
-        Point middle = head - (up * Math.Min(stem.Length * 0.5, HalfCross + 0.1));
+        double half = Math.Clamp(stem.Length * 0.4, HalfCross, WidestCross);
+        Point middle = head - (up * Math.Min(stem.Length * 0.5, half));
         double aside = Math.Abs((stem.X * up.Y) - (stem.Y * up.X));
-        Point slant = (up + up.Right()) * HalfCross;
-        Point other = (up - up.Right()) * HalfCross;
+        (Point slant, Point other) = style == SymbolStyle.Jis ? ((up + up.Right()) * half, (up - up.Right()) * half) : (up * half, up.Right() * half);
         yield return new Line(middle - slant, middle + slant);
         yield return new Line(middle - other, middle + other);
-        if (stem.Length > 1.2 || aside > MostAside) yield return new Line(foot.Toward(middle, Gap), middle);
+        if ((middle - foot).Length - half > MostGap || aside > MostAside || post != 0) yield return new Line(foot.Toward(middle, LegGap), middle);
+        if (post != 0) yield return Hook(foot + (stem.Unit() * 0.3), stem.Unit(), post);
     }
 
     private static IEnumerable<Shape> Tall(StitchForm form, Point foot, Point head)
@@ -136,16 +152,20 @@ internal static class SymbolComposer
         yield return new Oval(start.Toward(head, 0.92), 0.4, 0.15, Dots.Turn(up.Right()));
     }
 
-    /// <summary>The mark at the foot of a stitch worked into one loop: a bar below for the back loop, an arc open to the top for the front loop.</summary>
-    public static Shape? LoopMark(FootKind kind, Point foot, Point top)
+    /// <summary>
+    /// The mark at the foot of a stitch worked into one loop. By the Craft Yarn Council's key an arc, open to the top for the front loop and to the bottom for the back loop; by
+    /// JIS a bar below, one mark for both (the row's side tells which).
+    /// </summary>
+    public static Shape? LoopMark(FootKind kind, Point foot, Point top, SymbolStyle style = SymbolStyle.Cyc)
     {
         Point up = (top - foot).Unit();
         Point side = up.Right() * HalfHead;
-        return kind switch
+        return (kind, style) switch
         {
-            FootKind.BackLoop => new Line(foot - side + (up * 0.03), foot + side + (up * 0.03)),
-            FootKind.FrontLoop => new Curve(foot - side + (up * 0.15), foot - (up * 0.15), foot + side + (up * 0.15)),
-            FootKind.ThirdLoop => new Line(foot - (up.Right() * 0.12), foot + (up.Right() * 0.12)),
+            (FootKind.BackLoop or FootKind.FrontLoop, SymbolStyle.Jis) => new Line(foot - side + (up * 0.03), foot + side + (up * 0.03)),
+            (FootKind.BackLoop, _) => new Curve(foot - side - (up * 0.05), foot + (up * 0.25), foot + side - (up * 0.05)),
+            (FootKind.FrontLoop, _) => new Curve(foot - side + (up * 0.15), foot - (up * 0.15), foot + side + (up * 0.15)),
+            (FootKind.ThirdLoop, _) => new Line(foot - (up.Right() * 0.12), foot + (up.Right() * 0.12)),
             _ => null,
         };
     }

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Charting;
@@ -10,6 +11,9 @@ internal sealed class Tops(Ground ground, Placer placer, Spread spread)
     private const double Give = 0.9;
     private const double Elastic = 0.7;
     private const double ElasticInRounds = 0.45;
+
+    /// <summary>A layer worked behind other rounds is drawn outside them.</summary>
+    private const double LeastStep = 0.5;
 
     /// <summary>Stitches round a circle closer than this share of their width could not be told apart.</summary>
     private const double Crowded = 0.85;
@@ -24,7 +28,8 @@ internal sealed class Tops(Ground ground, Placer placer, Spread spread)
         double mean = known.Length == 0 ? below?.MeanTop ?? 0 : known.Average();
         double least = ground.Span is not null ? Crowded / (2 * Math.PI * spread.Unit) : double.MinValue;
         double elastic = ground.Span is null ? Elastic : ElasticInRounds;
-        double lift = Math.Max(0, least - mean);
+        double outside = ground.Wraps && row.Kind == RowKind.Round ? placer.Outermost + LeastStep : double.MinValue;
+        double lift = Math.Max(0, Math.Max(least, outside) - mean);
         var tops = new double[cells.Length];
         for (int i = 0; i < tops.Length; i++)
             tops[i] = lift + mean + (own[i] is { } top ? Math.Clamp((top - mean) * elastic, -Give, Give) : 0);

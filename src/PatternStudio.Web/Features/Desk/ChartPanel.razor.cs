@@ -1,7 +1,13 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using PatternStudio.Studio.Designs;
 
 namespace PatternStudio.Web.Features.Desk;
+
+/// <summary>A row as drawn, to jump to.</summary>
+/// <param name="Id">Its group in the drawing.</param>
+/// <param name="Label">'Row 3'.</param>
+public sealed record DrawnRowName(string Id, string Label);
 
 /// <summary>The chart, to look at nearer and farther.</summary>
 public sealed partial class ChartPanel : IAsyncDisposable
@@ -11,6 +17,8 @@ public sealed partial class ChartPanel : IAsyncDisposable
     private IJSObjectReference? module;
     private IJSObjectReference? chart;
     private string? shown;
+    private IReadOnlyList<LocatedFinding> marked = [];
+    private IReadOnlyList<DrawnRowName> rows = [];
 
     /// <summary>The drawing, made by the engine; null where there is none.</summary>
     [Parameter, EditorRequired]
@@ -19,6 +27,10 @@ public sealed partial class ChartPanel : IAsyncDisposable
     /// <summary>The design's title, to name the picture by.</summary>
     [Parameter]
     public string Title { get; set; } = "";
+
+    /// <summary>What was found in the words: shown at the stitches that those words make.</summary>
+    [Parameter]
+    public IReadOnlyList<LocatedFinding> Findings { get; set; } = [];
 
     [Inject]
     private IJSRuntime Browser { get; set; } = null!;
@@ -38,12 +50,27 @@ public sealed partial class ChartPanel : IAsyncDisposable
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (shown == Svg) return;
-        shown = Svg;
-        if (Svg is null) await CloseAsync();
-        else if (chart is not null) await chart.InvokeVoidAsync("refresh");
-        else await OpenAsync();
+        if (shown != Svg) await ShowAsync();
+        if (chart is null || ReferenceEquals(marked, Findings)) return;
+        marked = Findings;
+        await chart.InvokeVoidAsync("found", marked.Select(found => new { from = found.Finding.Span.Start, to = found.Finding.Span.End }));
     }
+
+    private async Task ShowAsync()
+    {
+        shown = Svg;
+        if (Svg is null)
+        {
+            await CloseAsync();
+            return;
+        }
+        if (chart is not null) await chart.InvokeVoidAsync("refresh");
+        else await OpenAsync();
+        rows = await chart!.InvokeAsync<DrawnRowName[]>("rows") ?? [];
+        StateHasChanged();
+    }
+
+    private Task JumpAsync(ChangeEventArgs chosen) => DoAsync("jump", chosen.Value as string ?? "");
 
     private async Task OpenAsync()
     {
@@ -56,6 +83,8 @@ public sealed partial class ChartPanel : IAsyncDisposable
         if (chart is null) return;
         IJSObjectReference old = chart;
         chart = null;
+        rows = [];
+        marked = [];
         await old.InvokeVoidAsync("dispose");
         await old.DisposeAsync();
     }

@@ -1,0 +1,117 @@
+using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Working;
+
+namespace PatternStudio.Craft.Charting.Layout;
+
+/// <summary>Lays a piece out on paper: as its construction is drawn by custom, and where that would strain it, as it comes to rest.</summary>
+internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
+{
+    /// <summary>A layout strained less than this, in stitch widths, needs no better.</summary>
+    private const double Easy = 0.16;
+
+    /// <summary>Straight rows are drawn straight unless their stitches lean so much that the fabric waves.</summary>
+    private const double Waves = 0.55;
+
+    /// <summary>Rounds of a circle are drawn as circles unless their stitches drift this far from their feet.</summary>
+    private const double Drifts = 2.5;
+    private const long MostDrifting = 600;
+
+    /// <summary>A relaxed layout must be so much better before it takes the place of the usual one: even circles are easier to read than true ones.</summary>
+    private const double Better = 0.7;
+
+    /// <summary>Wider spacing lowers fanned stitches, which lowers the rows again; it settles at once.</summary>
+    private const int Passes = 3;
+
+    /// <summary>So many node moves are allowed: large pieces take fewer turns.</summary>
+    private const long Budget = 100_000;
+    private const int MostTurns = 80;
+    private const int Steps = 30;
+
+    private readonly Construction construction = ConstructionFinder.Find(piece, forms);
+    private PieceCells? counted;
+
+    /// <summary>The cells of the piece and the room that each takes.</summary>
+    public PieceCells Cells => counted ??= new PieceCells(piece, forms, !IsTube);
+
+    public IReadOnlyList<LaidRow> Lay()
+    {
+        if (construction.Kind == ConstructionKind.Tiles && new Tiles(piece, forms).Lay() is { } tiles) return tiles;
+        List<LaidRow>? usual = HasNoGround ? null : Usual();
+        if (usual is not null && (HasGap() || IsRight(usual))) return construction.Kind == ConstructionKind.StraightRows && EvenRows() ? StraightEdges.Of(usual) : usual;
+        List<LaidRow> best = Level.Of(Chosen(usual));
+        return construction.Kind == ConstructionKind.StraightRows ? StraightEdges.Of(best) : best;
+    }
+
+    private List<LaidRow> Chosen(List<LaidRow>? usual)
+    {
+        (List<LaidRow>? best, double least) = (usual, usual is null ? double.MaxValue : Strain.Of(usual) * (construction.InRounds ? Better : 1));
+        if (usual is not null) Consider(Relaxed.Of(usual, Turns, Steps));
+        if (usual is null || (least > 2 * Easy && !construction.InRounds)) Consider(Relaxed.Of([.. new Growth(Cells, forms).Lay()], Turns, Steps));
+        return best ?? [.. new Growth(Cells, forms).Lay()];
+
+        void Consider(List<LaidRow> other)
+        {
+            double strain = Strain.Of(other);
+            if (strain >= least && best is not null) return;
+            (best, least) = (other, strain);
+        }
+    }
+
+    private int Turns => (int)Math.Clamp(Budget / Math.Max(1, piece.Rows.Sum(row => row.Length)), 6, MostTurns);
+
+    private bool IsRight(List<LaidRow> usual) => construction.Kind switch
+    {
+        _ when IsTube => true,
+        ConstructionKind.Polygon or ConstructionKind.CornerToCorner => true,
+        ConstructionKind.StraightRows => Lean.Of(usual) < Waves,
+        ConstructionKind.Circle => piece.Rows.Sum(row => row.Length) > MostDrifting || Lean.Of(usual) < Drifts || Strain.Of(usual) < Easy,
+        _ => Strain.Of(usual) < Easy,
+    };
+
+    private bool HasNoGround =>
+        !HasGap() && ((construction.Kind is ConstructionKind.Oval && !IsTube) || construction.Kind is ConstructionKind.Tiles || (!Tones.InRounds(piece) && piece.Rows.Any(row => row.Kind == RowKind.Round)));
+
+    /// <summary>A tube; also one begun on a chain that the first round joins, each chain worked into once.</summary>
+    public bool IsTube => construction.Kind == ConstructionKind.Tube || (construction.Kind == ConstructionKind.Oval && OneSided());
+
+    private bool OneSided()
+    {
+        WorkedRow first = piece.Rows.First(row => row.Index > 0);
+        long[] places = [.. first.Cells().Where(cell => cell.Kind == CellKind.Stitch).SelectMany(cell => cell.Feet).Where(foot => foot.Row == 0).Select(foot => foot.Place)];
+        return places.Length > 2 && places.Distinct().Count() == places.Length;
+    }
+
+    /// <summary>True where all rows have as many stitches, and so ends right above each other.</summary>
+    private bool EvenRows() => !HasGap() && piece.Rows.Skip(1).Select(row => row.Kind == RowKind.Row ? RowTally.Of(row, forms).Places : -1).Distinct().Count() == 1;
+
+    private bool HasGap() => piece.Rows.Any(row => row.Status != RowStatus.Checked);
+
+    private List<LaidRow> Usual()
+    {
+        Ground ground = GroundOf();
+        return Placings.OnPaper(Place(ground), ground, Cells);
+    }
+
+    /// <summary>A tube has no centre: its rounds lie flat, each begun at the same side.</summary>
+    private Ground GroundOf() => construction.Kind switch
+    {
+        ConstructionKind.Polygon => new PolygonGround(construction.Corners),
+        ConstructionKind.HalfCircle => new HalfRoundGround(),
+        _ when IsTube => new FlatGround(),
+        _ => Tones.InRounds(piece) ? new RoundGround() : new FlatGround(),
+    };
+
+    /// <summary>A square on its corner is drawn as one: its stitches are spaced so that the longest row is as long as all rows are high.</summary>
+    private IReadOnlyList<PlacedRow> Place(Ground ground)
+    {
+        IReadOnlyList<PlacedRow> rows = new Placer(piece, Cells, forms, construction, ground, 1).Place();
+        for (int pass = 0; construction.Kind == ConstructionKind.CornerToCorner && pass < Passes; pass++)
+        {
+            double height = rows[^1].High - rows[0].High;
+            double stitches = rows.Max(row => row.Cells.Sum(cell => RowTally.Width(cell.Cell)));
+            rows = new Placer(piece, Cells, forms, construction, ground, Math.Clamp(height / stitches, 0.6, 1.8)).Place();
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,56 @@
+namespace PatternStudio.Craft.Charting.Layout;
+
+/// <summary>Rows after their net has come to rest.</summary>
+internal static class Relaxed
+{
+    /// <summary>The same rows, relaxed for at most so many turns, lying as they lay before.</summary>
+    public static List<LaidRow> Of(IReadOnlyList<LaidRow> rows, int turns, int steps)
+    {
+        var builder = new NetBuilder(rows);
+        var relaxation = new Relaxation(builder.Net, builder.Places);
+        relaxation.Run(turns, steps);
+        return Moved(rows, builder, Fitted(builder.Places, relaxation.Places));
+    }
+
+    /// <summary>The places turned and shifted back to where the piece lay: resting does not care which way is up.</summary>
+    private static Point[] Fitted(Point[] before, Point[] after)
+    {
+        if (before.Length == 0) return after;
+        Point from = Middle(before);
+        Point to = Middle(after);
+        double cos = 0;
+        double sin = 0;
+        for (int i = 0; i < before.Length; i++)
+        {
+            Point was = before[i] - from;
+            Point now = after[i] - to;
+            cos += (was.X * now.X) + (was.Y * now.Y);
+            sin += (now.X * was.Y) - (now.Y * was.X);
+        }
+        double length = Math.Sqrt((cos * cos) + (sin * sin));
+        (cos, sin) = length < 1e-9 ? (1, 0) : (cos / length, sin / length);
+        return [.. after.Select(at => Turned(at - to) + from)];
+
+        Point Turned(Point at) => new((at.X * cos) - (at.Y * sin), (at.X * sin) + (at.Y * cos));
+    }
+
+    private static Point Middle(Point[] places) => places.Aggregate((sum, at) => sum + at) * (1.0 / places.Length);
+
+    private static List<LaidRow> Moved(IReadOnlyList<LaidRow> rows, NetBuilder builder, Point[] places)
+    {
+        var moved = new List<LaidRow>(rows.Count);
+        foreach (LaidRow row in rows)
+        {
+            int[] nodes = builder.NodeOf[row.Index];
+            if (row.IsCentre)
+            {
+                Point by = nodes.Length == 0 ? default : places[nodes[0]] - row.Centre;
+                moved.Add(row with { Centre = row.Centre + by, Cells = [.. row.Cells.Select(cell => cell with { Top = cell.Top + by })] });
+                continue;
+            }
+            LaidCell[] cells = [.. row.Cells.Select((cell, i) => nodes[i] < 0 ? cell : cell with { Top = places[nodes[i]] })];
+            moved.Add(Labels.On(Uprights.Of(row with { Cells = cells })));
+        }
+        return moved;
+    }
+}
