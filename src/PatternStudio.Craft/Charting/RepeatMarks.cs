@@ -1,5 +1,4 @@
 using PatternStudio.Craft.Charting.Layout;
-using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Charting;

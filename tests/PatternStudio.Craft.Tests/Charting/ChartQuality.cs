@@ -168,7 +168,7 @@ internal sealed class ChartQuality
         }
     }
 
-    private long Width(WorkedRow row) => row.Cells().Sum(RowTally.Width);
+    private static long Width(WorkedRow row) => row.Cells().Sum(RowTally.Width);
 
     private readonly Dictionary<int, Cell[]> cells = [];
 

@@ -164,7 +164,7 @@ internal sealed class PieceCells
     }
 
     /// <summary>Round what a first round stands: one chain, or both sides of many.</summary>
-    private double Inner(Cell[] cells)
+    private static double Inner(Cell[] cells)
     {
         long places = cells.SelectMany(cell => cell.Feet).Where(foot => foot.Row == 0).Select(foot => foot.Place).Distinct().Count();
         return places <= 1 ? 2 * Math.PI * Rings.MagicRadius : 2 * places;
