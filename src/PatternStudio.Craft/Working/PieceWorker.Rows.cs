@@ -38,7 +38,7 @@ internal sealed partial class PieceWorker
         EquatableArray<Step> own = memo.Join(carried, split.Own);
         // A line that can't be read, or rows turned on the way, may hide the foundation: then 'ch 2' at a row's start is none.
         bool hidden = (afterUnread || afterTurnedRows && number > 1) && !MakesFoundation(own);
-        if (ground is null && !hidden && BeginsWithFoundation(own) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
+        if (ground is null && !hidden && !BeginsWithTurningChain(instruction with { Steps = own }) && BeginsWithFoundation(own) && (number <= 1 || rows.Count > 0 || MakesFoundation(own)) && (carried.IsEmpty && IsFoundationRow(instruction with { Steps = own }) && (number <= 1 || MakesFoundation(own)) || !rows.Any(row => row.Status != RowStatus.Checked)))
         {
             own = LayFoundation(instruction, own);
             if (!own.Any(step => step is StitchStep or GroupStep or RepeatStep))

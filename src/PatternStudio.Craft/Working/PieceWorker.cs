@@ -141,6 +141,9 @@ internal sealed partial class PieceWorker
         || row.Steps.FirstOrDefault(IsWork) is ChainStep { Count: { IsPlain: true } long_ } && long_.Values[0] >= LongChain
         || row.Steps.All(step => step is ChainStep or RemarkStep or ColourStep or JoinStep);
 
+    /// <summary>'Ch 2 (does not count as a stitch), hdc in each st around': a chain to turn, whatever is below.</summary>
+    private static bool BeginsWithTurningChain(RowInstruction row) => row.Steps.FirstOrDefault(IsWork) is ChainStep { Role: not ChainRole.Unstated } && !IsFoundationRow(row);
+
     private void WorkInstruction(RowInstruction row)
     {
         switch (row.Heading.Numbering)

@@ -16,7 +16,7 @@ internal static class BareHeadings
             SizedNumber? last = RowNumbers.TakeLast(cursor);
             EquatableArray<int> numbers = last is null ? RowNumbers.TakeMore(cursor, first) : [];
             int end = cursor.At;
-            if (cursor.Take(TokenKind.Dot) || cursor.Take(TokenKind.Colon))
+            if (cursor.Take(TokenKind.Dot) || cursor.Take(TokenKind.Colon) || cursor.Kind == TokenKind.Close && cursor.Context.Partners[cursor.At] < 0 && cursor.Take(TokenKind.Close))
             {
                 while (cursor.Kind is TokenKind.Dash or TokenKind.Dot) cursor.At++;
                 var heading = new RowHeading(RowKind.Row, last is null ? RowNumbering.Listed : RowNumbering.Range, cursor.Slice(from, end), cursor.Span(from, end));
@@ -38,7 +38,8 @@ internal static class BareHeadings
             if (cursor.Now.Word is "row" or "rnd" || (cursor.Kind == TokenKind.Ordinal && cursor.Ahead(1).Word is "row" or "rnd")) return false;
             if (Take(cursor) is not { } heading) continue;
             int number = heading.Numbers.IsEmpty ? heading.First!.Values[0] ?? 0 : heading.Numbers[0];
-            if (number <= before) return false;
+            // A second piece begins at one again.
+            if (number <= before && number != 1) return false;
             before = number;
             lines++;
         }

@@ -30,7 +30,7 @@ internal static class LooseLines
     {
         int from = cursor.At;
         for (int i = 0; i < 14 && !cursor.AtEnd && !cursor.Is(Repeating); i++, cursor.At++)
-            if (cursor.Is(MakeChain) || cursor.Is(CastOn) || i > 0 && ChainsAfterTitle(cursor)) return;
+            if (cursor.Is(MakeChain) || cursor.Is(CastOn) || i > 0 && (ChainsAfterTitle(cursor) || FoundationAfterTitle(cursor))) return;
         cursor.At = from;
     }
 
@@ -45,6 +45,12 @@ internal static class LooseLines
         return before == TokenKind.Dot && (after == TokenKind.End || Cursor.IsSeparator(after))
             || before == TokenKind.Colon && cursor.Ahead(1).Value >= LongChain && after is TokenKind.End or TokenKind.Dot;
     }
+
+    /// <summary>'Hdc foundation: 72 fhdc, join.'</summary>
+    private static bool FoundationAfterTitle(Cursor cursor) => cursor.Ahead(-1).Kind == TokenKind.Colon && (cursor.Is(SomeFoundation) || cursor.Is(FoundationOfSome));
+
+    private static readonly Phrase SomeFoundation = new("# fsc|fhdc|fdc|ftr|fhtr");
+    private static readonly Phrase FoundationOfSome = new("fsc|fhdc|fdc|ftr|fhtr #");
 
     private const int LongChain = 10;
     private static readonly Phrase ChainSome = new("ch #");

@@ -16,7 +16,7 @@ internal static class Extents
     private static readonly Phrase OfEnd = new("of the? end|last|row|rnd");
     private static readonly Phrase Until = new("until|till");
     private static readonly Phrase Remain = new("remaining|left");
-    private static readonly Phrase ToPlace = new("to|until|up the? next? the?");
+    private static readonly Phrase ToPlace = new("to|until|up the? next|first? the?");
     private static readonly Phrase FromEnd = new("from the? end");
     private static readonly Phrase CenterOf = new("center");
     private static readonly Phrase OfNext = new("of the? next?");

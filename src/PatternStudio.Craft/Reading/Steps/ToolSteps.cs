@@ -14,15 +14,28 @@ internal static class ToolSteps
     public static bool Read(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (!cursor.Take(Start)) return false;
-        while (cursor.At - from < MostWords && !cursor.Is(Tool) && IsOfTool(cursor)) cursor.At++;
-        if (!cursor.Take(Tool))
+        if (!cursor.Take(Start) || !TakeTool(cursor))
         {
             cursor.At = from;
             return false;
         }
-        while (cursor.Take(Held)) { }
+        // 'two strands held together and a 5.5 mm hook'; 'a larger hook and A' goes on with the yarn.
+        for (int after = cursor.At; cursor.TakeWord("and"); after = cursor.At)
+            if (!TakeTool(cursor))
+            {
+                cursor.At = after;
+                break;
+            }
         steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
+        return true;
+    }
+
+    private static bool TakeTool(Cursor cursor)
+    {
+        int from = cursor.At;
+        while (cursor.At - from < MostWords && !cursor.Is(Tool) && IsOfTool(cursor)) cursor.At++;
+        if (!cursor.Take(Tool)) return false;
+        while (cursor.Take(Held)) { }
         return true;
     }
 
