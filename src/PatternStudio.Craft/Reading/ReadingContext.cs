@@ -60,6 +60,12 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
 
     private Dictionary<string, int>? uses;
 
+    /// <summary>What 'R1:' stands for: a round where the text speaks of rounds or begins in a ring, else a row.</summary>
+    public RowKind LetterKind => letterKind ??= RoundWords.Any(word => TimesUsed(word) > 0) ? RowKind.Round : RowKind.Row;
+
+    private static readonly string[] RoundWords = ["rnd", "ring", "mr", "magic", "mc", "spiral", "around"];
+    private RowKind? letterKind;
+
     /// <summary>True where 'MC' is the magic circle ('6 sc in MC'): elsewhere in the text it would stand after other words than 'in', as a main colour does ('with MC').</summary>
     public bool McIsRing => mcIsRing ??= Enumerable.Range(0, Tokens.Length).All(i => !Tokens[i].IsWord("mc") || i > 0 && Tokens[i - 1].IsWord("in"));
 

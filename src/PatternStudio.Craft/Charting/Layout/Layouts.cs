@@ -45,9 +45,9 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
 
     private List<LaidRow> Chosen(List<LaidRow>? usual)
     {
-        (List<LaidRow>? best, double least) = (usual, usual is null ? double.MaxValue : Strain.Of(usual) * (construction.InRounds ? Better : 1));
+        (List<LaidRow>? best, double least) = (usual, usual is null ? double.MaxValue : Strain.Of(usual) * (IsInRounds ? Better : 1));
         if (usual is not null) Consider(Relaxed.Of(usual, Turns, Steps));
-        if (usual is null || (least > 2 * Easy && !construction.InRounds)) Consider(Relaxed.Of([.. new Growth(Cells, forms).Lay()], Turns, Steps));
+        if (usual is null || (least > 2 * Easy && !IsInRounds)) Consider(Relaxed.Of([.. new Growth(Cells, forms).Lay()], Turns, Steps));
         return best ?? [.. new Growth(Cells, forms).Lay()];
 
         void Consider(List<LaidRow> other)
@@ -58,6 +58,8 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
         }
     }
 
+    private bool IsInRounds => construction.InRounds || IsAboutACentre;
+
     private int Turns => (int)Math.Clamp(Budget / Math.Max(1, piece.Rows.Sum(row => row.Length)), 6, MostTurns);
 
     private bool IsRight(List<LaidRow> usual) => construction.Kind switch
@@ -65,9 +67,14 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
         _ when IsTube => true,
         ConstructionKind.Polygon or ConstructionKind.CornerToCorner => true,
         ConstructionKind.StraightRows => Lean.Of(usual) < Waves,
-        ConstructionKind.Circle => piece.Rows.Sum(row => row.Length) > MostDrifting || Lean.Of(usual) < Drifts || Strain.Of(usual) < Easy,
+        _ when IsAboutACentre => piece.Rows.Sum(row => row.Length) > MostDrifting || Lean.Of(usual) < Drifts || Strain.Of(usual) < Easy,
         _ => Strain.Of(usual) < Easy,
     };
+
+    /// <summary>Rounds about one centre, flat or not: a disc, a hat from its crown, a shape to be stuffed.</summary>
+    private bool IsAboutACentre =>
+        construction.Kind is ConstructionKind.Circle || construction is { Kind: ConstructionKind.CrownAndTube, CrownLast: false }
+        || construction.Kind == ConstructionKind.NotKnown && piece.Rows.All(row => row.Kind is RowKind.Round or RowKind.Foundation);
 
     private bool HasNoGround =>
         !HasGap() && ((construction.Kind is ConstructionKind.Oval && !IsTube) || construction.Kind is ConstructionKind.Tiles || (!Tones.InRounds(piece) && piece.Rows.Any(row => row.Kind == RowKind.Round)));

@@ -120,9 +120,9 @@ internal static class RowHeadings
     private static RowHeading Of(RowKind kind, RowNumbering numbering) => new(kind, numbering, "", default);
 
     private static RowKind? TakeKind(Cursor cursor) =>
-        cursor.TakeWord("row") ? RowKind.Row : cursor.TakeWord("rnd") || TakeLetter(cursor) ? RowKind.Round : null;
+        cursor.TakeWord("row") ? RowKind.Row : cursor.TakeWord("rnd") ? RowKind.Round : TakeLetter(cursor) ? cursor.Context.LetterKind : null;
 
-    /// <summary>'R1:' as toy makers write it for a round.</summary>
+    /// <summary>'R1:' as toy makers write it for a round, others for a row.</summary>
     private static bool TakeLetter(Cursor cursor)
     {
         if (cursor.Now.Word is not ("r" or "rd") || cursor.Ahead(1).Kind != TokenKind.Number || !cursor.Ahead(1).Glued) return false;
