@@ -60,8 +60,8 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
 
     private Dictionary<string, int>? uses;
 
-    /// <summary>What 'R1:' stands for: a round where the text speaks of rounds or begins in a ring, else a row.</summary>
-    public RowKind LetterKind => letterKind ??= RoundWords.Any(word => TimesUsed(word) > 0) ? RowKind.Round : RowKind.Row;
+    /// <summary>What 'R1:' stands for: a row where the text turns, or speaks of rows, and has neither rounds nor a ring; else a round.</summary>
+    public RowKind LetterKind => letterKind ??= (TimesUsed("turn") > 0 || TimesUsed("row") > 0) && !RoundWords.Any(word => TimesUsed(word) > 0) ? RowKind.Row : RowKind.Round;
 
     private static readonly string[] RoundWords = ["rnd", "ring", "mr", "magic", "mc", "spiral", "around"];
     private RowKind? letterKind;
