@@ -60,7 +60,7 @@ internal static partial class PairsOfLengths
         return metric == inches ? null : metric ? "cm" : "in";
     }
 
-    private const string N = @"(?:\d{1,4}(?:[.,]\d{1,2})?(?:[ \u00a0]?[½¼¾⅛⅜⅝⅞]|[ -]\d{1,2}[/⁄]\d{1,2})?|[½¼¾⅛⅜⅝⅞]|\d{1,2}[/⁄]\d{1,2})";
+    private const string N = @"(?:[0-9]{1,4}(?:[.,][0-9]{1,2})?(?:[ \u00a0]?[½¼¾⅛⅜⅝⅞]|[ -][0-9]{1,2}[/⁄][0-9]{1,2})?|[½¼¾⅛⅜⅝⅞]|[0-9]{1,2}[/⁄][0-9]{1,2})";
     private const string U = @"(?:cm|centimet(?:re|er)s?|inch(?:es)?|ins?\b\.?|""|″|”)";
     private const string Side = @"(?:\s*(?:wide|long|tall|high|deep|square))?";
     private const string Sizes = N + @"(?:\s*\(" + N + @"(?:\s*,\s*" + N + @")*\))?\s*" + U;
@@ -72,13 +72,13 @@ internal static partial class PairsOfLengths
     // Without backtracking: linear in the text, so that no text needs a time limit.
     private static readonly Regex TwicePattern = new(@"(?<first>" + Sizes + @")\s*/\s*(?<second>" + Sizes + @")|(?<first>" + Sides + @")\s*[\(\[](?<second>" + Sides + @")[\)\]]", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking);
 
-    [GeneratedRegex(@"(?<whole>\d{1,4}(?:[.,]\d{1,2})?)(?![/⁄])(?:[ \u00a0]?(?<part>[½¼¾⅛⅜⅝⅞])|[ -](?<part>\d{1,2}[/⁄]\d{1,2}))?|(?<part>[½¼¾⅛⅜⅝⅞]|\d{1,2}[/⁄]\d{1,2})", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<whole>[0-9]{1,4}(?:[.,][0-9]{1,2})?)(?![/⁄])(?:[ \u00a0]?(?<part>[½¼¾⅛⅜⅝⅞])|[ -](?<part>[0-9]{1,2}[/⁄][0-9]{1,2}))?|(?<part>[½¼¾⅛⅜⅝⅞]|[0-9]{1,2}[/⁄][0-9]{1,2})", RegexOptions.CultureInvariant)]
     private static partial Regex Number();
 
     [GeneratedRegex("cm|centim", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Centimetres();
 
-    [GeneratedRegex(@"\bin(?:s|ch|ches)?\b|(?<=\d|\s|[½¼¾])(?:in|inch|inches|ins)\b|""|″|”", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\bin(?:s|ch|ches)?\b|(?<=[0-9]|\s|[½¼¾])(?:in|inch|inches|ins)\b|""|″|”", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Inches();
 
     private static Regex About() => AboutPattern;

@@ -37,5 +37,5 @@ internal sealed partial record StatedMultiple(long Of, long Plus, long Extra)
     private static Regex Form() => FormPattern;
 
     // Without backtracking: linear in the text, so that no text needs a time limit.
-    private static readonly Regex FormPattern = new(@"^\W*(?:(?:a\s+)?multiples?\s+of\s+)?(?<of>\d{1,4})" + Unit + @"(?:\s*(?:\+|plus)\s*(?<plus>\d{1,4})" + Unit + @")?(?:[\s,;\(]*(?:and\s+)?(?:\+|plus|add)\s*(?<extra>\d{1,3})" + Unit + @"(?:\s*(?:for|to)\b[^.]*)?)?[\s\).]*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking);
+    private static readonly Regex FormPattern = new(@"^\W*(?:(?:a\s+)?multiples?\s+of\s+)?(?<of>[0-9]{1,4})" + Unit + @"(?:\s*(?:\+|plus)\s*(?<plus>[0-9]{1,4})" + Unit + @")?(?:[\s,;\(]*(?:and\s+)?(?:\+|plus|add)\s*(?<extra>[0-9]{1,3})" + Unit + @"(?:\s*(?:for|to)\b[^.]*)?)?[\s\).]*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.NonBacktracking);
 }

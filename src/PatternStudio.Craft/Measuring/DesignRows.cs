@@ -39,6 +39,6 @@ internal sealed partial class DesignRows(CheckedPattern pattern, int size, Stitc
             ? int.Parse(match.Groups["n"].Value, CultureInfo.InvariantCulture)
             : null;
 
-    [GeneratedRegex(@"(?:multiple|mult)\D{0,12}(?<n>\d{1,4})|^\s*(?<n>\d{1,4})\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:multiple|mult)\D{0,12}(?<n>[0-9]{1,4})|^\s*(?<n>[0-9]{1,4})\b", RegexOptions.IgnoreCase)]
     private static partial Regex Multiples();
 }

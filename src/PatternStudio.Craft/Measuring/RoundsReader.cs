@@ -54,6 +54,6 @@ internal static partial class RoundsReader
 
     private static int Number(Group group) => int.TryParse(group.Value, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : 0;
 
-    [GeneratedRegex(@"^\s*(?:the\s+)?(?:(?:rnds?|rounds?)\.?\s+(?<a>\d+)(?:\s*(?:-|–|—|to|through|and|&)\s*(?<b>\d+))?|first\s+(?<n>\d+)\s+(?:rnds?|rounds?)\.?)\s*(?:=|:|,|is|are|measures?|to)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:the\s+)?(?:(?:rnds?|rounds?)\.?\s+(?<a>[0-9]{1,5})(?:\s*(?:-|–|—|to|through|and|&)\s*(?<b>[0-9]{1,5}))?|first\s+(?<n>[0-9]{1,5})\s+(?:rnds?|rounds?)\.?)\s*(?:=|:|,|is|are|measures?|to)", RegexOptions.IgnoreCase)]
     private static partial Regex Begins();
 }

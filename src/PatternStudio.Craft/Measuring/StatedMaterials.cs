@@ -35,13 +35,13 @@ public static partial class StatedMaterials
     private static partial Regex Materials();
 
     /// <summary>'50 g = 85 m / 93 yd', '85 m = 50 g'.</summary>
-    [GeneratedRegex(@"\d+(?:\.\d+)?\s*(?:g|oz)\s*[=/(]\s*\d+(?:\.\d+)?\s*(?:m|yd|yds)\b|\d+(?:\.\d+)?\s*(?:m|yd|yds)\s*[=/(]\s*\d+(?:\.\d+)?\s*(?:g|oz)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"[0-9]+(?:\.[0-9]+)?\s*(?:g|oz)\s*[=/(]\s*[0-9]+(?:\.[0-9]+)?\s*(?:m|yd|yds)\b|[0-9]+(?:\.[0-9]+)?\s*(?:m|yd|yds)\s*[=/(]\s*[0-9]+(?:\.[0-9]+)?\s*(?:g|oz)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Balls();
 
     /// <summary>'(worsted, 4; …)', 'DK, 3', 'medium (4)'.</summary>
     [GeneratedRegex(@"\b(?:lace|thread|fingering|sock|baby|super fine|fine|sport|dk|light|light worsted|worsted|medium|aran|afghan|bulky|chunky|super bulky|roving|jumbo)\s*(?:weight)?\s*[,(\[#]+\s*(?:weight\s*|cyc\s*|no\.?\s*)?(?<n>[0-7])\b", RegexOptions.IgnoreCase)]
     private static partial Regex Weights();
 
-    [GeneratedRegex(@"(?<n>\d+(?:[.,]\d+)?)\s*mm\b(?=[^\n]{0,30}hook)|hook[^\n]{0,20}?(?<n>\d+(?:[.,]\d+)?)\s*mm\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<n>[0-9]+(?:[.,][0-9]+)?)\s*mm\b(?=[^\n]{0,30}hook)|hook[^\n]{0,20}?(?<n>[0-9]+(?:[.,][0-9]+)?)\s*mm\b", RegexOptions.IgnoreCase)]
     private static partial Regex Hooks();
 }

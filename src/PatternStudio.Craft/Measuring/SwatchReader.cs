@@ -221,6 +221,6 @@ internal sealed partial class SwatchReader(string text, Terminology terms)
 
     private string Words(int at) => MeasureReader.Words(text, tokens[at].Span);
 
-    [GeneratedRegex(@"^(?:rows?|r|rnds?|rounds?)\.?\s+(?<a>\d{1,5})(?:\s*(?:-|–|to|and|&)\s*(?<b>\d{1,5})\b(?!\s*(?:cm|mm|in|g|oz|st|sts|row|rows)\b))?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:rows?|r|rnds?|rounds?)\.?\s+(?<a>[0-9]{1,5})(?:\s*(?:-|–|to|and|&)\s*(?<b>[0-9]{1,5})\b(?!\s*(?:cm|mm|in|g|oz|st|sts|row|rows)\b))?", RegexOptions.IgnoreCase)]
     private static partial Regex RowsNamed();
 }

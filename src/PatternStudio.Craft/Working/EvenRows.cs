@@ -35,6 +35,6 @@ internal static partial class EvenRows
         return [new StitchStep(kind, SizedNumber.Of(1), null, each, words)];
     }
 
-    [GeneratedRegex(@"^(?:then )?(?:continue |cont )?(?:to )?(?:work |working )?(?:(\d{1,3}) (?:rows?|rnds?|rounds?) |an? row |one row )?(?:even|evenly)\b(?! spaced)(?!,? (?:for|until|till|to)\b)")]
+    [GeneratedRegex(@"^(?:then )?(?:continue |cont )?(?:to )?(?:work |working )?(?:([0-9]{1,3}) (?:rows?|rnds?|rounds?) |an? row |one row )?(?:even|evenly)\b(?! spaced)(?!,? (?:for|until|till|to)\b)")]
     private static partial Regex Words();
 }

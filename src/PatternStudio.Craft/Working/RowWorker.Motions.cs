@@ -98,10 +98,10 @@ internal sealed partial class RowWorker
         _ => new StitchId("cluster"),
     };
 
-    [GeneratedRegex(@"\bof (?:the )?(\d{1,3})(?:st|nd|rd|d|th) (?:row|round)\b")]
+    [GeneratedRegex(@"\bof (?:the )?([0-9]{1,3})(?:st|nd|rd|d|th) (?:row|round)\b")]
     private static partial Regex FurtherDown();
 
-    [GeneratedRegex(@"\b(\d{1,2})(?:st|nd|rd|d|th) .*from (?:the )?(?:hook|needle)\b")]
+    [GeneratedRegex(@"\b([0-9]{1,2})(?:st|nd|rd|d|th) .*from (?:the )?(?:hook|needle)\b")]
     private static partial Regex FromHook();
 
     [GeneratedRegex(@"\b(?:1st|first)\b")]

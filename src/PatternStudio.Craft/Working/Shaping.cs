@@ -49,7 +49,7 @@ internal sealed partial record Shaping(ShapingPlace Place, int Number, bool Decr
 
     private static int ToNumber(string digits) => int.Parse(digits, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^(\d{1,2}) (?:sts?|stitch(?:es)?) in (?:1|one|the) (?:st |stitch )?(?:in )?(?:the )?(?:cent(?:er|re)|middle) .*\beach\b")]
+    [GeneratedRegex(@"^([0-9]{1,2}) (?:sts?|stitch(?:es)?) in (?:1|one|the) (?:st |stitch )?(?:in )?(?:the )?(?:cent(?:er|re)|middle) .*\beach\b")]
     private static partial Regex AtCentres();
 
     [GeneratedRegex(@"\b(inc|increas\w*|widen\w*|dec|decreas\w*|narrow\w*)\b")]
@@ -61,21 +61,21 @@ internal sealed partial record Shaping(ShapingPlace Place, int Number, bool Decr
     [GeneratedRegex(@"\b(needed|gradual\w*|necessary|about|usual|directed|repeat|always|until|between|middle|center|centre)\b")]
     private static partial Regex Open();
 
-    [GeneratedRegex(@"\bevery (?:other|(\d{1,3})(?:st|nd|rd|d|th))\b")]
+    [GeneratedRegex(@"\bevery (?:other|([0-9]{1,3})(?:st|nd|rd|d|th))\b")]
     private static partial Regex Every();
 
-    [GeneratedRegex(@"\b(\d{1,3}) times (?:at|around) each end\b")]
+    [GeneratedRegex(@"\b([0-9]{1,3}) times (?:at|around) each end\b")]
     private static partial Regex TimesAtEachEnd();
 
-    [GeneratedRegex(@"\bof the (\d{1,3}) [a-z. ]+(?:at|around) each end\b")]
+    [GeneratedRegex(@"\bof the ([0-9]{1,3}) [a-z. ]+(?:at|around) each end\b")]
     private static partial Regex OfThoseAtEachEnd();
 
-    [GeneratedRegex(@"\b(\d{1,3}) [a-z. ]*evenly spaced at each end\b")]
+    [GeneratedRegex(@"\b([0-9]{1,3}) [a-z. ]*evenly spaced at each end\b")]
     private static partial Regex Spread();
 
     [GeneratedRegex(@"\b(?:at|on) (?:the )?(?:beginning and end|beg and end|both ends|each end|each side|both sides)\b")]
     private static partial Regex Ends();
 
-    [GeneratedRegex(@"\d{1,3}")]
+    [GeneratedRegex(@"[0-9]{1,3}")]
     private static partial Regex First();
 }

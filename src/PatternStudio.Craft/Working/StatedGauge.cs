@@ -23,9 +23,9 @@ internal static partial class StatedGauge
 
     private static double Parse(string number) => double.Parse(number.Replace(',', '.'), CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"(?<n>\d+(?:[.,]\d+)?)\s*(?:rows|rnds|rounds)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<n>[0-9]+(?:[.,][0-9]+)?)\s*(?:rows|rnds|rounds)", RegexOptions.IgnoreCase)]
     private static partial Regex Rows();
 
-    [GeneratedRegex(@"(?:=|to|over|per|in|is|measures?)\s*(?:\d+(?:[.,]\d+)?\s*(?:cm|in|""|”)?\s*[x×]\s*)?(?<n>\d+(?:[.,]\d+)?)\s*(?<unit>cm|in\b|inch|""|”)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:=|to|over|per|in|is|measures?)\s*(?:[0-9]+(?:[.,][0-9]+)?\s*(?:cm|in|""|”)?\s*[x×]\s*)?(?<n>[0-9]+(?:[.,][0-9]+)?)\s*(?<unit>cm|in\b|inch|""|”)", RegexOptions.IgnoreCase)]
     private static partial Regex Over();
 }

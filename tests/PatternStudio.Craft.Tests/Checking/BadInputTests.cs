@@ -20,6 +20,13 @@ public sealed class BadInputTests
         Assert.Equal([FindingCodes.NotText], Texts.Codes(Encoding.UTF8.GetString(bytes)));
     }
 
+    /// <summary>Digits of other scripts are no numbers here; nothing is thrown for them.</summary>
+    [Theory]
+    [InlineData("Gauge: 13 sts and 9 rows = 10\u0665 cm (4 in) in pattern.")]
+    [InlineData("Size: 2\u0660 cm (8 in) wide, multiple of \u0664 + \u0662.")]
+    [InlineData("Row 2: Increase in every \u0663th sc, then work \u0662 rows even.")]
+    public void Digits_of_other_scripts_are_read_as_words(string line) => Assert.NotNull(PatternCheck.Check(line + "\n" + Texts.TenSc));
+
     [Fact]
     public void Five_megabytes_are_too_large()
     {

@@ -25,7 +25,7 @@ internal static class Wording
     public static TextEdit? ReplaceOnce(SourceText source, TextSpan span, string old, string words)
     {
         if (old.Length == 0 || words.Length == 0) return null;
-        MatchCollection places = Regex.Matches(source.Slice(span), $@"(?<![\w.]){Regex.Escape(old)}(?![\w]|\.\d)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        MatchCollection places = Regex.Matches(source.Slice(span), $@"(?<![\w.]){Regex.Escape(old)}(?![\w]|\.[0-9])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
         return places.Count == 1 ? Replace(new TextSpan(span.Start + places[0].Index, places[0].Length), places[0].Value, words) : null;
     }
 }

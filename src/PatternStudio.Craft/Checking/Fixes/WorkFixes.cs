@@ -23,7 +23,7 @@ internal static class WorkFixes
     private static TextEdit? Renumber(SourceText source, Mishap mishap)
     {
         string after = source.Content[mishap.Span.End..];
-        System.Text.RegularExpressions.Match next = System.Text.RegularExpressions.Regex.Match(after, @"^\W*(?:row|rnd|round)s?\s+(\d+)", System.Text.RegularExpressions.RegexOptions.IgnoreCase | System.Text.RegularExpressions.RegexOptions.Multiline | System.Text.RegularExpressions.RegexOptions.CultureInvariant);
+        System.Text.RegularExpressions.Match next = System.Text.RegularExpressions.Regex.Match(after, @"^\W*(?:row|rnd|round)s?\s+([0-9]+)", System.Text.RegularExpressions.RegexOptions.IgnoreCase | System.Text.RegularExpressions.RegexOptions.Multiline | System.Text.RegularExpressions.RegexOptions.CultureInvariant);
         return next.Success && long.TryParse(next.Groups[1].Value, out long number) && number == mishap.Wanted + 1
             ? Wording.ReplaceNumber(source, mishap.Span, mishap.Found, mishap.Wanted)
             : null;

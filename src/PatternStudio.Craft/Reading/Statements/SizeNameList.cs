@@ -13,6 +13,6 @@ internal static partial class SizeNameList
         return [match.Groups[1].Value.Trim(), .. match.Groups[2].Captures.SelectMany(list => list.Value.Split([',', '/'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))];
     }
 
-    [GeneratedRegex(@"^\s*([\p{L}\d][\p{L}\d \-–/]{0,40}?)\s*(?:[\(\[\{]([^\)\]\}]{1,200})[\)\]\}]\s*)+", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^\s*([\p{L}0-9][\p{L}0-9 \-–/]{0,40}?)\s*(?:[\(\[\{]([^\)\]\}]{1,200})[\)\]\}]\s*)+", RegexOptions.CultureInvariant)]
     private static partial Regex Names();
 }
