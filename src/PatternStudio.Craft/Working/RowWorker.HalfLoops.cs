@@ -18,7 +18,7 @@ internal sealed partial class RowWorker
 
     /// <summary>True where this round ends so. To be asked when it is worked.</summary>
     public bool EndsInLoop => GoesAround && !Joined && course is { Turned: false } && builder.Last is { Kind: CellKind.Stitch, Feet: [var foot] } closing && context.Traits(closing.Stitch).Height >= 2
-        && builder.BeforeLast is { Kind: CellKind.Chains } && (foot.Row == 0 || foot == StartFoot() || foot == middleOfLoop);
+        && builder.BeforeLast is { Kind: CellKind.Chains } && (foot.Row == 0 || foot == builder.FirstFoot || foot == middleOfLoop || closedRound && foot == StartFoot());
 
     /// <summary>A round that goes on with a chain from the middle of the loop below has taken that loop; one that begins with stitches 'in each loop' has not.</summary>
     private void BeginInLoop(EquatableArray<Step> all)

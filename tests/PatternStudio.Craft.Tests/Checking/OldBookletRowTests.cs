@@ -40,6 +40,11 @@ public sealed class OldBookletRowTests
         Assert.Equal(4, result.Pattern.Source.Locate(finding.Span.Start).Line);
     }
 
+    /// <summary>Half the stitches each round, 12, 6, 3: that a spiral's last hdc stands in the last stitch below does not make it the other half of a loop.</summary>
+    [Fact]
+    public void A_spiral_of_hdc_and_chains_ends_in_a_stitch() =>
+        Assert.Equal("12 6 3", Totals("Rnd 1: 12 sc in magic ring. (12 sc)\nRnd 2: *Ch 2, sk next st, hdc in next st; rep from * around. (6 sts, 6 ch-2 sps)\nRnd 3: Rep Rnd 2. (3 sts, 3 ch-2 sps)"));
+
     /// <summary>Rows 3 to 8 are Row 2 again, as the 9 that follows tells: ten each, then twice ten.</summary>
     [Fact]
     public void The_number_of_the_next_row_tells_how_often_a_row_is_repeated()
