@@ -31,7 +31,7 @@ internal static partial class EvenRows
     public static EquatableArray<Step>? Steps(StitchId? stitch, TextSpan words)
     {
         if (stitch is not { } kind) return null;
-        var each = new Placement(PlaceChoice.Each, PlaceKind.Of(kind), words) { Extent = new Extent(ExtentKind.ToEnd, words) };
+        var each = Placement.EachToEnd(PlaceKind.Of(kind), words);
         return [new StitchStep(kind, SizedNumber.Of(1), null, each, words)];
     }
 

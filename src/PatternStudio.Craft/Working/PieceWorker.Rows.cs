@@ -209,18 +209,18 @@ internal sealed partial class PieceWorker
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
         Course? course = below is null or { Length: 0 } ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
-        var worker = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, Section = section, OnSample = onSample };
+        RowWorker worker = Begin(onSample);
         worker.StartAt(startAt);
         Mishap? mishap = worker.Work(own);
         if (around && UnderstoodRepeat(own) is { } all && (mishap is null && worker.LeavesPlaces || mishap?.Kind == MishapKind.LeftOver))
         {
-            var again = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, Section = section };
+            RowWorker again = Begin(onSample: false);
             if (again.Work(all) is null && !again.LeavesPlaces) (worker, mishap) = (again, null);
             else mishap = new Mishap(MishapKind.CannotWork, own[0].Span);
         }
         if (around && mishap?.Kind == MishapKind.CannotWork && RowWorker.LotsIntoLoops(own) is { } lots)
         {
-            var again = new RowWorker(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, Section = section };
+            RowWorker again = Begin(onSample: false);
             if (again.Work(lots) is null && !again.LeavesSpaces) (worker, mishap) = (again, null);
         }
         // Over a sample nobody can tell a wrong number from a wrong length: only what comes out without a rest is taken.
@@ -228,6 +228,8 @@ internal sealed partial class PieceWorker
         EquatableArray<Run> runs = worker.Built.Build();
         var made = new WorkMemo.Made(runs, new Tally(runs, context.Conventions), mishap, worker.Colour, worker.FastenedOff, worker.Joined, worker.Passed, worker.StoppedAt, worker.EndsInLoop);
         return deeper ? made : memo.Keep(key, made);
+
+        RowWorker Begin(bool onSample) => new(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, Section = section, OnSample = onSample };
     }
 
     /// <summary>

@@ -69,9 +69,9 @@ internal sealed class SpaceRelaxation
                     right[2][nodes[i]] += shares[i] * dz * scale;
                 }
             }
-            Solve(X, right[0], diagonal, steps, false);
-            Solve(Y, right[1], diagonal, steps, false);
-            Solve(Z, right[2], diagonalOfHeight, steps, true);
+            ConjugateGradients.Solve(Multiply, X, right[0], diagonal, steps);
+            ConjugateGradients.Solve(Multiply, Y, right[1], diagonal, steps);
+            ConjugateGradients.Solve(MultiplyHeights, Z, right[2], diagonalOfHeight, steps);
         }
     }
 
@@ -95,7 +95,7 @@ internal sealed class SpaceRelaxation
         return sum;
     }
 
-    private void Multiply(double[] by, double[] product, bool height)
+    private void Multiply(double[] by, double[] product)
     {
         Array.Clear(product);
         for (int bar = 0; bar < net.Bars; bar++)
@@ -103,47 +103,18 @@ internal sealed class SpaceRelaxation
             double pull = net.Stiffness[bar] * Along(bar, by);
             for (int i = starts[bar]; i < starts[bar + 1]; i++) product[nodes[i]] += shares[i] * pull;
         }
-        if (!height) return;
+    }
+
+    /// <summary>Heights resist bending too.</summary>
+    private void MultiplyHeights(double[] by, double[] product)
+    {
+        Multiply(by, product);
         foreach ((int before, int at, int after) in bends)
         {
             double bend = Bending * ((2 * by[at]) - by[before] - by[after]);
             product[at] += 2 * bend;
             product[before] -= bend;
             product[after] -= bend;
-        }
-    }
-
-    private void Solve(double[] at, double[] right, double[] scale, int steps, bool height)
-    {
-        int count = at.Length;
-        var way = new double[count];
-        var product = new double[count];
-        var left = new double[count];
-        Multiply(at, product, height);
-        double energy = 0;
-        for (int i = 0; i < count; i++)
-        {
-            left[i] = right[i] - product[i];
-            way[i] = left[i] / scale[i];
-            energy += left[i] * way[i];
-        }
-        for (int step = 0; step < steps && energy > 1e-12 * count; step++)
-        {
-            Multiply(way, product, height);
-            double curvature = 0;
-            for (int i = 0; i < count; i++) curvature += way[i] * product[i];
-            if (curvature <= 0) break;
-            double length = energy / curvature;
-            double next = 0;
-            for (int i = 0; i < count; i++)
-            {
-                at[i] += length * way[i];
-                left[i] -= length * product[i];
-                next += left[i] * left[i] / scale[i];
-            }
-            double keep = next / energy;
-            for (int i = 0; i < count; i++) way[i] = (left[i] / scale[i]) + (keep * way[i]);
-            energy = next;
         }
     }
 }

@@ -113,43 +113,13 @@ internal sealed class Relaxation
         return (cos, sin);
     }
 
-    /// <summary>Conjugate gradients, preconditioned by the diagonal; gives the greatest move.</summary>
+    /// <summary>Gives the greatest move.</summary>
     private double Solve(double[] at, double[] right, int steps)
     {
-        int count = at.Length;
         var before = (double[])at.Clone();
-        var way = new double[count];
-        var product = new double[count];
-        var left = new double[count];
-        Multiply(at, product);
-        double energy = 0;
-        for (int i = 0; i < count; i++)
-        {
-            left[i] = right[i] - product[i];
-            way[i] = left[i] / diagonal[i];
-            energy += left[i] * way[i];
-        }
-        double first = energy;
-        for (int step = 0; step < steps && energy > 1e-12 * count && energy > first * 1e-8; step++)
-        {
-            Multiply(way, product);
-            double curvature = 0;
-            for (int i = 0; i < count; i++) curvature += way[i] * product[i];
-            if (curvature <= 0) break;
-            double length = energy / curvature;
-            double next = 0;
-            for (int i = 0; i < count; i++)
-            {
-                at[i] += length * way[i];
-                left[i] -= length * product[i];
-                next += left[i] * left[i] / diagonal[i];
-            }
-            double keep = next / energy;
-            for (int i = 0; i < count; i++) way[i] = (left[i] / diagonal[i]) + (keep * way[i]);
-            energy = next;
-        }
+        ConjugateGradients.Solve(Multiply, at, right, diagonal, steps, share: 1e-8);
         double most = 0;
-        for (int i = 0; i < count; i++) most = Math.Max(most, Math.Abs(at[i] - before[i]));
+        for (int i = 0; i < at.Length; i++) most = Math.Max(most, Math.Abs(at[i] - before[i]));
         return most;
     }
 

@@ -11,7 +11,6 @@ internal static class StatedCounts
     private static readonly Phrase Tail = new("in|total|all|made|remaining|left|counting|now|on|each|per|side|altogether|including|the|tch|row|rnd|around|across|ring|of|in|square|squares|corner|completed|complete");
     private static readonly Phrase Changed = new("increased|decreased|inc|dec|added|more|fewer");
     private static readonly Phrase WhatCounts = new("not? count|counting|including|includes|include|excluding|inclusive");
-    private static readonly Phrase OfMany = new("of #");
     private static readonly Phrase AtEndOf = new("at the? end of row|rnd #");
     private static readonly Phrase Lead = new("total|you|there|should|now|have|will|be|are|making|of|about|with|a|for|:");
 
@@ -73,13 +72,11 @@ internal static class StatedCounts
         cursor.Take(TokenKind.Hyphen);
         (CountedThing thing, PlaceKind? kind) = TakeThing(cursor);
         if (timesMany) thing = CountedThing.Other;
-        // '11 groups of 3 dc'
-        if (kind?.Noun == PlaceNoun.Group && cursor.Take(OfMany)) PlaceNouns.Take(cursor);
+        // '11 groups of 3 dc': the number is that of the groups.
+        if (kind?.Noun == PlaceNoun.Group && TakeOfMany(cursor) is not null) PlaceNouns.Take(cursor);
         int tail = cursor.At;
         while (cursor.Take(AtEndOf) || cursor.Take(Tail)) { }
-        // '4 groups of 3 tr': the number is that of the groups.
-        if (thing == CountedThing.Groups && cursor.Ahead(-1).IsWord("of") && Numbers.TakePlain(cursor) is not null) PlaceNouns.Take(cursor);
-        if (cursor.At > tail && (PerSide(cursor, tail) || IsChange(cursor, tail))) thing = CountedThing.Other;
+        if (cursor.At > tail && PerSide(cursor, tail)) thing = CountedThing.Other;
         // '14 sts, 2 sts increased': how many more, not how many there are.
         if (cursor.Take(Changed)) thing = CountedThing.Other;
         return new StatedItem(number, thing, kind, cursor.SpanFrom(from));
@@ -107,7 +104,16 @@ internal static class StatedCounts
     private static int? TakeLength(Cursor cursor)
     {
         int from = cursor.At;
-        if (cursor.TakeWord("of") && Numbers.TakePlain(cursor) is { } chains && cursor.TakeWord("ch")) return chains;
+        if (TakeOfMany(cursor) is { } chains && cursor.TakeWord("ch")) return chains;
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'of 3', 'of three': of how many each is.</summary>
+    private static int? TakeOfMany(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.TakeWord("of") && Numbers.TakePlain(cursor) is { } many) return many;
         cursor.At = from;
         return null;
     }
@@ -121,14 +127,6 @@ internal static class StatedCounts
     }
 
     private static bool IsTail(Cursor cursor) => cursor.Is(Tail);
-
-    /// <summary>'(24 sts increased in round)': how many more there are, not how many.</summary>
-    private static bool IsChange(Cursor cursor, int tail)
-    {
-        for (int i = tail; i < cursor.At; i++)
-            if (cursor.Context.Tokens[i].Word is "increase" or "increased" or "decreased") return true;
-        return false;
-    }
 
     private static bool PerSide(Cursor cursor, int tail)
     {

@@ -44,7 +44,7 @@ internal sealed class DocumentReader(ReadingContext context)
     private void ReadLine(Cursor cursor, Block block, Block? following)
     {
         context.Document.CloseSection(block.AfterBlank && PieceHeadings.Take(new Cursor(context, cursor.At, cursor.End)) is not null);
-        bool openChain = cursor.Is(ChainMultiple) && !(following is { Heading: null } next && MakesChain(next));
+        bool openChain = Statements.Labels.StatesChainMultiple(cursor) && !(following is { Heading: null } next && MakesChain(next));
         if (FrontMatter(cursor, block))
         {
             // 'Ch a multiple of 6 + 2.' states the multiple; where no chain of a length follows, it is the foundation as well.
@@ -69,7 +69,6 @@ internal sealed class DocumentReader(ReadingContext context)
         return false;
     }
 
-    private static readonly Phrase ChainMultiple = new("ch a? loosely? any? multiple of");
     private static readonly Phrase ChainOfLength = new("ch #");
 
     /// <summary>A heading directly above an instruction names a piece; with a blank line after it, the first one is the title.</summary>

@@ -91,7 +91,7 @@ internal static class OpenFoundations
     private static RowInstruction OneInEach(Cursor cursor, RowHeading heading, StitchId stitch, int from)
     {
         Text.TextSpan span = cursor.SpanFrom(from);
-        var each = new Placement(PlaceChoice.Each, PlaceKind.AnyStitch, span) { Extent = new Extent(ExtentKind.ToEnd, span) };
+        var each = Placement.EachToEnd(PlaceKind.AnyStitch, span);
         return new RowInstruction(heading, [new StitchStep(stitch, SizedNumber.Of(1, new Text.TextSpan(span.Start, 0)), null, each, span)], null, heading.Span.Through(span));
     }
 }

@@ -59,7 +59,7 @@ internal static class RowEnds
         if (heading.Numbering == RowNumbering.None || only < 0 || steps.FindLastIndex(IsWorking) != only || steps[only] is not StitchStep { Where: null, Count: null, ChainsBetween: null } step) return;
         if (step.Stitch == StitchId.SlipStitch || Vocabulary.Standard.Find(step.Stitch) is not { Takes: 1 }) return;
         TextSpan understood = new(step.Span.End, 0);
-        steps[only] = step with { Where = new Placement(PlaceChoice.Each, PlaceKind.AnyStitch, understood) { Extent = new Extent(ExtentKind.ToEnd, understood) } };
+        steps[only] = step with { Where = Placement.EachToEnd(PlaceKind.AnyStitch, understood) };
     }
 
     private static bool IsWorking(Step step) => step is not (ChainStep or TurnStep or DoNotTurnStep or JoinStep or DoNotJoinStep or FastenOffStep or ColourStep or MarkerStep or RemarkStep);

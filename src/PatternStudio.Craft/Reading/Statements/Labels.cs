@@ -48,11 +48,14 @@ internal static class Labels
     private static readonly Phrase ChainMultiple = new("ch a? loosely? any? multiple of");
     private static readonly Phrase MultipleOf = new("multiple of");
 
+    /// <summary>True at 'Ch a multiple of 6 + 2'.</summary>
+    public static bool StatesChainMultiple(Cursor cursor) => cursor.Is(ChainMultiple);
+
     /// <summary>Takes a label; the words after it stay. Null where none stands here.</summary>
     public static Label? Take(Cursor cursor)
     {
         int from = cursor.At;
-        if (cursor.Is(MultipleOf) || cursor.Is(ChainMultiple)) return new Label(StatementKind.Multiple);
+        if (cursor.Is(MultipleOf) || StatesChainMultiple(cursor)) return new Label(StatementKind.Multiple);
         foreach ((Phrase words, Label label) in All)
         {
             if (cursor.Take(words) && TakeAside(cursor) && (cursor.AtEnd || cursor.Kind is TokenKind.Colon or TokenKind.Dot or TokenKind.Dash or TokenKind.Semicolon))

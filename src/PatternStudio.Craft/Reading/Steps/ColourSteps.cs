@@ -118,16 +118,18 @@ internal static class ColourSteps
     /// <summary>'Row 1: A – sc in …', 'Rnd 2: MC: …': the yarn, then a mark.</summary>
     private static bool ReadLabel(Cursor cursor, StepList steps, int from)
     {
-        if (steps.Count > 0 || cursor.Raw is not ("MC" or "CC" or "A" or "B" or "C" or "D" or "CC1" or "CC2" or "CC3") || cursor.Ahead(1).Kind is not (TokenKind.Dash or TokenKind.Colon)) return false;
+        if (steps.Count > 0 || !IsLetterOfYarn(cursor) || cursor.Ahead(1).Kind is not (TokenKind.Dash or TokenKind.Colon)) return false;
         cursor.At++;
         steps.Add(new ColourStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
         return true;
     }
 
+    private static bool IsLetterOfYarn(Cursor cursor) => cursor.Raw is "MC" or "CC" or "A" or "B" or "C" or "D" or "CC1" or "CC2" or "CC3";
+
     /// <summary>'sc 8 MC, sc 4 CC': the yarn's letters alone behind the stitches.</summary>
     private static bool ReadLetters(Cursor cursor, StepList steps, int from)
     {
-        if (steps.Last is not StitchStep || from == cursor.Start || cursor.Context.Tokens[from - 1].Kind is not (TokenKind.Word or TokenKind.Number) || cursor.Raw is not ("MC" or "CC" or "A" or "B" or "C" or "D" or "CC1" or "CC2" or "CC3")) return false;
+        if (steps.Last is not StitchStep || from == cursor.Start || cursor.Context.Tokens[from - 1].Kind is not (TokenKind.Word or TokenKind.Number) || !IsLetterOfYarn(cursor)) return false;
         cursor.At++;
         if (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind is not (TokenKind.Open or TokenKind.Close or TokenKind.Star)) return false;
         AddColour(cursor, steps, from, cursor.Slice(from, cursor.At));

@@ -12,8 +12,7 @@ internal static class EachKindSteps
     /// <summary>Makes one of the last two steps, where each is worked into every place of another kind.</summary>
     public static void Join(StepList steps)
     {
-        // '…, 2 chain between': told for the whole row, with the chain between any two of them.
-        if (steps.Count < 2 || steps.Steps[^1] is StitchStep { ChainsBetween: not null } || PlaceOf(steps.Steps[^2]) is not { Extent: null } first || PlaceOf(steps.Steps[^1]) is not { } second || first.Kind == second.Kind || first.Kind.Noun == PlaceNoun.AnyStitch) return;
+        if (steps.Count < 2 || PlaceOf(steps.Steps[^2]) is not { Extent: null } first || PlaceOf(steps.Steps[^1]) is not { } second || first.Kind == second.Kind || first.Kind.Noun == PlaceNoun.AnyStitch) return;
         TextSpan span = steps.Steps[^2].Span.Through(steps.Steps[^1].Span);
         var either = new EitherStep(AtNext(steps.Steps[^2], first), AtNext(steps.Steps[^1], second), span);
         steps.Wrap(steps.Count - 2, new RepeatStep([either], second.Extent ?? new Extent(ExtentKind.ToEnd, new TextSpan(span.End, 0)), RepeatMark.Brackets, span));

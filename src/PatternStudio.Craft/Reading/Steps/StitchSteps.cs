@@ -60,7 +60,7 @@ internal static class StitchSteps
         if (cursor.Take(EvenIn) && cursor.TakeStitch() is { } stitch && stitch != StitchId.Chain)
         {
             TextSpan understood = new(cursor.SpanFrom(from).End, 0);
-            return new StitchStep(stitch, SizedNumber.Of(1, understood), null, TakeSweep(cursor) ?? new Placement(PlaceChoice.Each, PlaceKind.AnyStitch, understood) { Extent = new Extent(ExtentKind.ToEnd, understood) }, cursor.SpanFrom(from));
+            return new StitchStep(stitch, SizedNumber.Of(1, understood), null, TakeSweep(cursor) ?? Placement.EachToEnd(PlaceKind.AnyStitch, understood), cursor.SpanFrom(from));
         }
         cursor.At = from;
         return null;
@@ -74,7 +74,7 @@ internal static class StitchSteps
             TextSpan understood = new(cursor.SpanFrom(from).End, 0);
             Placement? where = Placements.Take(cursor);
             where ??= TakeSweep(cursor) is { } sweep ? sweep with { Further = FurtherWords.Take(cursor) } : null;
-            where ??= new Placement(PlaceChoice.Each, PlaceKind.AnyStitch, understood) { Extent = new Extent(ExtentKind.ToEnd, understood), Further = FurtherWords.Take(cursor) };
+            where ??= Placement.EachToEnd(PlaceKind.AnyStitch, understood) with { Further = FurtherWords.Take(cursor) };
             return new StitchStep(stitch, SizedNumber.Of(1, understood), null, where, cursor.SpanFrom(from));
         }
         cursor.At = from;
@@ -121,7 +121,7 @@ internal static class StitchSteps
         if (ChainsBetweenWords.Take(cursor) is { } chains) return TakeSpaced(cursor, from, number, stitch, chains);
         if (TakeCountAfter(cursor, stitch) is { } after && number is null) return new StitchStep(stitch, null, after, null, cursor.SpanFrom(from));
         if (TakeSweep(cursor) is { } sweep) return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, sweep, cursor.SpanFrom(from));
-        if (number is null && IsClose(cursor, from)) return new StitchStep(stitch, SizedNumber.Of(1, understood), null, CloseRow(understood), cursor.SpanFrom(from));
+        if (number is null && IsClose(cursor, from)) return new StitchStep(stitch, SizedNumber.Of(1, understood), null, Placement.EachToEnd(new PlaceKind(PlaceNoun.StitchOrChain), understood), cursor.SpanFrom(from));
         return number is null
             ? new StitchStep(stitch, SizedNumber.Of(1, understood), null, null, cursor.SpanFrom(from))
             : new StitchStep(stitch, null, number, null, cursor.SpanFrom(from));
@@ -129,9 +129,6 @@ internal static class StitchSteps
 
     /// <summary>'Close double crochet.': a row without gaps, one in each stitch and each chain.</summary>
     private static bool IsClose(Cursor cursor, int from) => cursor.Context.Tokens[from].IsWord("close") && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind));
-
-    private static Placement CloseRow(TextSpan understood) =>
-        new(PlaceChoice.Each, new PlaceKind(PlaceNoun.StitchOrChain), understood) { Extent = new Extent(ExtentKind.ToEnd, understood) };
 
     /// <summary>'10 doubles in 10 stitches', '3 treble in the 3 following stitches': one in each, as old books say it.</summary>
     private static bool IsOneForEach(Cursor cursor, SizedNumber? number, Placement where) =>

@@ -114,4 +114,8 @@ public sealed record Placement(PlaceChoice Choice, PlaceKind Kind, TextSpan Span
 
     /// <summary>Another placement that the same words add: 'in next 3 sc and in ch-2 sp'. Worked after this one.</summary>
     public Placement? And { get; init; }
+
+    /// <summary>'in each … to the end': what words that name no place ('work even', a lone stitch) mean.</summary>
+    /// <param name="span">The words that say it, or the empty span behind them where it is understood.</param>
+    public static Placement EachToEnd(PlaceKind kind, TextSpan span) => new(PlaceChoice.Each, kind, span) { Extent = new Extent(ExtentKind.ToEnd, span) };
 }
