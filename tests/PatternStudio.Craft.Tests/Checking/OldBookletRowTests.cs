@@ -45,6 +45,11 @@ public sealed class OldBookletRowTests
     public void A_spiral_of_hdc_and_chains_ends_in_a_stitch() =>
         Assert.Equal("12 6 3", Totals("Rnd 1: 12 sc in magic ring. (12 sc)\nRnd 2: *Ch 2, sk next st, hdc in next st; rep from * around. (6 sts, 6 ch-2 sps)\nRnd 3: Rep Rnd 2. (3 sts, 3 ch-2 sps)"));
 
+    /// <summary>'12 sts increased in round' says how many more there are: neither the row's count nor words that can't be followed.</summary>
+    [Fact]
+    public void What_a_round_adds_is_no_count_of_it() =>
+        Assert.Equal("12 24 24", Totals("Rnd 1: 12 sc in magic ring. (12 sc)\nRnd 2: 2 sc in each st around. (12 sts increased in round)\nRnd 3: Sc in each st around. (24 sts)"));
+
     /// <summary>Rows 3 to 8 are Row 2 again, as the 9 that follows tells: ten each, then twice ten.</summary>
     [Fact]
     public void The_number_of_the_next_row_tells_how_often_a_row_is_repeated()

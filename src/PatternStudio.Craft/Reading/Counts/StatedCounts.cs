@@ -75,10 +75,10 @@ internal static class StatedCounts
         // '11 groups of 3 dc': the number is that of the groups.
         if (kind?.Noun == PlaceNoun.Group && TakeOfMany(cursor) is not null) PlaceNouns.Take(cursor);
         int tail = cursor.At;
-        while (cursor.Take(AtEndOf) || cursor.Take(Tail)) { }
-        if (cursor.At > tail && PerSide(cursor, tail)) thing = CountedThing.Other;
-        // '14 sts, 2 sts increased': how many more, not how many there are.
-        if (cursor.Take(Changed)) thing = CountedThing.Other;
+        // '14 sts, 2 sts increased', '24 sts increased in round': how many more, not how many there are.
+        bool change = false;
+        while (cursor.Take(AtEndOf) || cursor.Take(Tail) || cursor.Take(Changed) && (change = true)) { }
+        if (change || PerSide(cursor, tail)) thing = CountedThing.Other;
         return new StatedItem(number, thing, kind, cursor.SpanFrom(from));
     }
 
