@@ -3,7 +3,6 @@ using PatternStudio.Cli.Json;
 using PatternStudio.Cli.Printing;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
-using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Cli;
 
@@ -13,9 +12,9 @@ internal static class ScheduleCommand
     public static Command Create(Terminal terminal)
     {
         var file = PatternFile.Argument();
-        var swatch = new Option<string[]>("--swatch") { Description = "Your swatch, such as \"16 sts, 18 rows = 10 x 10 cm, 12 g\". Given again, further swatches; the first is the gauge.", HelpName = "SWATCH" };
+        var swatch = MeasuringOptions.Swatch();
         var yarn = new Option<string?>("--yarn") { Description = "The ball band, such as \"200 m = 100 g\".", HelpName = "YARN" };
-        var stated = new Option<bool>("--stated") { Description = "Without a swatch: use the gauge, ball and hook that the pattern states." };
+        var stated = MeasuringOptions.Stated();
         var speed = new Option<double?>("--speed") { Description = "Stitches that you work in a minute.", HelpName = "STITCHES" };
         var size = SizeOption.Create();
         var terms = TermsOption.Create("--terms", "Whose terms the pattern uses; found from the text where not given.");
@@ -24,11 +23,11 @@ internal static class ScheduleCommand
         var command = new Command("schedule", "Finished size and yarn, row by row, from your swatch.") { file, swatch, yarn, stated, speed, size, terms, json, csv };
         command.SetAction(call =>
         {
-            YarnLabel? label = Read(call.GetValue(yarn), YarnLabel.Parse, "--yarn");
+            YarnLabel? label = MeasuringOptions.Read(call.GetValue(yarn), YarnLabel.Parse, "--yarn");
             CheckedPattern pattern = PatternCheck.Check(PatternFile.Read(call.GetValue(file), terminal).Text, call.GetValue(terms));
-            Swatch[] measured = [.. (call.GetValue(swatch) ?? []).Select(text => Read(text, words => Swatch.Parse(words, pattern.Pattern.Terms.Terminology), "--swatch")!)];
+            MeasuringBasis basis = MeasuringOptions.Basis(pattern, call.GetValue(swatch), call.GetValue(stated), label);
             int index = SizeOption.Find(pattern, call.GetValue(size));
-            Measured<RowSchedule> schedule = RowSchedule.Compute(pattern, Basis(pattern, measured, label, call.GetValue(stated)) with { StitchesPerMinute = Speed(call.GetValue(speed)) }, index);
+            Measured<RowSchedule> schedule = RowSchedule.Compute(pattern, basis with { StitchesPerMinute = Speed(call.GetValue(speed)) }, index);
             if (!schedule.IsKnown) throw new Refusal(schedule.Trace);
             if (call.GetValue(csv)) terminal.Output.Write(ScheduleCsv.Write(schedule.Value));
             else if (call.GetValue(json)) terminal.Output.WriteLine(ScheduleJson.Write(schedule.Value, pattern, index));
@@ -38,20 +37,5 @@ internal static class ScheduleCommand
         return command;
     }
 
-    private static MeasuringBasis Basis(CheckedPattern pattern, Swatch[] swatches, YarnLabel? label, bool stated)
-    {
-        if (swatches.Length > 0 || !stated) return new MeasuringBasis(swatches.ToEquatableArray(), label);
-        MeasuringBasis said = StatedMaterials.Of(pattern);
-        return said with { Yarn = label ?? said.Yarn };
-    }
-
     private static double? Speed(double? speed) => speed is null or (> 0 and < 1000) ? speed : throw new Refusal("--speed: Give the stitches that you work in a minute, more than 0 and below 1000.");
-
-    private static T? Read<T>(string? words, Func<string, Parsed<T>> parse, string option)
-        where T : class
-    {
-        if (words is null) return null;
-        Parsed<T> parsed = parse(words);
-        return parsed.IsRead ? parsed.Value : throw new Refusal($"{option}: {parsed.Message}");
-    }
 }

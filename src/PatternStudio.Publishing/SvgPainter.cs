@@ -23,6 +23,17 @@ public static class SvgPainter
         return svg.Close();
     }
 
+    /// <summary>Paints a symbol of the key, as large as the words beside it: one stitch width is one em.</summary>
+    /// <returns>An SVG element that says nothing of its own to screen readers: its words stand beside it.</returns>
+    public static string PaintSymbol(IReadOnlyCollection<Shape> shapes)
+    {
+        ArgumentNullException.ThrowIfNull(shapes);
+        var svg = new SvgWriter("symbol");
+        svg.OpenSmall(shapes.Aggregate(Box.Empty, (box, shape) => box.With(shape.Bounds)).Grow(0.15));
+        svg.Shapes([.. shapes]);
+        return svg.Close();
+    }
+
     private static void PaintRow(SvgWriter svg, DrawnRow row)
     {
         svg.OpenGroup($"-p{row.Piece}r{row.Row}", SvgStyle.ClassOf(row.Tone), row.Label);

@@ -21,5 +21,7 @@ internal static class SvgStyle
         + ".tone-gap{color:#6b5900;stroke-width:1;stroke-dasharray:4 3}"
         + ".key{color:#222;stroke-width:1}";
 
-    public static string ClassOf(RowTone tone) => "tone-" + tone.ToString().ToLowerInvariant();
+    public static string ClassOf(RowTone tone) => "tone-" + NameOf(tone);
+
+    public static string NameOf(RowTone tone) => tone.ToString().ToLowerInvariant();
 }

@@ -19,6 +19,9 @@ internal sealed class SvgWriter(string id)
         string Millimetres(double stitches) => (stitches * stitchMillimetres).ToString("0.#", CultureInfo.InvariantCulture) + "mm";
     }
 
+    public void OpenSmall(Box bounds) => text.Append(CultureInfo.InvariantCulture,
+        $"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"symbol\" aria-hidden=\"true\" viewBox=\"{N(bounds.Left)} {N(bounds.Top)} {N(bounds.Width)} {N(bounds.Height)}\" width=\"{bounds.Width:0.##}em\" height=\"{bounds.Height:0.##}em\">");
+
     public string Close() => text.Append("</svg>\n").ToString();
 
     public void OpenGroup(string ending, string classes, string label) =>

@@ -113,7 +113,7 @@ public sealed class OtherCommandTests
     [Fact]
     public void A_chart_needs_a_file_that_can_be_written()
     {
-        Assert.Equal("Name the file to write: chart FILE -o OUT.svg.\n", Call.Reading(Samples.Scarf, "chart", "-").Error);
+        Assert.Equal("Name the file to write: chart FILE -o OUT.svg, or OUT.png, or OUT.pdf.\n", Call.Reading(Samples.Scarf, "chart", "-").Error);
         using var folder = new TemporaryFolder();
         Call call = Call.Reading(Samples.Scarf, "chart", "-", "-o", Path.Combine(folder.Path, "nowhere", "scarf.svg"));
         Assert.Equal(ExitCode.Unusable, call.ExitCode);

@@ -35,7 +35,6 @@ public sealed class SampleTests
         Assert.Equal(0, results.Errors);
         Assert.All(results.Sizes, size => Assert.Equal((size.Read.Rows, true), (size.Read.Checked, size.Read.Rows > 0)));
         Assert.All(results.Sizes, size => Assert.NotNull(size.Yarn));
-        Assert.All(results.Sizes, size => Assert.NotNull(size.ChartSvg));
     });
 
     /// <summary>The swatch and the pattern's statement of its size come from different hands; they may differ by a tenth.</summary>

@@ -62,7 +62,7 @@ public sealed class ScheduleResultsTests
         Measured<Needed> need = Array.TrueForAll(pieces, piece => piece.Yarn.IsKnown)
             ? Measured.Known(Need(pieces.Sum(piece => piece.Yarn.Value.Metres)), "by the swatch")
             : Measured.NotKnown<Needed>("no swatch");
-        var bare = new SizeResults("", default, [], [], null, null, null);
+        var bare = new SizeResults("", default, [], [], null, null);
         return new ScheduleResults(new RowSchedule(pieces.ToEquatableArray(), need), Label).AddTo(bare);
     }
 

@@ -1,218 +1,375 @@
-// Looking at a chart: nearer, farther, along, all of it. By wheel, drag, pinch, buttons and keys.
+// Looking at a chart: nearer, farther, along, all of it. By wheel, drag, pinch, buttons and keys; and from stitches to words and back.
 
-export function open(frame, keyPlace) {
-  return new Chart(frame, keyPlace);
+import { unpack } from "./chart-scene.js";
+import { Painter } from "./chart-paint.js";
+import { toSvg } from "./chart-print.js";
+import { Tiles } from "./chart-tiles.js";
+
+export function open(frame, list, server) { return new Chart(frame, list, server); }
+
+// A file that the server made of the drawing.
+export async function save(name, stream, type) {
+  const address = URL.createObjectURL(new Blob([await stream.arrayBuffer()], { type }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name.replace(/[\\/:*?"<>|]+/g, "-");
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
 
-// The key is drawn under the fabric, for print. On the screen it stands apart, as large as the words around it, however near one looks.
-function moveKey(svg, place) {
-  place.replaceChildren();
-  const first = svg?.querySelector("g.key");
-  if (!first) return;
-  const parts = [];
-  for (let part = first; part; part = part.nextElementSibling) parts.push(part);
-  const key = svg.cloneNode(false);
-  key.append(svg.querySelector("style").cloneNode(true), ...parts);
-  for (const name of ["role", "aria-labelledby"]) key.removeAttribute(name);
-  place.append(key);
-  const { x, y, width, height } = key.getBBox();
-  const pixels = 1.5; // for each unit of the drawing: its words are 9 units high
-  key.setAttribute("viewBox", `${x - 2} ${y - 2} ${width + 4} ${height + 4}`);
-  key.setAttribute("width", (width + 4) * pixels);
-  key.setAttribute("height", (height + 4) * pixels);
-}
+const nearest = 60; // pixels of a stitch width beyond which nothing more is to be seen
+const rest = 110; // milliseconds after which somebody has stopped zooming
 
 class Chart {
-  constructor(frame, keyPlace) {
-    this.frame = frame;
-    this.keyPlace = keyPlace;
+  constructor(frame, list, server) {
+    Object.assign(this, { frame, list, server, pointers: new Map(), findings: [], lit: [], rowsLit: [], caret: -1, stitch: -1, zoomedAt: -1000 });
+    this.canvas = frame.querySelector(".chart-canvas");
+    this.over = frame.querySelector(".chart-light");
+    this.says = frame.querySelector(".chart-says");
+    this.reads = frame.parentElement.querySelector("[role=status]");
+    this.paper = frame.parentElement.querySelector(".chart-print");
     this.stop = new AbortController();
-    this.pointers = new Map();
-    const on = (name, act, more) => frame.addEventListener(name, act, { signal: this.stop.signal, ...more });
+    const { signal } = this.stop;
+    const on = (name, act, more) => frame.addEventListener(name, act, { signal, ...more });
     on("keydown", e => this.key(e));
     on("wheel", e => this.wheel(e), { passive: false });
     on("pointerdown", e => this.down(e));
     on("pointermove", e => this.move(e));
     on("pointerup", e => this.up(e));
-    on("pointerleave", e => this.hover({ target: frame }));
+    on("pointerleave", e => { if (e.pointerType === "mouse") this.point(-1); });
     on("pointercancel", e => this.pointers.delete(e.pointerId));
-    window.addEventListener("studio:caret", e => this.light(e.detail.at), { signal: this.stop.signal });
-    this.refresh();
+    list.addEventListener("change", () => this.jump(Number(list.value)), { signal });
+    window.addEventListener("studio:caret", e => this.follow(e.detail.at), { signal });
+    window.addEventListener("beforeprint", () => { this.paper.innerHTML = this.scene ? toSvg(this.scene) : ""; }, { signal });
+    window.addEventListener("afterprint", () => this.paper.replaceChildren(), { signal });
+    this.sizes = new ResizeObserver(() => this.resize());
+    this.sizes.observe(frame);
+    this.scheme = new MutationObserver(() => this.recolour());
+    this.scheme.observe(document.documentElement, { attributes: true, attributeFilter: ["data-scheme"] });
+    document.fonts?.ready.then(() => this.begin());
+    this.recolour();
+  }
+
+  dispose() {
+    this.stop.abort();
+    this.sizes.disconnect();
+    this.scheme.disconnect();
+    cancelAnimationFrame(this.frameAsked);
+    this.tell(-1);
   }
 
   // Another drawing has come: whoever looked at all of it sees all of the new one, whoever looked nearer stays where they were.
-  refresh() {
-    const near = this.seen && this.fabric && this.seen.width < this.fabric.width * .99;
-    moveKey(this.svg, this.keyPlace);
-    this.fabric = null;
-    this.symbols = [...this.svg?.querySelectorAll("[data-from]") ?? []].map(symbol => ({ symbol, from: Number(symbol.dataset.from), to: Number(symbol.dataset.to) }));
-    this.lit = null;
-    this.lined = false;
-    this.showFound();
-    if (near) this.show();
+  async take(stream) {
+    const scene = await unpack(await stream.arrayBuffer());
+    const stays = this.scene && this.view && !this.whole;
+    this.scene = scene;
+    this.painter = new Painter(scene);
+    this.begin();
+    this.point(-1);
+    this.frame.dataset.stitches = scene.count;
+    this.listRows();
+    this.placeFindings();
+    this.follow(this.caret, true);
+    if (stays) this.show();
     else this.fit();
   }
 
-  dispose() { this.stop.abort(); }
+  // What was found in the words shows at the stitches that those words make, else at the end of the row that they call for.
+  found(findings) {
+    this.findings = findings;
+    this.placeFindings();
+    this.ask();
+  }
 
-  // The rows as drawn, for a list to jump from.
-  rows() {
-    return [...this.svg?.querySelectorAll("g[id][aria-label]:not(.key)") ?? []].map(row => ({ id: row.id, label: row.getAttribute("aria-label") }));
+  placeFindings() {
+    const scene = this.scene;
+    if (!scene) return;
+    for (const finding of this.findings) {
+      finding.stitches = scene.between(finding.from, Math.max(finding.to, finding.from + 1)).slice(0, 2000);
+      const row = finding.stitches.length ? null : scene.rowsAt(finding.from)[0];
+      if (row?.count) finding.stitches = [row.first + row.count - 1];
+      const first = finding.stitches[0];
+      finding.place = first >= 0 ? { x: scene.x[first], y: scene.y[first] }
+        : row && !row.marksBox.empty ? { x: row.marksBox.right, y: (row.marksBox.top + row.marksBox.bottom) / 2 } : null;
+    }
+    this.frame.dataset.found = this.findings.filter(finding => finding.place).length;
+  }
+
+  listRows() {
+    const chosen = document.createElement("option");
+    chosen.value = "-1";
+    this.list.replaceChildren(chosen, ...this.scene.rows.map((row, i) => new Option(row.says, i)));
+    this.list.closest("label").hidden = this.scene.rows.length < 2;
   }
 
   // Brings a row into view, as near as it fits.
-  jump(id) {
-    const row = this.svg?.getElementById(id);
-    const whole = this.whole();
-    if (!row || !whole?.width) return;
-    const { x, y, width, height } = row.getBBox();
-    const frame = this.frame.getBoundingClientRect();
-    const shape = frame.width / Math.max(1, frame.height);
-    const wide = Math.max(width * 1.1, height * shape * 1.6, whole.width / 200);
-    this.seen = { x: x + (width - wide) / 2, y: y + (height - wide / shape) / 2, width: wide, height: wide / shape };
+  jump(index) {
+    const row = this.scene?.rows[index];
+    if (!row) return;
+    const { clientWidth: wide, clientHeight: high } = this.frame;
+    const { left, top, right, bottom } = row.box;
+    const scale = this.within(Math.min(wide / ((right - left) * 1.1 + 2), high / ((bottom - top) * 1.6 + 4), 32));
+    // A row too long to be seen whole with its stitches is shown from where it begins.
+    const near = Math.max(scale, Math.min(8, this.within(8)));
+    const at = near > scale && row.count ? { x: this.scene.x[row.first], y: this.scene.y[row.first] } : { x: (left + right) / 2, y: (top + bottom) / 2 };
+    this.whole = false;
+    this.view = { scale: near, x: at.x - wide / near / 2, y: at.y - high / near / 2 };
+    this.rowsLit = [row];
     this.show();
-    for (const other of this.svg.querySelectorAll("g.jumped")) other.classList.remove("jumped");
-    row.classList.add("jumped");
-  }
-
-  // What was found in the words shows at the stitches that those words make.
-  found(findings) {
-    this.findings = findings;
-    this.showFound();
-  }
-
-  showFound() {
-    for (const { symbol, from, to } of this.symbols ?? [])
-      symbol.classList.toggle("found", (this.findings ?? []).some(finding => from < Math.max(finding.to, finding.from + 1) && finding.from < to));
-  }
-
-  get svg() { return this.frame.querySelector("svg"); }
-
-  whole() {
-    const svg = this.svg;
-    if (!svg) return null;
-    if (!this.fabric?.width) {
-      const { x, y, width, height } = svg.getBBox();
-      const edge = Math.max(width, height) * .02;
-      this.fabric = { x: x - edge, y: y - edge, width: width + 2 * edge, height: height + 2 * edge };
-    }
-    return { ...this.fabric };
   }
 
   fit() {
-    this.seen = this.whole();
+    const { clientWidth: wide, clientHeight: high } = this.frame;
+    if (!this.scene || !wide) return;
+    const { left, top, right, bottom } = this.scene.box;
+    this.whole = true;
+    const scale = Math.min(nearest, wide / ((right - left) * 1.04 + 1), high / ((bottom - top) * 1.04 + 1));
+    this.least = scale * .7;
+    this.view = { scale, x: (left + right) / 2 - wide / scale / 2, y: (top + bottom) / 2 - high / scale / 2 };
     this.show();
   }
 
-  show() {
-    if (!this.seen) return;
-    const { x, y, width, height } = this.seen;
-    this.svg.setAttribute("viewBox", `${x} ${y} ${width} ${height}`);
-    this.detail(width);
-  }
-
-  // From afar thousands of symbols are a grey surface and slow to move: each row is one line then.
-  detail(width) {
-    const far = this.symbols.length > 1500 && this.frame.clientWidth * 10 / width < 5;
-    if (far && !this.lined) this.line();
-    this.svg.classList.toggle("far", far);
-  }
-
-  line() {
-    this.lined = true;
-    for (const row of this.svg.querySelectorAll("g[id][aria-label]:not(.key)")) {
-      const places = [...row.querySelectorAll("path[data-from]")].map(symbol => /^M(-?[\d.]+) (-?[\d.]+)/.exec(symbol.getAttribute("d"))).filter(Boolean);
-      if (places.length < 2) continue;
-      const line = document.createElementNS("http://www.w3.org/2000/svg", "polyline");
-      line.setAttribute("class", "row-line");
-      line.setAttribute("points", places.map(([, x, y]) => `${x},${y}`).join(" "));
-      row.append(line);
-    }
-  }
-
-  ensure() { if (!this.seen?.width) this.fit(); return this.seen; }
+  within(scale) { return Math.min(nearest, Math.max(this.least ?? 0, scale)); }
 
   nearer(factor, point) {
-    if (!this.ensure()) return;
-    const whole = this.whole(), s = this.seen;
-    const width = Math.min(whole.width * 1.5, Math.max(whole.width / 200, s.width / factor));
-    const by = width / s.width;
-    const at = point ?? { x: s.x + s.width / 2, y: s.y + s.height / 2 };
-    this.seen = { x: at.x - (at.x - s.x) * by, y: at.y - (at.y - s.y) * by, width, height: s.height * by };
-    this.show();
+    if (!this.view) return;
+    const { clientWidth: wide, clientHeight: high } = this.frame, { scale, x, y } = this.view;
+    const at = point ?? { x: x + wide / scale / 2, y: y + high / scale / 2 };
+    const next = this.within(scale * factor);
+    this.whole = false;
+    if (point) this.zoomedAt = performance.now();
+    this.view = { scale: next, x: at.x - (at.x - x) * scale / next, y: at.y - (at.y - y) * scale / next };
+    this.along(0, 0);
   }
 
+  // Along by pixels. Something of the chart always stays in view.
   along(dx, dy) {
-    if (!this.ensure()) return;
-    const whole = this.whole(), s = this.seen;
-    const within = (value, least, most) => Math.min(most, Math.max(least, value));
-    s.x = within(s.x + dx, whole.x - s.width * .8, whole.x + whole.width - s.width * .2);
-    s.y = within(s.y + dy, whole.y - s.height * .8, whole.y + whole.height - s.height * .2);
+    if (!this.view) return;
+    const { clientWidth: wide, clientHeight: high } = this.frame, { scale } = this.view, { left, top, right, bottom } = this.scene.box;
+    const clamp = (value, least, most) => Math.min(most, Math.max(least, value));
+    if (dx || dy) this.whole = false;
+    this.view.x = clamp(this.view.x + dx / scale, left - wide / scale * .8, right - wide / scale * .2);
+    this.view.y = clamp(this.view.y + dy / scale, top - high / scale * .8, bottom - high / scale * .2);
     this.show();
   }
 
-  point(e) {
-    const p = new DOMPoint(e.clientX, e.clientY).matrixTransform(this.svg.getScreenCTM().inverse());
-    return { x: p.x, y: p.y };
+  show() { this.ask(true); }
+
+  // One picture a frame, whatever happens meanwhile.
+  ask(anew = false) {
+    this.anew ||= anew;
+    if (this.frameAsked) return;
+    this.frameAsked = requestAnimationFrame(() => {
+      this.frameAsked = 0;
+      this.paint();
+    });
+  }
+
+  paint() {
+    const { clientWidth: wide, clientHeight: high } = this.frame;
+    if (!this.scene || !wide) return;
+    if (!this.view) return this.fit();
+    const { x, y, scale } = this.view, box = this.scene.box;
+    const view = { x, y, scale, ratio: this.ratio, area: { left: x, top: y, right: x + wide / scale, bottom: y + high / scale } };
+    if (this.anew) {
+      const edge = Math.max(box.right - box.left, box.bottom - box.top) * .03 + 1;
+      const whole = { left: box.left - edge, top: box.top - edge, right: box.right + edge, bottom: box.bottom + edge };
+      this.anew = false;
+      if (!this.tiles.draw(this.canvas.getContext("2d"), view, whole, performance.now() < this.zoomedAt + rest)) this.ask(true);
+      this.frame.dataset.level = this.painter.isNear(scale) ? "near" : "far";
+    }
+    this.light(this.clear(this.over), view);
+  }
+
+  // Nothing painted before is of use: another chart, other colours, another screen.
+  begin() {
+    if (this.scene) this.tiles = new Tiles(this.painter, this.colours, this.ratio);
+    this.ask(true);
+  }
+
+  clear(canvas) {
+    const context = canvas.getContext("2d");
+    context.setTransform(1, 0, 0, 1, 0, 0);
+    context.clearRect(0, 0, canvas.width, canvas.height);
+    return context;
+  }
+
+  // What is lit lies on a canvas of its own: the chart below need not be painted again for it.
+  light(context, view) {
+    const { here, error, warning, note, hereWash } = this.colours;
+    for (const row of this.rowsLit) if (row.box.meets(view.area)) this.painter.band(context, view, row, hereWash);
+    for (const finding of this.findings) if (finding.stitches?.length) this.painter.light(context, view, finding.stitches, { error, warning, note }[finding.tone], .22);
+    if (this.lit.length) this.painter.light(context, view, this.lit, here, .2);
+    if (this.stitch >= 0) this.ring(context, view, this.stitch, here);
+    for (const finding of this.findings) if (finding.place) this.flag(context, view, finding);
+    this.frame.dataset.lit = this.lit.length;
+    this.frame.dataset.rows = this.rowsLit.length;
+  }
+
+  ring(context, view, stitch, colour) {
+    const { x, y, form, formBoxes } = this.scene, b = formBoxes[form[stitch]];
+    context.setTransform(view.ratio, 0, 0, view.ratio, 0, 0);
+    context.strokeStyle = colour;
+    context.lineWidth = 2;
+    const [left, top] = [(x[stitch] + b.left - view.x) * view.scale, (y[stitch] + b.top - view.y) * view.scale];
+    const [wide, high] = [(b.right - b.left) * view.scale, (b.bottom - b.top) * view.scale];
+    context.beginPath();
+    context.roundRect(left - 4, top - 4, wide + 8, high + 8, 5);
+    context.stroke();
+  }
+
+  flag(context, view, finding) {
+    const [x, y] = [(finding.place.x - view.x) * view.scale, (finding.place.y - view.y) * view.scale];
+    context.setTransform(view.ratio, 0, 0, view.ratio, 0, 0);
+    context.fillStyle = this.colours[finding.tone];
+    context.beginPath();
+    context.arc(x, y - 16, 9, Math.PI * .8, Math.PI * .2);
+    context.lineTo(x, y - 2);
+    context.closePath();
+    context.fill();
+    context.fillStyle = this.colours.paper;
+    context.font = `700 13px ${this.colours.font}`;
+    context.textAlign = "center";
+    context.textBaseline = "middle";
+    context.fillText("!", x, y - 15.5);
+  }
+
+  resize() {
+    if (this.ratio !== window.devicePixelRatio) {
+      this.ratio = window.devicePixelRatio || 1;
+      this.begin();
+    }
+    for (const canvas of [this.canvas, this.over]) {
+      canvas.width = Math.round(this.frame.clientWidth * this.ratio);
+      canvas.height = Math.round(this.frame.clientHeight * this.ratio);
+    }
+    if (this.whole || !this.view) this.fit();
+    else this.show();
+    if (this.frame.clientWidth) this.paint(); // before the browser shows the emptied canvas
+  }
+
+  recolour() {
+    const style = getComputedStyle(this.frame), own = name => style.getPropertyValue(`--${name}`).trim();
+    this.colours = {
+      first: own("tone-first"), second: own("tone-second"), foundation: own("tone-foundation"), gap: own("tone-gap"), paper: own("paper"),
+      here: own("here"), hereWash: own("here-wash"), error: own("madder"), warning: own("weld"), note: own("woad"), font: style.fontFamily,
+    };
+    this.begin();
+  }
+
+  place(e) {
+    const frame = this.frame.getBoundingClientRect();
+    return { x: this.view.x + (e.clientX - frame.left) / this.view.scale, y: this.view.y + (e.clientY - frame.top) / this.view.scale };
+  }
+
+  stitchAt(e) {
+    if (!this.view) return -1;
+    const { x, y } = this.place(e);
+    return this.scene.at(x, y, (e.pointerType === "mouse" ? 3 : 12) / this.view.scale);
   }
 
   wheel(e) {
-    if (!this.svg || !(e.ctrlKey || e.metaKey || document.activeElement === this.frame)) return;
+    if (!this.view || !(e.ctrlKey || e.metaKey || document.activeElement === this.frame)) return;
     e.preventDefault();
-    this.nearer(e.deltaY < 0 ? 1.15 : 1 / 1.15, this.point(e));
+    const lines = e.deltaMode === 1 ? 30 : 1;
+    this.nearer(Math.exp(-Math.max(-120, Math.min(120, e.deltaY * lines)) * .0016), this.place(e));
   }
 
   down(e) {
-    if (!this.ensure()) return;
+    if (!this.view) return;
     this.pointers.set(e.pointerId, { x: e.clientX, y: e.clientY });
-    this.pressed = { x: e.clientX, y: e.clientY, on: e.target.closest?.("[data-from]") };
+    this.pressed = this.pointers.size === 1 ? { x: e.clientX, y: e.clientY } : null;
     this.frame.setPointerCapture(e.pointerId);
   }
 
-  // A press that did not move asks for the words of a symbol.
+  // A press that did not move asks for the words of a symbol: by mouse at once, by finger at the second press, since the first lights them.
   up(e) {
     this.pointers.delete(e.pointerId);
-    const { x, y, on } = this.pressed ?? {};
-    if (!on || Math.hypot(e.clientX - x, e.clientY - y) > 4) return;
-    window.dispatchEvent(new CustomEvent("studio:words", { detail: { from: Number(on.dataset.from), to: Number(on.dataset.to) } }));
-  }
-
-  // The symbols that the words at the cursor make.
-  light(at) {
-    if (at === this.lit) return;
-    this.lit = at;
-    for (const { symbol, from, to } of this.symbols ?? []) symbol.classList.toggle("here", from <= at && at < to);
-  }
-
-  // The symbol under the pointer and its words light up together.
-  hover(e) {
-    const on = e.target.closest?.("[data-from]");
-    const from = on ? Number(on.dataset.from) : -1;
-    if (from === this.hovered) return;
-    this.hovered = from;
-    this.light(from);
-    window.dispatchEvent(new CustomEvent("studio:hover", { detail: on ? { from, to: Number(on.dataset.to) } : null }));
+    if (!this.pressed || !this.view || Math.hypot(e.clientX - this.pressed.x, e.clientY - this.pressed.y) > 6) return;
+    const stitch = this.stitchAt(e), again = stitch === this.stitch;
+    this.point(stitch);
+    if (stitch >= 0 && (again || e.pointerType === "mouse")) this.goToWords();
   }
 
   move(e) {
     const last = this.pointers.get(e.pointerId);
-    if (!last) this.hover(e);
-    if (!last || !this.svg) return;
-    const unit = 1 / this.svg.getScreenCTM().a;
-    const apart = () => { const [a, b] = [...this.pointers.values()]; return Math.hypot(a.x - b.x, a.y - b.y); };
-    const before = this.pointers.size === 2 ? apart() : 0;
+    if (!last) {
+      if (e.pointerType === "mouse") this.point(this.stitchAt(e));
+      return;
+    }
+    const spread = () => {
+      const [a, b] = [...this.pointers.values()];
+      return { apart: Math.hypot(a.x - b.x, a.y - b.y), clientX: (a.x + b.x) / 2, clientY: (a.y + b.y) / 2 };
+    };
+    const before = this.pointers.size === 2 ? spread() : null;
     this.pointers.set(e.pointerId, { x: e.clientX, y: e.clientY });
-    if (before > 0) this.nearer(apart() / before);
-    else this.along((last.x - e.clientX) * unit, (last.y - e.clientY) * unit);
+    if (!before) return this.along(last.x - e.clientX, last.y - e.clientY);
+    const after = spread();
+    this.along(before.clientX - after.clientX, before.clientY - after.clientY);
+    if (before.apart > 0) this.nearer(after.apart / before.apart, this.place(after));
+  }
+
+  // The symbol under the pointer and its words light up together.
+  point(stitch) {
+    if (stitch === this.stitch) return;
+    this.stitch = stitch;
+    this.tell(stitch);
+    this.lit = stitch >= 0 ? this.scene.between(this.scene.from[stitch], this.scene.to[stitch]) : this.caretStitches ?? [];
+    const words = stitch >= 0 ? this.wordsOf(stitch) : "";
+    this.says.textContent = words;
+    this.says.hidden = !words;
+    this.ask();
+  }
+
+  tell(stitch) {
+    const detail = stitch >= 0 ? { from: this.scene.from[stitch], to: this.scene.to[stitch] } : null;
+    window.dispatchEvent(new CustomEvent("studio:point", { detail }));
+  }
+
+  wordsOf(stitch) {
+    const { scene } = this;
+    const found = this.findings.filter(finding => finding.stitches?.includes(stitch)).map(finding => finding.says);
+    return [`${scene.names[scene.name[stitch]]} · ${scene.rows[scene.row[stitch]].says}`, ...found].join(" · ");
+  }
+
+  // The symbols that the words at the cursor make, and the rows that they call for.
+  follow(at, again = false) {
+    if (at === this.caret && !again) return;
+    this.caret = at;
+    if (!this.scene) return;
+    this.caretStitches = at >= 0 ? this.scene.madeAt(at) : [];
+    this.rowsLit = at >= 0 ? this.scene.rowsAt(at) : [];
+    if (this.stitch < 0) this.lit = this.caretStitches;
+    this.ask();
+  }
+
+  goToWords() {
+    if (this.stitch >= 0) this.server.invokeMethodAsync("WordsOf", this.scene.from[this.stitch], this.scene.to[this.stitch]);
+  }
+
+  // By keys from stitch to stitch; what comes out of view is followed.
+  step(along, rows) {
+    const next = this.scene.step(this.stitch, along, rows);
+    this.point(next);
+    if (next < 0) return;
+    this.reads.textContent = this.wordsOf(next);
+    const { clientWidth: wide, clientHeight: high } = this.frame, { scale } = this.view;
+    const [x, y] = [(this.scene.x[next] - this.view.x) * scale, (this.scene.y[next] - this.view.y) * scale];
+    if (x < 20 || x > wide - 20 || y < 20 || y > high - 20) this.along(x - wide / 2, y - high / 2);
+    else if (!this.painter.isNear(scale)) this.nearer(8 / scale, { x: this.scene.x[next], y: this.scene.y[next] });
   }
 
   key(e) {
-    if (!this.ensure() || e.ctrlKey || e.metaKey || e.altKey) return;
-    const step = this.seen.width / 8;
-    const acts = {
-      "+": () => this.nearer(1.25), "=": () => this.nearer(1.25), "-": () => this.nearer(.8), "0": () => this.fit(),
-      ArrowLeft: () => this.along(-step, 0), ArrowRight: () => this.along(step, 0),
-      ArrowUp: () => this.along(0, -step), ArrowDown: () => this.along(0, step),
+    if (!this.view || e.ctrlKey || e.metaKey || e.altKey) return;
+    const { clientWidth: wide, clientHeight: high } = this.frame;
+    const acts = e.shiftKey ? {
+      ArrowLeft: () => this.step(-1, 0), ArrowRight: () => this.step(1, 0), ArrowUp: () => this.step(0, 1), ArrowDown: () => this.step(0, -1),
+      "+": () => this.nearer(1.4), "*": () => this.nearer(1.4),
+    } : {
+      "+": () => this.nearer(1.4), "=": () => this.nearer(1.4), "-": () => this.nearer(.7), "0": () => this.fit(),
+      ArrowLeft: () => this.along(-wide / 8, 0), ArrowRight: () => this.along(wide / 8, 0),
+      ArrowUp: () => this.along(0, -high / 8), ArrowDown: () => this.along(0, high / 8),
+      Enter: () => this.goToWords(), Escape: () => this.point(-1),
     };
     if (!acts[e.key]) return;
     e.preventDefault();

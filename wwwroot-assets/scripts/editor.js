@@ -26,7 +26,7 @@ class Editor {
     on(this.area, "mousemove", e => { this.hint(e); this.point(e); });
     on(document, "selectionchange", () => this.caret());
     on(window, "studio:words", e => { if (this.area.offsetParent) this.select(e.detail.from, e.detail.to - e.detail.from); });
-    on(window, "studio:hover", e => this.light(e.detail));
+    on(window, "studio:point", e => this.light(e.detail));
     on(window, "beforeunload", e => { if (this.area.value !== this.saved) e.preventDefault(); });
     on(window, "pagehide", () => this.keepDraft());
     this.draw();

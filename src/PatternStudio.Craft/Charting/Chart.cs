@@ -53,7 +53,7 @@ public static class Chart
         if (cells <= style.MostCells) return [.. new PieceChart(piece, number, forms, names, key, style, colours).Draw()];
         int fitting = Fitting(piece, style.MostCells / 2);
         string much = $"{name} has {cells} stitches and chains, more than a page can show one by one ({style.MostCells}).";
-        bool excerpt = fitting > FewestRows;
+        bool excerpt = fitting > FewestRows && (style.RepeatOnly || !style.AllRows);
         notes.Add($"{much} {(excerpt ? "Only its first rows are drawn." : "Each row is drawn as a block as long as its count.")}");
         return excerpt ? [.. new PieceChart(piece, number, forms, names, key, style, colours, fitting).Draw()] : [.. new Overview(piece, number, forms).Draw()];
     }

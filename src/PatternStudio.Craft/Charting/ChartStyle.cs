@@ -12,6 +12,12 @@ public sealed record ChartStyle
     /// </summary>
     public int MostCells { get; init; } = 10_000;
 
+    /// <summary>
+    /// True to show all of a piece that has more cells than <see cref="MostCells"/>, each row a block, rather than its first rows stitch by stitch. The repeat alone is still
+    /// drawn stitch by stitch.
+    /// </summary>
+    public bool AllRows { get; init; }
+
     /// <summary>0-based index of the only piece to draw; null for all, one under the other.</summary>
     public int? Piece { get; init; }
 

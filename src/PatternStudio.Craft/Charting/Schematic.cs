@@ -12,6 +12,28 @@ public static class Schematic
     private const double Tick = 0.5;
     private const double Size = 1.2;
 
+    private const double BetweenPieces = 3;
+
+    /// <summary>The schematics of all pieces whose measures are known, one under the other; null where none are.</summary>
+    /// <param name="schedule">The pieces as measured by a swatch.</param>
+    public static Drawing? Draw(RowSchedule schedule)
+    {
+        ArgumentNullException.ThrowIfNull(schedule);
+        Drawing[] drawn = [.. schedule.Pieces.Select(Draw).OfType<Drawing>()];
+        if (drawn.Length < 2) return drawn.FirstOrDefault();
+        var rows = new List<DrawnRow>();
+        Box bounds = Box.Empty;
+        foreach (Drawing piece in drawn)
+        {
+            var by = new Point(0, bounds.IsEmpty ? 0 : bounds.Bottom + BetweenPieces - piece.Bounds.Top);
+            var name = new Words(new Point((piece.Bounds.Left + piece.Bounds.Right) / 2, piece.Bounds.Top - 1), piece.Title, Size);
+            DrawnRow row = piece.Rows[0] with { Row = rows.Count, Marks = [.. piece.Rows[0].Marks.Append(name).Select(mark => mark.Moved(by))] };
+            rows.Add(row);
+            bounds = row.Marks.Aggregate(bounds, (box, mark) => box.With(mark.Bounds));
+        }
+        return new Drawing("Finished measures", string.Join(' ', drawn.Select(piece => piece.Description)), bounds.Grow(1), [.. rows], [], [], []);
+    }
+
     /// <summary>The schematic of a piece; null where its width or height is not known.</summary>
     /// <param name="piece">The piece as measured by a swatch.</param>
     public static Drawing? Draw(PieceSchedule piece)

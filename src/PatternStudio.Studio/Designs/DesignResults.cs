@@ -1,9 +1,8 @@
-using PatternStudio.Craft.Charting;
+using PatternStudio.Craft.Charting.InSpace;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
-using PatternStudio.Publishing;
 using PatternStudio.Studio.Materials;
 
 namespace PatternStudio.Studio.Designs;
@@ -11,14 +10,6 @@ namespace PatternStudio.Studio.Designs;
 /// <summary>Computes what the desk shows, without saving: the same numbers that a save stores.</summary>
 public static class DesignResults
 {
-    /// <summary>
-    /// Above so many stitches and chains the stored chart shows rows as blocks: it is looked at on a screen, and every symbol costs about
-    /// two hundred bytes in the store.
-    /// </summary>
-    private const int MostSymbols = 6_000;
-
-    private static readonly ChartStyle Style = new() { MostCells = MostSymbols };
-
     /// <summary>The make of the engine, kept beside everything it computes.</summary>
     public static string EngineVersion => EngineStamp.Text;
 
@@ -41,7 +32,7 @@ public static class DesignResults
             pattern.Pattern.Terms.Terminology == Terminology.Uk ? "UK" : "US",
             string.IsNullOrWhiteSpace(text) ? [] : [.. pattern.Findings.Select(finding => Locate(pattern.Pattern.Source, finding))],
             [.. schedules.Select((schedule, size) => OfSize(pattern, size, schedule, basis.Yarn))]);
-        return new Reckoned(results, schedules);
+        return new Reckoned(results, schedules, pattern);
     }
 
     private static LocatedFinding Locate(SourceText source, Finding finding)
@@ -53,18 +44,29 @@ public static class DesignResults
     private static SizeResults OfSize(CheckedPattern pattern, int size, Measured<RowSchedule> schedule, YarnLabel? label)
     {
         CheckedSize worked = pattern.Sizes[size];
-        var bare = new SizeResults(worked.Name, worked.Read, [.. worked.Rows], [], null, null, Draw(pattern, size)) { Laws = [.. worked.Laws.Select(law => law.Sentence)] };
+        var bare = new SizeResults(worked.Name, worked.Read, [.. worked.Rows], [], null, null)
+        {
+            Laws = [.. worked.Laws.Select(law => law.Sentence)],
+            Flatness = FlatnessOf(pattern, worked),
+        };
         return schedule.IsKnown
             ? new ScheduleResults(schedule.Value, label).AddTo(bare)
             : bare with { WhyNoSize = schedule.Trace, WhyNoYarn = schedule.Trace };
     }
 
-    private static string? Draw(CheckedPattern pattern, int size)
+    private static IReadOnlyList<FlatnessResults> FlatnessOf(CheckedPattern pattern, CheckedSize size)
     {
-        if (pattern.Sizes[size].Fabric.Pieces.All(piece => piece.Rows.IsEmpty)) return null;
-        return SvgPainter.Paint(Chart.Draw(pattern, size, Style));
+        var forms = new StitchForms(pattern.Pattern);
+        return
+        [
+            .. from piece in size.Fabric.Pieces
+               let found = FlatnessFinder.Find(piece, forms)
+               where found.Shape != Shape3.NotKnown
+               select new FlatnessResults(found.Piece, found.Shape, found.Text, [.. found.Rounds]),
+        ];
     }
 }
 
 /// <summary>Everything computed from a text and its materials: what is stored, and the schedule of each size as the engine gives it.</summary>
-public sealed record Reckoned(Results Results, IReadOnlyList<Measured<RowSchedule>> Schedules);
+/// <param name="Pattern">The pattern as read and worked, to be drawn from.</param>
+public sealed record Reckoned(Results Results, IReadOnlyList<Measured<RowSchedule>> Schedules, CheckedPattern Pattern);

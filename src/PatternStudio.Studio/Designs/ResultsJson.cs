@@ -5,7 +5,7 @@ using System.Text.Json.Serialization;
 
 namespace PatternStudio.Studio.Designs;
 
-/// <summary>Results as they are stored: JSON, packed (charts are nine tenths of it and pack to a tenth).</summary>
+/// <summary>Results as they are stored: JSON, packed.</summary>
 internal static class ResultsJson
 {
     private static readonly JsonSerializerOptions Options = new()

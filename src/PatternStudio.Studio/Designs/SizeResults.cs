@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Charting.InSpace;
 using PatternStudio.Craft.Checking;
 
 namespace PatternStudio.Studio.Designs;
@@ -9,16 +10,17 @@ namespace PatternStudio.Studio.Designs;
 /// <param name="Schedule">Every row with its width and its share of the yarn; empty where there are no rows.</param>
 /// <param name="Size">Finished size of the only piece; null where it can't be known, or where there are several pieces.</param>
 /// <param name="Yarn">Yarn needed for all pieces; null where it can't be known.</param>
-/// <param name="ChartSvg">The chart as a drawing; null where there are no rows to draw.</param>
 public sealed record SizeResults(
     string Name,
     ReadSummary Read,
     IReadOnlyList<RowReport> Rows,
     IReadOnlyList<ScheduleLine> Schedule,
     FinishedSize? Size,
-    YarnNeed? Yarn,
-    string? ChartSvg)
+    YarnNeed? Yarn)
 {
+    /// <summary>Whether each piece in rounds lies flat, and where it stops to; pieces of which that is not known are left out.</summary>
+    public IReadOnlyList<FlatnessResults> Flatness { get; init; } = [];
+
     /// <summary>How counts go on over repeated rows, in sentences: 'Rows 3 to 25: each row adds 2 stitches; row n has 2n − 1 stitches.'</summary>
     public IReadOnlyList<string> Laws { get; init; } = [];
 
@@ -55,6 +57,13 @@ public sealed record PieceResults(string Name, int Made, string Construction, Fi
     /// <summary>Once round, for tubes and hats; null for other pieces and where not known.</summary>
     public double? AroundCm { get; init; }
 }
+
+/// <summary>Whether a piece in rounds lies flat.</summary>
+/// <param name="Piece">As headed; empty where there is no heading.</param>
+/// <param name="Shape">What it does as a whole.</param>
+/// <param name="Text">The same in a sentence, with the round where it starts and how many stitches would lie flat there.</param>
+/// <param name="Rounds">Each round beside a flat one.</param>
+public sealed record FlatnessResults(string Piece, Shape3 Shape, string Text, IReadOnlyList<RoundFlatness> Rounds);
 
 /// <summary>A row of the schedule. What is not known is null.</summary>
 /// <param name="Piece">The piece; empty where there is one.</param>

@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Reading;
 using PatternStudio.Craft.Reading.Tree;
@@ -15,6 +16,9 @@ public sealed record DeskAnswer(DeskInput Input, Results Results, TermsDecision 
 {
     /// <summary>The schedule of each size as the engine gives it, to be taken along.</summary>
     public IReadOnlyList<Measured<RowSchedule>> Schedules { get; init; } = [];
+
+    /// <summary>The words as read and worked, to be drawn from; null in tests of the numbers alone.</summary>
+    public CheckedPattern? Pattern { get; init; }
 }
 
 /// <summary>
@@ -30,7 +34,7 @@ public sealed class DeskNumbers(Func<DeskInput, DeskAnswer> compute)
     public static DeskAnswer Compute(DeskInput input)
     {
         Reckoned reckoned = DesignResults.Reckon(input.Text, input.Materials);
-        return new(input, reckoned.Results, PatternReader.Read(input.Text).Terms) { Schedules = reckoned.Schedules };
+        return new(input, reckoned.Results, PatternReader.Read(input.Text).Terms) { Schedules = reckoned.Schedules, Pattern = reckoned.Pattern };
     }
 
     /// <summary>Asks for the numbers of an input.</summary>

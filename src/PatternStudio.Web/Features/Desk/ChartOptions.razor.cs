@@ -1,0 +1,18 @@
+using Microsoft.AspNetCore.Components;
+
+namespace PatternStudio.Web.Features.Desk;
+
+/// <summary>How the chart is drawn, to choose.</summary>
+public sealed partial class ChartOptions
+{
+    [Parameter, EditorRequired]
+    public ChartChoice Choice { get; set; } = new();
+
+    [Parameter]
+    public EventCallback<ChartChoice> ChoiceChanged { get; set; }
+
+    [Parameter]
+    public ChartFacts Facts { get; set; } = ChartFacts.None;
+
+    private Task ChangeAsync(ChartChoice chosen) => ChoiceChanged.InvokeAsync(chosen);
+}
