@@ -101,26 +101,6 @@ public sealed class OtherCommandTests
     }
 
     [Fact]
-    public void A_chart_is_written_to_its_file()
-    {
-        using var folder = new TemporaryFolder();
-        string path = Path.Combine(folder.Path, "scarf.svg");
-        Call call = Call.Reading(Samples.Scarf, "chart", "-", "-o", path);
-        Assert.Equal((ExitCode.Fine, "", ""), (call.ExitCode, call.Output, call.Error));
-        Assert.StartsWith("<svg", File.ReadAllText(path), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_chart_needs_a_file_that_can_be_written()
-    {
-        Assert.Equal("Name the file to write: chart FILE -o OUT.svg, or OUT.png, or OUT.pdf.\n", Call.Reading(Samples.Scarf, "chart", "-").Error);
-        using var folder = new TemporaryFolder();
-        Call call = Call.Reading(Samples.Scarf, "chart", "-", "-o", Path.Combine(folder.Path, "nowhere", "scarf.svg"));
-        Assert.Equal(ExitCode.Unusable, call.ExitCode);
-        Assert.Contains("can't be written", call.Error, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void Converting_changes_the_words_that_name_stitches()
     {
         Call call = Call.Reading(Samples.Scarf, "convert", "-", "--to", "uk");

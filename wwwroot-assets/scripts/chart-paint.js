@@ -104,7 +104,10 @@ export class Painter {
       const { layer, number } = this.marksOf(row);
       this.symbols(context, view, layer, colours);
       if (!number || (every > 1 && Number(number.text) % every)) continue;
-      this.letter(context, view, number.text, number.x, number.y, Math.max(10, number.size * view.scale), ["left", "center", "right"][number.anchor], colours[row.tone], colours.paper, colours);
+      // A number larger than its place grows away from the row that it stands beside.
+      const half = number.size * number.text.length * .3;
+      const [align, x] = number.x < row.fabric.left ? ["right", number.x + half] : number.x > row.fabric.right ? ["left", number.x - half] : [["left", "center", "right"][number.anchor], number.x];
+      this.letter(context, view, number.text, x, number.y, Math.max(10, number.size * view.scale), align, colours[row.tone], colours.paper, colours);
       this.space(context, view);
     }
   }

@@ -93,7 +93,10 @@ export class Scene {
   lay() {
     this.box = new Box();
     const squares = new Map();
-    for (const row of this.rows) row.box = new Box(row.marksBox.left, row.marksBox.top, row.marksBox.right, row.marksBox.bottom);
+    for (const row of this.rows) {
+      row.box = new Box(row.marksBox.left, row.marksBox.top, row.marksBox.right, row.marksBox.bottom);
+      row.fabric = new Box();
+    }
     for (let i = 0; i < this.count; i++) {
       const key = Math.floor(this.x[i] / cellSize) * 65536 + Math.floor(this.y[i] / cellSize);
       let square = squares.get(key);
@@ -102,7 +105,9 @@ export class Scene {
       const b = this.formBoxes[this.form[i]];
       const [left, top, right, bottom] = [b.left + this.x[i], b.top + this.y[i], b.right + this.x[i], b.bottom + this.y[i]];
       square.box.add(left, top, right, bottom);
-      this.rows[this.row[i]].box.add(left, top, right, bottom);
+      const row = this.rows[this.row[i]];
+      row.box.add(left, top, right, bottom);
+      row.fabric.add(left, top, right, bottom);
     }
     for (const row of this.rows) if (!row.box.empty) this.box.add(row.box.left, row.box.top, row.box.right, row.box.bottom);
     this.squares = [...squares.values()];

@@ -64,6 +64,8 @@ public sealed partial class ChartPanel : IAsyncDisposable
 
     private Drawing? Drawing => picture?.Wish.Choice.Outline == choice.Outline ? picture.Drawing : null;
 
+    private bool HasOptions => !choice.Outline || facts.Pieces.Count > 1;
+
     /// <summary>Told by the browser: the reader asked for the words of a stitch.</summary>
     [JSInvokable]
     public Task WordsOf(int from, int to) => InvokeAsync(() => Go.InvokeAsync(TextSpan.FromTo(from, to)));

@@ -40,6 +40,6 @@ public sealed record ChartPicture(ChartWish Wish, Drawing? Drawing, byte[] Scene
         PieceSchedule[] pieces = [.. schedule.Value.Pieces.Where((_, i) => (wish.Choice.Piece ?? i) == i)];
         string why = string.Join(' ', pieces.Select(piece => piece.Width.IsKnown ? piece.Height.Trace : piece.Width.Trace).Distinct());
         Drawing? drawing = Schematic.Draw(schedule.Value with { Pieces = [.. pieces] });
-        return new ChartPicture(wish, drawing, [], drawing is null ? why : "");
+        return new ChartPicture(wish, drawing is null ? null : drawing with { Title = $"{wish.Title}, {char.ToLowerInvariant(drawing.Title[0])}{drawing.Title[1..]}" }, [], drawing is null ? why : "");
     }
 }
