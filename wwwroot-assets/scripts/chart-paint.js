@@ -79,7 +79,7 @@ export class Painter {
 
   rows(context, view, colours) {
     const level = Math.floor(Math.log2(view.scale));
-    if (!this.far.has(level)) this.far.set(level, this.scene.rows.map(row => this.scene.lines(row, .35 / 2 ** level).map(({ ink, points }) => ({ ink, path: along([points]) }))));
+    if (!this.far.has(level)) this.far.set(level, this.scene.rows.map(row => this.scene.lines(row, .2 / 2 ** level).map(({ ink, points }) => ({ ink, path: along([points]) }))));
     const lines = this.far.get(level);
     context.lineWidth = Math.max(.5, .8 / view.scale);
     context.lineCap = "butt";
@@ -161,15 +161,17 @@ export class Painter {
     return x[i] > area.left - 3 && x[i] < area.right + 3 && y[i] > area.top - 3 && y[i] < area.bottom + 3;
   }
 
-  // A row as a broad band.
-  band(context, view, row, colour) {
+  // Rows as broad bands.
+  bands(context, view, rows, colour) {
+    if (!rows.length) return;
     this.space(context, view);
     context.strokeStyle = context.fillStyle = colour;
     context.lineWidth = Math.max(1.3, 5 / view.scale);
     const level = Math.floor(Math.log2(view.scale));
-    if (row.band?.level !== level) row.band = { level, path: along(this.scene.lines(row, .35 / 2 ** level).map(line => line.points)) };
-    context.stroke(row.band.path);
-    if (!row.count && !row.marksBox.empty) context.fillRect(row.marksBox.left, row.marksBox.top, row.marksBox.right - row.marksBox.left, row.marksBox.bottom - row.marksBox.top);
+    if (this.bandOf?.rows !== rows || this.bandOf.level !== level)
+      this.bandOf = { rows, level, path: along(rows.flatMap(row => this.scene.lines(row, .35 / 2 ** level).map(line => line.points))) };
+    context.stroke(this.bandOf.path);
+    for (const { count, marksBox: box } of rows) if (!count && !box.empty) context.fillRect(box.left, box.top, box.right - box.left, box.bottom - box.top);
   }
 }
 

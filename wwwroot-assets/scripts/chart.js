@@ -197,7 +197,7 @@ class Chart {
   // What is lit lies on a canvas of its own: the chart below need not be painted again for it.
   light(context, view) {
     const { here, error, warning, note, hereWash } = this.colours;
-    for (const row of this.rowsLit) if (row.box.meets(view.area)) this.painter.band(context, view, row, hereWash);
+    this.painter.bands(context, view, this.rowsLit, hereWash);
     for (const finding of this.findings) if (finding.stitches?.length) this.painter.light(context, view, finding.stitches, { error, warning, note }[finding.tone], .22);
     if (this.lit.length) this.painter.light(context, view, this.lit, here, .2);
     if (this.stitch >= 0) this.ring(context, view, this.stitch, here);

@@ -42,7 +42,7 @@ public static class Chart
         return Finish(pattern, fabric, style, rows, key, notes) with
         {
             Colours = style.InColour ? colours.Known.ToEquatableArray() : [],
-            Flatness = fabric.Pieces.Where((piece, i) => (style.Piece ?? i) == i && Tones.InRounds(piece)).Select(piece => FlatnessFinder.Find(piece, forms)).Where(flat => flat.Shape != Shape3.NotKnown).ToEquatableArray(),
+            Flatness = !style.TellsFlatness ? [] : fabric.Pieces.Where((piece, i) => (style.Piece ?? i) == i && Tones.InRounds(piece)).Select(piece => FlatnessFinder.Find(piece, forms)).Where(flat => flat.Shape != Shape3.NotKnown).ToEquatableArray(),
         };
     }
 

@@ -36,6 +36,9 @@ public sealed record ChartStyle
     /// <summary>How the pattern's colours look, by their names in the pattern: '#rrggbb'. Those not told get one of ours.</summary>
     public IReadOnlyDictionary<string, string> YarnColours { get; init; } = new Dictionary<string, string>();
 
+    /// <summary>False to leave out whether pieces lie flat: for small pieces that takes longer than all the rest.</summary>
+    public bool TellsFlatness { get; init; } = true;
+
     /// <summary>The caption; null to take the pattern's title.</summary>
     public string? Title { get; init; }
 }

@@ -21,8 +21,9 @@ public static class DesignResults
         Reckon(text, DesignMaterials.Of(swatch, yarn)).Results;
 
     /// <summary>The same from all swatches of a design, with the schedules that are too large to be stored.</summary>
+    /// <param name="tellsFlatness">False to leave out whether pieces lie flat: that takes longer than all the rest, and nobody wants to wait for it while typing.</param>
     /// <remarks>Before anything is written there is nothing to find fault with.</remarks>
-    public static Reckoned Reckon(string text, DesignMaterials materials)
+    public static Reckoned Reckon(string text, DesignMaterials materials, bool tellsFlatness = true)
     {
         CheckedPattern pattern = PatternCheck.Check(text);
         MeasuringBasis basis = materials.ToBasis(pattern);
@@ -31,7 +32,7 @@ public static class DesignResults
             EngineVersion,
             pattern.Pattern.Terms.Terminology == Terminology.Uk ? "UK" : "US",
             string.IsNullOrWhiteSpace(text) ? [] : [.. pattern.Findings.Select(finding => Locate(pattern.Pattern.Source, finding))],
-            [.. schedules.Select((schedule, size) => OfSize(pattern, size, schedule, basis.Yarn))]);
+            [.. schedules.Select((schedule, size) => OfSize(pattern, size, schedule, basis.Yarn) with { Flatness = tellsFlatness ? FlatnessOf(pattern, size) : [] })]);
         return new Reckoned(results, schedules, pattern);
     }
 
@@ -44,22 +45,21 @@ public static class DesignResults
     private static SizeResults OfSize(CheckedPattern pattern, int size, Measured<RowSchedule> schedule, YarnLabel? label)
     {
         CheckedSize worked = pattern.Sizes[size];
-        var bare = new SizeResults(worked.Name, worked.Read, [.. worked.Rows], [], null, null)
-        {
-            Laws = [.. worked.Laws.Select(law => law.Sentence)],
-            Flatness = FlatnessOf(pattern, worked),
-        };
+        var bare = new SizeResults(worked.Name, worked.Read, [.. worked.Rows], [], null, null) { Laws = [.. worked.Laws.Select(law => law.Sentence)] };
         return schedule.IsKnown
             ? new ScheduleResults(schedule.Value, label).AddTo(bare)
             : bare with { WhyNoSize = schedule.Trace, WhyNoYarn = schedule.Trace };
     }
 
-    private static IReadOnlyList<FlatnessResults> FlatnessOf(CheckedPattern pattern, CheckedSize size)
+    /// <summary>Whether the pieces of a size lie flat; those of which that is not known are left out.</summary>
+    /// <param name="size">0-based.</param>
+    public static IReadOnlyList<FlatnessResults> FlatnessOf(CheckedPattern pattern, int size)
     {
+        ArgumentNullException.ThrowIfNull(pattern);
         var forms = new StitchForms(pattern.Pattern);
         return
         [
-            .. from piece in size.Fabric.Pieces
+            .. from piece in pattern.Sizes[size].Fabric.Pieces
                let found = FlatnessFinder.Find(piece, forms)
                where found.Shape != Shape3.NotKnown
                select new FlatnessResults(found.Piece, found.Shape, found.Text, [.. found.Rounds]),

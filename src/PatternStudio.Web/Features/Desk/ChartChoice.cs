@@ -28,6 +28,6 @@ public sealed record ChartChoice
     public ChartStyle ToStyle(string title) => new()
     {
         MostCells = MostSymbols, AllRows = true, Symbols = Symbols, LeftHanded = LeftHanded, RepeatOnly = RepeatOnly, InColour = InColour, Piece = Piece,
-        Title = title.Length == 0 ? null : title,
+        Title = title.Length == 0 ? null : title, TellsFlatness = false,
     };
 }

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using PatternStudio.Craft.Charting;
+using PatternStudio.Craft.Charting.InSpace;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Text;
@@ -18,7 +19,9 @@ public sealed partial class ChartPanel : IAsyncDisposable
     private DotNetObjectReference<ChartPanel>? here;
     private ChartChoice choice = new();
     private ChartFacts facts = ChartFacts.None;
-    private CheckedPattern? known;
+    private (CheckedPattern? Pattern, int Size) known;
+    private (CheckedPattern? Pattern, int Size) laid;
+    private IReadOnlyList<FlatnessResults> flatness = [];
     private ChartWish? waiting;
     private ChartPicture? picture;
     private byte[] sent = [];
@@ -43,10 +46,6 @@ public sealed partial class ChartPanel : IAsyncDisposable
     /// <summary>The design's title, to name the picture by.</summary>
     [Parameter]
     public string Title { get; set; } = "";
-
-    /// <summary>Whether the pieces lie flat.</summary>
-    [Parameter]
-    public IReadOnlyList<FlatnessResults> Flatness { get; set; } = [];
 
     /// <summary>What was found in the words: shown at the stitches that those words make.</summary>
     [Parameter]
@@ -93,8 +92,8 @@ public sealed partial class ChartPanel : IAsyncDisposable
 
     protected override void OnParametersSet()
     {
-        if (Pattern is null || ReferenceEquals(known, Pattern)) return;
-        known = Pattern;
+        if (Pattern is null || (ReferenceEquals(known.Pattern, Pattern) && known.Size == Size)) return;
+        known = (Pattern, Size);
         facts = ChartFacts.Of(Pattern.Sizes[Math.Min(Size, Pattern.Sizes.Count - 1)].Fabric);
         if (choice.Piece >= facts.Pieces.Count) choice = choice with { Piece = null };
     }
@@ -143,7 +142,21 @@ public sealed partial class ChartPanel : IAsyncDisposable
             busy = false;
         }
 
-        if (!gone) StateHasChanged();
+        if (gone) return;
+        StateHasChanged();
+        await LieAsync();
+    }
+
+    /// <summary>Finds whether it lies flat, after the picture is there: it takes longer.</summary>
+    private async Task LieAsync()
+    {
+        (CheckedPattern? pattern, int size) = known;
+        if (pattern is null || (ReferenceEquals(laid.Pattern, pattern) && laid.Size == size)) return;
+        laid = known;
+        IReadOnlyList<FlatnessResults> found = await Task.Run(() => DesignResults.FlatnessOf(pattern, size));
+        if (gone || !ReferenceEquals(known.Pattern, pattern) || known.Size != size) return;
+        flatness = found;
+        StateHasChanged();
     }
 
     /// <summary>The desk must stay usable whatever the drawing does.</summary>
@@ -187,7 +200,8 @@ public sealed partial class ChartPanel : IAsyncDisposable
         taking = true;
         try
         {
-            byte[] file = await Task.Run(() => ChartFormats.Paint(drawing, format));
+            Drawing whole = drawing with { Flatness = [.. flatness.Select(found => new PieceFlatness(found.Piece, found.Shape, [.. found.Rounds], found.Text))] };
+            byte[] file = await Task.Run(() => ChartFormats.Paint(whole, format));
             using var stream = new DotNetStreamReference(new MemoryStream(file));
             await module.InvokeVoidAsync("save", ChartFormats.NameOf(drawing.Title, format), stream, ChartFormats.TypeOf(format));
         }

@@ -33,7 +33,7 @@ public sealed class DeskNumbers(Func<DeskInput, DeskAnswer> compute)
     /// <summary>The engine's own computation.</summary>
     public static DeskAnswer Compute(DeskInput input)
     {
-        Reckoned reckoned = DesignResults.Reckon(input.Text, input.Materials);
+        Reckoned reckoned = DesignResults.Reckon(input.Text, input.Materials, tellsFlatness: false);
         return new(input, reckoned.Results, PatternReader.Read(input.Text).Terms) { Schedules = reckoned.Schedules, Pattern = reckoned.Pattern };
     }
 
