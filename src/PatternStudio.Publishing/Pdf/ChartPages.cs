@@ -80,7 +80,7 @@ internal sealed class ChartPages : IDisposable
             var area = new XRect(Margin, Margin + TitleRoom, Wide, High);
             Chart(area, tiles.Unit, tile.Area, $"{drawing.Description} This page shows a part of it: {tile.Says}.");
             reader.StructureBuilder.BeginArtifact();
-            tile.MarkOverlaps(page!, area, tiles.Overlap * tiles.Unit);
+            tile.MarkOverlaps(page!, area, PageTiles.Overlap * tiles.Unit);
             reader.StructureBuilder.End();
         }
     }

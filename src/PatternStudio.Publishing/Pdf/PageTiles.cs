@@ -14,7 +14,7 @@ internal sealed class PageTiles(Box picture, double wide, double high)
     private const double Comfortable = 3.2 * 72 / 25.4;
 
     /// <summary>How much neighbours share, in stitch widths.</summary>
-    public double Overlap => 2;
+    public const double Overlap = 2;
 
     /// <summary>Points of one stitch width.</summary>
     public double Unit { get; } = Fitting(picture, wide, high);
@@ -50,7 +50,7 @@ internal sealed class PageTiles(Box picture, double wide, double high)
         return unit;
     }
 
-    private static int Count(double length, double room) => Math.Max(1, (int)Math.Ceiling((length - 2) / (room - 2)));
+    private static int Count(double length, double room) => Math.Max(1, (int)Math.Ceiling((length - Overlap) / (room - Overlap)));
 }
 
 /// <summary>One page of a chart over several.</summary>

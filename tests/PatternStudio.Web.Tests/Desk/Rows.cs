@@ -17,7 +17,7 @@ internal static class Rows
         new("", $"Row {number}", null, null, null, gramsSoFar, share, null) { Balls = balls, Marks = marks };
 
     public static SizeResults Size(IReadOnlyList<RowReport> rows, params ScheduleLine[] schedule) =>
-        new("", new ReadSummary(rows.Count, rows.Count, rows.Count), rows, schedule, null, null, null);
+        new("", new ReadSummary(rows.Count, rows.Count, rows.Count), rows, schedule, null, null);
 
     public static LocatedFinding Found(Severity severity, string message, int line = 4, TextEdit? fix = null, int start = 30) =>
         new(new Finding("count-differs", severity, new TextSpan(start, 8), message, fix), line, 1);
