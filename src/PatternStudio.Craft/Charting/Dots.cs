@@ -6,7 +6,8 @@ internal static class Dots
     /// <summary>Radius of a slip stitch, in stitch widths.</summary>
     public const double Radius = 0.14;
     private const double Breadth = 0.17;
-    private const double Longest = 0.4;
+    /// <summary>Where a few chains span a wide place they are drawn longer, as yarn gives.</summary>
+    private const double Longest = 0.7;
 
     /// <summary>A slip stitch.</summary>
     public static Oval At(Point at) => new(at, Radius, Radius, 0, Filled: true);

@@ -16,9 +16,14 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
     /// <summary>Rounds of a circle are drawn as circles unless their stitches drift this far from their feet.</summary>
     private const double Drifts = 2.5;
     private const long MostDrifting = 600;
+    private const double Astray = 4;
 
     /// <summary>A relaxed layout must be so much better before it takes the place of the usual one: even circles are easier to read than true ones.</summary>
     private const double Better = 0.7;
+
+    /// <summary>A layout strained more than this lies over itself somewhere.</summary>
+    private const double Folded = 0.3;
+    private const long MostUnfolded = 3000;
 
     /// <summary>Wider spacing lowers fanned stitches, which lowers the rows again; it settles at once.</summary>
     private const int Passes = 3;
@@ -34,10 +39,14 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
     /// <summary>The cells of the piece and the room that each takes.</summary>
     public PieceCells Cells => counted ??= new PieceCells(piece, forms, !IsTube);
 
-    public IReadOnlyList<LaidRow> Lay()
+    public IReadOnlyList<LaidRow> Lay() => Clearance.Of([.. Drawn()]);
+
+    private IReadOnlyList<LaidRow> Drawn()
     {
         if (construction.Kind == ConstructionKind.Tiles && new Tiles(piece, forms).Lay() is { } tiles) return tiles;
+        if (construction.Kind == ConstructionKind.Bordered && !HasGap() && new Borders(piece, Cells, forms, construction).Lay() is { } bordered) return bordered;
         List<LaidRow>? usual = HasNoGround ? null : Usual();
+        if (Environment.GetEnvironmentVariable("DBG") is not null && usual is not null) Console.WriteLine($"  usual {Strain.Of(usual):0.00} lean {Lean.Of(usual):0.00} {construction.Kind} rounds {IsInRounds}");
         if (usual is not null && (HasGap() || IsRight(usual))) return construction.Kind == ConstructionKind.StraightRows && EvenRows() ? StraightEdges.Of(usual) : usual;
         List<LaidRow> best = Level.Of(Chosen(usual));
         return construction.Kind == ConstructionKind.StraightRows ? StraightEdges.Of(best) : best;
@@ -48,11 +57,13 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
         (List<LaidRow>? best, double least) = (usual, usual is null ? double.MaxValue : Strain.Of(usual) * (IsInRounds ? Better : 1));
         if (usual is not null) Consider(Relaxed.Of(usual, Turns, Steps));
         if (usual is null || (least > 2 * Easy && !IsInRounds)) Consider(Relaxed.Of([.. new Growth(Cells, forms).Lay()], Turns, Steps));
+        if (least > Folded && best is not null && piece.Rows.Sum(row => row.Length) <= MostUnfolded)
+            foreach (List<LaidRow> unfolded in Unfolded.Of(best)) Consider(Relaxed.Of(unfolded, Turns, Steps));
         return best ?? [.. new Growth(Cells, forms).Lay()];
 
         void Consider(List<LaidRow> other)
         {
-            double strain = Strain.Of(other);
+            double strain = Strain.Of(other); if (Environment.GetEnvironmentVariable("DBG") is not null) Console.WriteLine($"   candidate {strain:0.00} lean {Lean.Of(other):0.00}");
             if (strain >= least && best is not null) return;
             (best, least) = (other, strain);
         }
@@ -67,7 +78,7 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
         _ when IsTube => true,
         ConstructionKind.Polygon or ConstructionKind.CornerToCorner => true,
         ConstructionKind.StraightRows => Lean.Of(usual) < Waves,
-        _ when IsAboutACentre => piece.Rows.Sum(row => row.Length) > MostDrifting || Lean.Of(usual) < Drifts || Strain.Of(usual) < Easy,
+        _ when IsAboutACentre => piece.Rows.Sum(row => row.Length) > MostDrifting && Lean.Of(usual) < Astray || Lean.Of(usual) < Drifts || Strain.Of(usual) < Easy,
         _ => Strain.Of(usual) < Easy,
     };
 

@@ -45,6 +45,23 @@ internal sealed class NetBuilder
     /// <summary>The node of each cell; -1 for one that takes no room.</summary>
     public int[][] NodeOf => nodeOf;
 
+    /// <summary>The node that carries a cell: its own, or that of the neighbour it lies on or stands beside; -1 where its row has none.</summary>
+    public int Carrier(int row, int cell)
+    {
+        int[] numbers = nodeOf[row];
+        if (numbers[cell] >= 0) return numbers[cell];
+        if (rows[row].Cells[cell].Cell.Kind == CellKind.TurningChain && Array.FindIndex(numbers, cell, node => node >= 0) is >= 0 and var next) return numbers[next];
+        return Near(numbers, cell) ?? -1;
+    }
+
+    /// <summary>The middle of a symbol: half way from what it stands on to its top.</summary>
+    public Mix MiddleOf(int row, int cell)
+    {
+        int carrier = Carrier(row, cell);
+        if (carrier < 0) return new Mix([]);
+        return nodeOf[row][cell] >= 0 && Feet(rows[row], rows[row].Cells[cell]) is { } feet ? Mix.Middle([Mix.Of(carrier), feet]) : Mix.Of(carrier);
+    }
+
     private void Number(LaidRow row)
     {
         double at = 0;

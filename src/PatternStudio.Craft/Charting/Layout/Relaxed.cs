@@ -9,7 +9,7 @@ internal static class Relaxed
         var builder = new NetBuilder(rows);
         var relaxation = new Relaxation(builder.Net, builder.Places);
         relaxation.Run(turns, steps);
-        return Moved(rows, builder, Fitted(builder.Places, relaxation.Places));
+        return Placed(rows, builder, Fitted(builder.Places, relaxation.Places));
     }
 
     /// <summary>The places turned and shifted back to where the piece lay: resting does not care which way is up.</summary>
@@ -36,7 +36,9 @@ internal static class Relaxed
 
     private static Point Middle(Point[] places) => places.Aggregate((sum, at) => sum + at) * (1.0 / places.Length);
 
-    private static List<LaidRow> Moved(IReadOnlyList<LaidRow> rows, NetBuilder builder, Point[] places)
+    /// <summary>The same rows with their nodes elsewhere.</summary>
+    /// <param name="turnUp">True to set every cell upright on its row's new line, numbers beside them.</param>
+    public static List<LaidRow> Placed(IReadOnlyList<LaidRow> rows, NetBuilder builder, Point[] places, bool turnUp = true)
     {
         var moved = new List<LaidRow>(rows.Count);
         foreach (LaidRow row in rows)
@@ -49,7 +51,7 @@ internal static class Relaxed
                 continue;
             }
             LaidCell[] cells = [.. row.Cells.Select((cell, i) => nodes[i] < 0 ? cell : cell with { Top = places[nodes[i]] })];
-            moved.Add(Labels.On(Uprights.Of(row with { Cells = cells })));
+            moved.Add(turnUp ? Labels.On(Uprights.Of(row with { Cells = cells })) : row with { Cells = cells });
         }
         return moved;
     }

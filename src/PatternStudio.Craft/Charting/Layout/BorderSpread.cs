@@ -1,0 +1,102 @@
+namespace PatternStudio.Craft.Charting.Layout;
+
+/// <summary>Spreads the cells of a round along its frame: corners in the corners, the rest between them, evenly but drawn toward what each stands on.</summary>
+internal sealed class BorderSpread(Frame frame, Sprout[] sprouts)
+{
+    private const double InCorner = 1000;
+    private const double OverFoot = 0.6;
+    private const double AtStart = 4;
+
+    /// <summary>Neighbours keep their distance so many times harder than their feet pull.</summary>
+    private const double Together = 4;
+    private const double Clear = 3;
+
+    /// <summary>Room for the round's number between its end and its start, in stitch widths.</summary>
+    private const double Seam = 1.1;
+
+    /// <summary>Where each cell that takes room is along the frame.</summary>
+    /// <param name="taking">Those cells.</param>
+    /// <param name="widths">Room of all cells.</param>
+    /// <param name="corners">Cell indexes of the round's corners.</param>
+    public double[] Of(int[] taking, double[] widths, IReadOnlyList<int> corners)
+    {
+        int count = taking.Length;
+        Dictionary<int, double> inCorner = InCorners(corners);
+        int first = Math.Max(0, Array.FindIndex(taking, inCorner.ContainsKey));
+        double[] along = From(first == 0 ? taking : [.. taking[first..], .. taking[..first]], taking[0], widths, inCorner);
+        return [.. along[(count - first)..], .. along[..(count - first)]];
+    }
+
+    /// <summary>Begun in a corner, so that both ends of the line to be solved are known.</summary>
+    private double[] From(int[] taking, int start, double[] widths, Dictionary<int, double> inCorner)
+    {
+        int count = taking.Length;
+        double scale = frame.Around / Math.Max(1e-6, taking.Sum(i => widths[i]) + Seam);
+        int direction = Direction(taking);
+        var wanted = new double?[count + 1];
+        var weights = new double[count + 1];
+        var even = new double[count + 1];
+        double before = 0;
+        for (int k = 0; k <= count; k++)
+        {
+            int i = taking[k % count];
+            if (k > 0) even[k] = even[k - 1] + (direction * scale * (((widths[taking[k - 1]] + widths[i]) / 2) + (i == start ? Seam : 0)));
+            double expected = k == 0 ? 0 : before + even[k] - even[k - 1];
+            before = expected;
+            bool corner = inCorner.TryGetValue(i, out double at);
+            if (!corner && !sprouts[i].Stands) continue;
+            if (!corner) at = frame.Along(sprouts[i].Base, sprouts[i].Up);
+            wanted[k] = before = k == 0 ? at : k == count ? wanted[0]!.Value + (direction * frame.Around) : expected + frame.Way(expected, at);
+            weights[k] = corner ? InCorner : k == 0 || k == count ? AtStart : sprouts[i].OnEdge ? 0 : OverFoot;
+        }
+        return Solve(wanted, weights, even)[..count];
+    }
+
+    /// <summary>Corners of the round that stand near a corner of the frame, each corner once.</summary>
+    private Dictionary<int, double> InCorners(IReadOnlyList<int> corners)
+    {
+        var found = new Dictionary<int, double>();
+        foreach (int corner in corners)
+        {
+            double at = frame.Corner(sprouts[corner].Base);
+            if ((frame.At(at) - sprouts[corner].Base).Length > Clear + (frame.Grow(-1).Around * 0.01)) continue;
+            if (!found.ContainsValue(at)) found[corner] = at;
+        }
+        return found;
+    }
+
+    private int Direction(int[] taking)
+    {
+        double[] along = [.. taking.Where(i => sprouts[i].Stands).Select(i => frame.Along(sprouts[i].Base, sprouts[i].Up))];
+        double way = 0;
+        for (int i = 1; i < along.Length; i++) way += Math.Sign(Math.Round(frame.Way(along[i - 1], along[i]), 6));
+        return way < 0 ? -1 : 1;
+    }
+
+    /// <summary>The places of least strain: a tridiagonal system, eliminated downward and substituted upward.</summary>
+    private static double[] Solve(double?[] wanted, double[] weights, double[] even)
+    {
+        int count = even.Length;
+        var diagonal = new double[count];
+        var right = new double[count];
+        for (int i = 0; i < count; i++)
+        {
+            diagonal[i] += weights[i] + 1e-9;
+            right[i] += weights[i] * (wanted[i] ?? 0);
+            if (i == 0) continue;
+            double distance = Together * (even[i] - even[i - 1]);
+            diagonal[i] += Together;
+            diagonal[i - 1] += Together;
+            right[i] += distance;
+            right[i - 1] -= distance;
+        }
+        for (int i = 1; i < count; i++)
+        {
+            double factor = Together / diagonal[i - 1];
+            diagonal[i] -= factor * Together;
+            right[i] += factor * right[i - 1];
+        }
+        for (int i = count - 1; i >= 0; i--) right[i] = (right[i] + (i + 1 < count ? Together * right[i + 1] : 0)) / diagonal[i];
+        return right;
+    }
+}
