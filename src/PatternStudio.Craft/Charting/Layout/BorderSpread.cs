@@ -1,7 +1,7 @@
 namespace PatternStudio.Craft.Charting.Layout;
 
 /// <summary>Spreads the cells of a round along its frame: corners in the corners, the rest between them, evenly but drawn toward what each stands on.</summary>
-internal sealed class BorderSpread(Frame frame, Sprout[] sprouts)
+internal sealed class BorderSpread(Frame frame, double height, Sprout[] sprouts)
 {
     private const double InCorner = 1000;
     private const double OverFoot = 0.6;
@@ -9,7 +9,7 @@ internal sealed class BorderSpread(Frame frame, Sprout[] sprouts)
 
     /// <summary>Neighbours keep their distance so many times harder than their feet pull.</summary>
     private const double Together = 4;
-    private const double Clear = 3;
+    private const double Clear = 4.5;
 
     /// <summary>Room for the round's number between its end and its start, in stitch widths.</summary>
     private const double Seam = 1.1;
@@ -21,18 +21,19 @@ internal sealed class BorderSpread(Frame frame, Sprout[] sprouts)
     public double[] Of(int[] taking, double[] widths, IReadOnlyList<int> corners)
     {
         int count = taking.Length;
+        int direction = Direction(taking);
         Dictionary<int, double> inCorner = InCorners(corners);
+        AtTurns(taking, widths, direction, inCorner);
         int first = Math.Max(0, Array.FindIndex(taking, inCorner.ContainsKey));
-        double[] along = From(first == 0 ? taking : [.. taking[first..], .. taking[..first]], taking[0], widths, inCorner);
+        double[] along = From(first == 0 ? taking : [.. taking[first..], .. taking[..first]], taking[0], direction, widths, inCorner);
         return [.. along[(count - first)..], .. along[..(count - first)]];
     }
 
     /// <summary>Begun in a corner, so that both ends of the line to be solved are known.</summary>
-    private double[] From(int[] taking, int start, double[] widths, Dictionary<int, double> inCorner)
+    private double[] From(int[] taking, int start, int direction, double[] widths, Dictionary<int, double> inCorner)
     {
         int count = taking.Length;
         double scale = frame.Around / Math.Max(1e-6, taking.Sum(i => widths[i]) + Seam);
-        int direction = Direction(taking);
         var wanted = new double?[count + 1];
         var weights = new double[count + 1];
         var even = new double[count + 1];
@@ -59,10 +60,46 @@ internal sealed class BorderSpread(Frame frame, Sprout[] sprouts)
         foreach (int corner in corners)
         {
             double at = frame.Corner(sprouts[corner].Base);
-            if ((frame.At(at) - sprouts[corner].Base).Length > Clear + (frame.Grow(-1).Around * 0.01)) continue;
+            if ((Inner(at) - sprouts[corner].Base).Length > Clear) continue;
             if (!found.ContainsValue(at)) found[corner] = at;
         }
         return found;
+    }
+
+    /// <summary>Where no group of stitches makes a corner, the round turns it at the chain between two sides, or between the last stitch of one and the first of the next.</summary>
+    private void AtTurns(int[] taking, double[] widths, int direction, Dictionary<int, double> inCorner)
+    {
+        int[] standing = [.. Enumerable.Range(0, taking.Length).Where(k => sprouts[taking[k]].Stands)];
+        for (int s = 0; s < standing.Length; s++)
+        {
+            (int before, int after) = (standing[s], standing[(s + 1) % standing.Length]);
+            (int from, int to) = (SideOf(taking[before]), SideOf(taking[after]));
+            if (to != (from + direction + 4) % 4) continue;
+            double corner = frame.Corners[direction > 0 ? to : from];
+            if (inCorner.ContainsValue(corner)) continue;
+            int between = (after - before + taking.Length) % taking.Length;
+            if (between > 1)
+            {
+                inCorner[taking[(before + (between / 2)) % taking.Length]] = corner;
+                continue;
+            }
+            inCorner[taking[before]] = corner - (direction * widths[taking[before]] / 2);
+            inCorner[taking[after]] = corner + (direction * widths[taking[after]] / 2);
+        }
+    }
+
+    /// <summary>0 for the top, 1 for the left side, 2 for the bottom, 3 for the right side.</summary>
+    private int SideOf(int cell)
+    {
+        double along = frame.Along(sprouts[cell].Base, sprouts[cell].Up);
+        return Array.FindLastIndex(frame.Corners, corner => corner <= along) is >= 0 and var side ? side : 0;
+    }
+
+    /// <summary>The same corner of the round below.</summary>
+    private Point Inner(double corner)
+    {
+        Frame inner = frame.Grow(-height);
+        return inner.At(inner.Corners[Array.IndexOf(frame.Corners, corner)]);
     }
 
     private int Direction(int[] taking)

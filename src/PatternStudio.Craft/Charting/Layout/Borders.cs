@@ -19,6 +19,9 @@ internal sealed class Borders(WorkedPiece piece, PieceCells cells, StitchForms f
     private const double StandsOut = 0.7;
     private const double NumberRoom = 0.8;
 
+    /// <summary>Chains that turn a corner lie as low as the heads beside them.</summary>
+    private const double InsideCorner = 0.4;
+
     /// <summary>Stitches that begin nearer than this stand in one place.</summary>
     private const double OnePlace = 0.3;
 
@@ -65,11 +68,11 @@ internal sealed class Borders(WorkedPiece piece, PieceCells cells, StitchForms f
     {
         Cell[] round = cells.Cells[row.Index];
         double[] widths = cells.Widths[row.Index];
+        double mean = HeightOf(round);
         Sprout[] sprouts = new Sprouts(rows, forms, widths, true, 1).Of(round);
         int[] taking = [.. Enumerable.Range(0, round.Length).Where(i => widths[i] > 0)];
         IReadOnlyList<int> corners = CornersOf(row);
-        double[] along = new BorderSpread(frame, sprouts).Of(taking, widths, corners);
-        double mean = HeightOf(round);
+        double[] along = new BorderSpread(frame, mean, sprouts).Of(taking, widths, corners);
         var laid = new LaidCell[round.Length];
         for (int i = 0; i < round.Length; i++) laid[i] = new LaidCell(round[i], forms.Of(round[i].Stitch), sprouts[i].Top, sprouts[i].Up, widths[i]);
         for (int k = 0; k < taking.Length; k++)
@@ -78,6 +81,7 @@ internal sealed class Borders(WorkedPiece piece, PieceCells cells, StitchForms f
             double beyond = round[i].Kind == CellKind.Stitch ? (HeightOf(round[i]) - mean) * StandsOut : 0;
             Point side = frame.Out(along[k]);
             Point top = frame.At(along[k]) + (side * beyond);
+            if (round[i].Kind == CellKind.Chains && (frame.At(frame.Corner(top)) - top).Length < OnePlace) top += (frame.Middle - top).Unit() * InsideCorner;
             Point up = sprouts[i].Stands && (top - sprouts[i].Base).Length > 1e-6 ? (top - sprouts[i].Base).Unit() : side;
             laid[i] = laid[i] with { Top = top, Up = corners.Any(corner => (sprouts[corner].Base - sprouts[i].Base).Length < OnePlace) ? up : side, Ground = sprouts[i].OnEdge ? frame.Grow(-mean).At(frame.Grow(-mean).Along(top, side)) : null };
         }
@@ -90,7 +94,7 @@ internal sealed class Borders(WorkedPiece piece, PieceCells cells, StitchForms f
     /// <summary>The round's corners; where its words don't show them ('3 sc in corner', along a row end), those that the next round makes in it.</summary>
     private IReadOnlyList<int> CornersOf(WorkedRow row)
     {
-        IReadOnlyList<int> own = Corners.Of(row);
+        IReadOnlyList<int> own = [.. Corners.Of(row).Where(corner => !cells.Cells[row.Index][corner].Feet.Any(foot => foot.Kind == FootKind.RowEnd))];
         if (own.Count >= 4 || piece.Rows.FirstOrDefault(next => next.Index > row.Index && next.Into == row.Index && next.Status == RowStatus.Checked) is not { } above) return own;
         Cell[] outer = cells.Cells[above.Index];
         int[] under = [.. Corners.Of(above).SelectMany(corner => outer[corner].Feet).Where(foot => foot.Row == row.Index && foot.Place < row.Length).Select(foot => (int)foot.Place).Distinct()];

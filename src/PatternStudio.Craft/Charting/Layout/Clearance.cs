@@ -10,7 +10,7 @@ namespace PatternStudio.Craft.Charting.Layout;
 /// </summary>
 internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
 {
-    private const int Passes = 10;
+    private const int Passes = 14;
     private const int Steps = 60;
     private const long MostCells = 4000;
 
@@ -27,7 +27,7 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
     /// <summary>How stiffly a place stays where it is, a bar keeps its shape, and a pair is held apart.</summary>
     private const double Staying = 0.08;
     private const double Keeping = 1;
-    private const double Pushing = 6;
+    private const double Pushing = 10;
 
     private static readonly ChartNames Names = new(Terminology.Us);
 
@@ -94,7 +94,7 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
             for (int i = 0; i < tile.Count; i++)
                 for (int j = i + 1; j < tile.Count; j++)
                 {
-                    if (Crosses(tile[i]) || Crosses(tile[j]) || !seen.Add((tile[i], tile[j]))) continue;
+                    if (Crosses(tile[i]) || Crosses(tile[j]) || CrossEachOther(tile[i], tile[j]) || !seen.Add((tile[i], tile[j]))) continue;
                     (double share, Point move) = outlines[tile[i]].Overlap(outlines[tile[j]]);
                     double most = Touch(tile[i], tile[j]) ? Touching : Apart;
                     if (share > most) found.Add(new Collision(tile[i], tile[j], move, share - most));
@@ -108,6 +108,15 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
 
     /// <summary>Posts reach round what they stand on and spikes down over it: they cross other symbols by their nature.</summary>
     private bool Crosses(Place at) => Cell(at).Feet.Any(foot => foot.Kind is FootKind.FrontPost or FootKind.BackPost || (foot.Row >= 0 && foot.Row < Math.Max(0, rows[at.Row].Row.Into) && foot.Row < rows.Count && rows[foot.Row].Row.Kind == rows[at.Row].Row.Kind));
+
+    /// <summary>Crossed stitches: their feet come in the other order than the row has them.</summary>
+    private bool CrossEachOther(Place one, Place other)
+    {
+        if (one.Row != other.Row || Cell(one).Feet.IsEmpty || Cell(other).Feet.IsEmpty || Cell(one).Feet[0].Row != Cell(other).Feet[0].Row) return false;
+        Foot[] feet = [.. rows[one.Row].Cells.Where(cell => cell.Cell.Kind == CellKind.Stitch && !cell.Cell.Feet.IsEmpty).Select(cell => cell.Cell.Feet[0])];
+        int direction = feet.Length > 0 && feet[^1].Place < feet[0].Place ? -1 : 1;
+        return (Cell(other).Feet[0].Place - Cell(one).Feet[0].Place) * (other.Cell - one.Cell) * direction < 0;
+    }
 
     private bool Touch(Place one, Place other)
     {

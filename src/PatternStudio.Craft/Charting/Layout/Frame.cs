@@ -10,6 +10,8 @@ internal readonly record struct Frame(double Left, double Top, double Right, dou
 
     private double Height => Bottom - Top;
 
+    public Point Middle => new((Left + Right) / 2, (Top + Bottom) / 2);
+
     /// <summary>The whole way round.</summary>
     public double Around => 2 * (Width + Height);
 

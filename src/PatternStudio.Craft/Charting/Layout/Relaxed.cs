@@ -4,12 +4,26 @@ namespace PatternStudio.Craft.Charting.Layout;
 internal static class Relaxed
 {
     /// <summary>The same rows, relaxed for at most so many turns, lying as they lay before.</summary>
-    public static List<LaidRow> Of(IReadOnlyList<LaidRow> rows, int turns, int steps)
+    public static List<LaidRow> Of(IReadOnlyList<LaidRow> rows, int turns, int steps, int[]? senses = null, Effort? effort = null)
+    {
+        var builder = new NetBuilder(rows, senses);
+        var relaxation = new Relaxation(builder.Net, builder.Places);
+        int taken = relaxation.Run(turns, steps);
+        if (effort is not null) effort.Turns += taken;
+        return Placed(rows, builder, Fitted(builder.Places, relaxation.Places));
+    }
+
+    /// <summary>The same rows, relaxed where they are free to: each row stays where it lies as firmly as is told.</summary>
+    public static List<LaidRow> Staying(IReadOnlyList<LaidRow> rows, double[] stay, int turns, int steps, Effort? effort = null)
     {
         var builder = new NetBuilder(rows);
-        var relaxation = new Relaxation(builder.Net, builder.Places);
-        relaxation.Run(turns, steps);
-        return Placed(rows, builder, Fitted(builder.Places, relaxation.Places));
+        var firm = new double[builder.Net.Nodes];
+        foreach (LaidRow row in rows)
+            foreach (int node in builder.NodeOf[row.Index].Where(node => node >= 0)) firm[node] = stay[row.Index];
+        var relaxation = new Relaxation(builder.Net, builder.Places, firm);
+        int taken = relaxation.Run(turns, steps);
+        if (effort is not null) effort.Turns += taken;
+        return Placed(rows, builder, relaxation.Places);
     }
 
     /// <summary>The places turned and shifted back to where the piece lay: resting does not care which way is up.</summary>

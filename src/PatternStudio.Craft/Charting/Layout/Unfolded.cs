@@ -9,15 +9,23 @@ internal static class Unfolded
     private const int Pivots = 48;
     private const int Powers = 60;
 
-    /// <summary>The rows spread out, and the same seen from the other side: which of both is the right side only resting tells.</summary>
-    public static IEnumerable<List<LaidRow>> Of(IReadOnlyList<LaidRow> rows)
+    /// <summary>The rows spread out and come to rest, seen from the side that they are seen from now.</summary>
+    public static List<LaidRow> Of(List<LaidRow> rows, int turns, int steps, Effort effort)
     {
         var builder = new NetBuilder(rows);
         int count = builder.Net.Nodes;
-        if (count < 3) yield break;
+        if (count < 3) return rows;
         Point[] places = Places(Ways(builder.Net), count);
-        yield return Placed(rows, builder, places);
-        yield return Placed(rows, builder, [.. places.Select(at => new Point(-at.X, at.Y))]);
+        List<LaidRow> one = Placed(rows, builder, places);
+        List<LaidRow> other = Placed(rows, builder, [.. places.Select(at => new Point(-at.X, at.Y))]);
+        return Relaxed.Of(Agreement(one, builder) >= Agreement(other, builder) ? one : other, turns, steps, builder.Senses, effort);
+    }
+
+    /// <summary>How many of the rows' cells are seen from the same side.</summary>
+    private static int Agreement(List<LaidRow> placed, NetBuilder before)
+    {
+        int[] senses = new NetBuilder(placed).Senses;
+        return placed.Sum(row => senses[row.Index] * before.Senses[row.Index] * row.Cells.Length);
     }
 
     /// <summary>A row's cells stand up from what they are worked into; where that is not known they keep their way.</summary>
