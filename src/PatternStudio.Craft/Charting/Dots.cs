@@ -9,6 +9,9 @@ internal static class Dots
     /// <summary>Where a few chains span a wide place they are drawn longer, as yarn gives.</summary>
     private const double Longest = 0.8;
 
+    /// <summary>A single chain stays as short as chains are.</summary>
+    private const double Single = 0.45;
+
     /// <summary>Half the length of a chain of the foundation.</summary>
     public const double OfFoundation = 0.4;
 
@@ -25,7 +28,7 @@ internal static class Dots
         {
             Point from = path((double)i / chains);
             Point to = path((i + 1.0) / chains);
-            double half = Math.Clamp((to - from).Length * 0.46, 0.12, longest);
+            double half = Math.Clamp((to - from).Length * 0.46, 0.12, chains == 1 ? Math.Min(longest, Single) : longest);
             yield return new Oval(path((i + 0.5) / chains), half, Math.Min(Breadth, half * 0.6), Turn(to - from));
         }
     }

@@ -11,6 +11,7 @@ namespace PatternStudio.Craft.Charting.Layout;
 internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
 {
     private const int Passes = 14;
+    private const int MostInVain = 4;
     private const int Steps = 60;
     private const long MostCells = 4000;
 
@@ -20,6 +21,9 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
     /// <summary>Symbols may share so much of the smaller; those in one place, or one on the other, meet at their feet and may share more.</summary>
     private const double Apart = 0.11;
     private const double Touching = 0.34;
+
+    /// <summary>So much more than they may share is borne where nothing worse is: a drawing by custom is not bent for it.</summary>
+    private const double Bearable = 0.04;
 
     /// <summary>A row bent sharper than this (cosine) runs back.</summary>
     private const double Back = -0.5;
@@ -36,14 +40,16 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
     {
         if (rows.Sum(row => (long)row.Cells.Length) > MostCells) return rows;
         List<Collision> collisions = new Clearance(rows).Collisions();
-        if (collisions.Count is 0 or > MostPairs) return rows;
+        if (collisions.Count > MostPairs || !collisions.Exists(collision => collision.Excess > Bearable)) return rows;
         (List<LaidRow> best, double least) = (rows, Trouble(rows, collisions));
         List<LaidRow> now = rows;
-        for (int pass = 0; pass < Passes && collisions.Count > 0; pass++)
+        int vain = 0;
+        for (int pass = 0; pass < Passes && vain < MostInVain && collisions.Count > 0; pass++)
         {
             now = new Clearance(now).Cleared(collisions);
             collisions = new Clearance(now).Collisions();
-            if (Trouble(now, collisions) is var trouble && trouble < least) (best, least) = (now, trouble);
+            vain++;
+            if (Trouble(now, collisions) is var trouble && trouble < least) (best, least, vain) = (now, trouble, 0);
         }
         return best;
     }

@@ -31,6 +31,9 @@ internal sealed class Layouts
     /// <summary>What is spread out by distances alone must be so much better.</summary>
     private const double Clearly = 0.92;
 
+    /// <summary>Rounds strained more than this don't go round their rows as a frame does.</summary>
+    private const double Framed = 0.5;
+
     /// <summary>An edited piece may be strained so many times more than before, and so much more.</summary>
     private const double MostWorse = 1.2;
     private const double Slack = 0.05;
@@ -75,7 +78,7 @@ internal sealed class Layouts
     public IReadOnlyList<LaidRow> AtRest(IReadOnlyList<LaidRow>? former = null)
     {
         if (construction.Kind == ConstructionKind.Tiles && new Tiles(piece, forms).Lay() is { } tiles) return tiles;
-        if (construction.Kind == ConstructionKind.Bordered && !HasGap() && new Borders(piece, Cells, forms, construction).Lay() is { } bordered) return bordered;
+        if (construction.Kind == ConstructionKind.Bordered && !HasGap() && new Borders(piece, Cells, forms, construction).Lay() is { } bordered && Strain.Of(bordered) < Framed) return bordered;
         List<LaidRow>? usual = HasNoGround ? null : Usual();
        
         if (usual is not null && (HasGap() || IsRight(usual))) return construction.Kind == ConstructionKind.StraightRows && EvenRows() ? StraightEdges.Of(usual) : usual;
