@@ -24,17 +24,4 @@ public sealed class CompactRoundsTests
         Assert.Contains(drawing.Rows.SelectMany(row => row.Marks).OfType<Words>(), words => words.Text.EndsWith("sts, 4 times", StringComparison.Ordinal));
         Assert.True(drawing.Rows.Sum(row => row.Symbols.Count) < Chart.Draw(Fabrics.Granny(3).Pattern()).Rows.Sum(row => row.Symbols.Count) / 2);
     }
-
-    /// <summary>A ripple of three waves over 1 + 3 × 13 + 4 chains: one is drawn.</summary>
-    [Fact]
-    public void A_ripple_has_one_of_its_waves()
-    {
-        string ripple = "Ch 45.\nRow 1: 2 sc in 2nd ch from hook, *sc in next 5 ch, sk next 2 ch, sc in next 5 ch, 3 sc in next ch; rep from * 2 more times, sc in next 4 ch.\n";
-        Drawing whole = Chart.Draw(Checking(ripple));
-        Drawing compact = Chart.Draw(Checking(ripple), 0, Compact);
-        Assert.True(compact.Bounds.Width < whole.Bounds.Width);
-        Assert.Contains(compact.Rows.SelectMany(row => row.Marks).OfType<Words>(), words => words.Text == "rep 13 sts");
-    }
-
-    private static Craft.Checking.CheckedPattern Checking(string text) => Craft.Checking.PatternCheck.Check(text);
 }

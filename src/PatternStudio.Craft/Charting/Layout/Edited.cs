@@ -1,5 +1,4 @@
 using PatternStudio.Craft.Measuring;
-using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Charting.Layout;
