@@ -16,6 +16,9 @@ internal sealed class CellSymbols(IReadOnlyList<LaidRow> rows, ChartNames names,
     private const double AboveFoot = 0.4;
     private const double AboveRing = 1.15;
 
+    /// <summary>Length of one chain of a bow.</summary>
+    private const double BowedChain = 0.5;
+
     private readonly Standing standing = new(rows);
 
     public EquatableArray<Symbol> Of(LaidRow row, ColourPatches? patches = null)
@@ -46,7 +49,7 @@ internal sealed class CellSymbols(IReadOnlyList<LaidRow> rows, ChartNames names,
             CellKind.FoundationChain when laid.Stance == Stance.Hidden => [],
             CellKind.FoundationChain when laid.Stance == Stance.Upright => Dots.Chain(1, share => laid.Top + (laid.Up * (ChainHeight * (share - 0.5)))),
             CellKind.FoundationChain when row.IsCentre && !row.Row.Joined => Dots.Chain(1, share => laid.Top + (laid.Up.Right() * (0.44 * (share - 0.5)))),
-            CellKind.FoundationChain => Dots.Chain(Math.Max(1, cell.Chains), new ChainPath(row, at).At),
+            CellKind.FoundationChain => Dots.Chain(Math.Max(1, cell.Chains), new ChainPath(row, at).At, Dots.OfFoundation),
             CellKind.Ring => Ring(cell, row),
             CellKind.Picot => Picot(row, at),
             _ => [Dots.At(JoinAt(row, laid))],
@@ -82,12 +85,28 @@ internal sealed class CellSymbols(IReadOnlyList<LaidRow> rows, ChartNames names,
 
     private Func<double, Point> Upright(LaidRow row, LaidCell laid)
     {
-        bool own = !laid.Cell.Feet.IsEmpty && laid.Cell.Feet[0].Row != row.Index && laid.Width > 0 && (laid.Cell.Counts || laid.Cell.Chains > 1);
+        bool own = !laid.Cell.Feet.IsEmpty && laid.Cell.Feet[0].Row != row.Index && (laid.Width > 0 || LeadsAway(row, laid)) && (laid.Cell.Counts || laid.Cell.Chains > 1);
         Point foot = own && Feet(row, laid) is { } feet ? feet[0] : laid.Top - (laid.Up * Math.Max(ChainHeight, laid.Cell.Counts ? laid.Form.Height : laid.Cell.Chains * ChainHeight));
-        if (laid.Width <= 0 && Aside(row, laid) is var by && by != default) return share => foot.Toward(laid.Top, share) + by;
+        if (!own && laid.Width <= 0 && Aside(row, laid) is var by && by != default) return share => foot.Toward(laid.Top, share) + by;
+        if (own && laid.Width <= 0 && Bow(row, laid, foot) is { } bow) return bow;
         Point start = own ? foot + ((laid.Top - foot).Unit() * Math.Min(InCentre(laid) ? AboveRing : AboveFoot, (laid.Top - foot).Length / 2)) : foot;
         return share => start.Toward(laid.Top, share);
     }
+
+    /// <summary>A chain longer than its way bows outward; null for one that is not.</summary>
+    private static Func<double, Point>? Bow(LaidRow row, LaidCell chain, Point foot)
+    {
+        double length = chain.Cell.Chains * BowedChain;
+        double way = (chain.Top - foot).Length;
+        if (way >= length || row.Beside(Array.IndexOf(row.Cells, chain), 1) is not { } first) return null;
+        Point outward = (chain.Top - first.Top).Unit();
+        Point toward = foot.Toward(chain.Top, 0.5) + (outward * Math.Sqrt((length * length) - (way * way)));
+        return share => foot.Toward(toward, share).Toward(toward.Toward(chain.Top, share), share);
+    }
+
+    /// <summary>True for a chain that stands on another place than the first stitch does, and leads from there to it.</summary>
+    private static bool LeadsAway(LaidRow row, LaidCell chain) =>
+        row.Beside(Array.IndexOf(row.Cells, chain), 1) is { Cell: { Kind: CellKind.Stitch, Feet: [{ } first, ..] } } && (first.Row, first.Place) != (chain.Cell.Feet[0].Row, chain.Cell.Feet[0].Place);
 
     /// <summary>How far a chain beside its row must move out for a first stitch that leans toward it.</summary>
     private Point Aside(LaidRow row, LaidCell chain)

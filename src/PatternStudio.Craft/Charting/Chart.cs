@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Charting.InSpace;
+using PatternStudio.Craft.Charting.Layout;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Reading.Tree;
@@ -23,7 +24,14 @@ public static class Chart
     /// <param name="pattern">The checked pattern.</param>
     /// <param name="size">0-based index into <see cref="CheckedPattern.Sizes"/>.</param>
     /// <param name="style">What may be chosen; null for the usual.</param>
-    public static Drawing Draw(CheckedPattern pattern, int size = 0, ChartStyle? style = null)
+    public static Drawing Draw(CheckedPattern pattern, int size = 0, ChartStyle? style = null) => Draw(pattern, size, style, null);
+
+    /// <summary>Draws one size of an edited design from where it lay: rows that are worked as before stay where they are, as far as the others let them.</summary>
+    /// <param name="pattern">The checked pattern.</param>
+    /// <param name="size">0-based index into <see cref="CheckedPattern.Sizes"/>.</param>
+    /// <param name="style">What may be chosen; null for the usual.</param>
+    /// <param name="former">The drawing before the edit; null to draw anew.</param>
+    public static Drawing Draw(CheckedPattern pattern, int size, ChartStyle? style, Drawing? former)
     {
         ArgumentNullException.ThrowIfNull(pattern);
         ArgumentOutOfRangeException.ThrowIfNegative(size);
@@ -36,21 +44,29 @@ public static class Chart
         var rows = new List<DrawnRow>();
         var notes = new List<string>();
         var colours = new Colours(style.YarnColours);
+        var places = new List<(int, string, IReadOnlyList<LaidRow>)>();
         for (int i = 0; i < fabric.Pieces.Count; i++)
             if ((style.Piece ?? i) == i && !fabric.Pieces[i].Rows.IsEmpty)
-                Stack(rows, DrawPiece(fabric.Pieces[i], i, style, forms, names, key, colours, notes), fabric.Pieces[i].Name);
+                Stack(rows, DrawPiece(fabric.Pieces[i], i, style, forms, names, key, colours, notes, former?.Places, places), fabric.Pieces[i].Name);
         return Finish(pattern, fabric, style, rows, key, notes) with
         {
+            Places = new ChartPlaces(places),
             Colours = style.InColour ? colours.Known.ToEquatableArray() : [],
             Flatness = !style.TellsFlatness ? [] : fabric.Pieces.Where((piece, i) => (style.Piece ?? i) == i && Tones.InRounds(piece)).Select(piece => FlatnessFinder.Find(piece, forms)).Where(flat => flat.Shape != Shape3.NotKnown).ToEquatableArray(),
         };
     }
 
-    private static List<DrawnRow> DrawPiece(WorkedPiece piece, int number, ChartStyle style, StitchForms forms, ChartNames names, KeyMaker key, Colours colours, List<string> notes)
+    private static List<DrawnRow> DrawPiece(WorkedPiece piece, int number, ChartStyle style, StitchForms forms, ChartNames names, KeyMaker key, Colours colours, List<string> notes, ChartPlaces? former, List<(int, string, IReadOnlyList<LaidRow>)> places)
     {
         string name = piece.Name.Length == 0 ? "The piece" : piece.Name;
         long cells = piece.Rows.Sum(row => row.Length);
-        if (cells <= style.MostCells) return [.. new PieceChart(piece, number, forms, names, key, style, colours).Draw()];
+        if (cells <= style.MostCells)
+        {
+            var chart = new PieceChart(piece, number, forms, names, key, style, colours) { Former = former?.Of(number, piece.Name) };
+            List<DrawnRow> drawn = [.. chart.Draw()];
+            places.Add((number, piece.Name, chart.Laid));
+            return drawn;
+        }
         int fitting = Fitting(piece, style.MostCells / 2);
         string much = $"{name} has {cells} stitches and chains, more than a page can show one by one ({style.MostCells}).";
         bool excerpt = fitting > FewestRows && (style.RepeatOnly || !style.AllRows);

@@ -22,6 +22,7 @@ internal static class ChartWords
     private static void Describe(WorkedPiece piece, StringBuilder words)
     {
         WorkedRow[] rows = [.. piece.Rows.Where(row => row.Kind != RowKind.Foundation)];
+        if (rows.Length == 0) return;
         if (piece.Name.Length > 0) words.Append(' ').Append(piece.Name).Append(':');
         words.Append(' ').Append(rows.Length).Append(rows.Length == 1 ? " row or round." : " rows or rounds.");
         foreach (WorkedRow row in rows.Take(MostRows)) words.Append(' ').Append(Describe(row));

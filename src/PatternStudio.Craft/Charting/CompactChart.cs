@@ -3,11 +3,24 @@ using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Charting;
 
+/// <summary>A chart of the repeat alone.</summary>
+internal interface ICompactChart
+{
+    /// <summary>The bracket about the one repeat that is left.</summary>
+    EquatableArray<Shape> Bracket(IReadOnlyList<LaidRow> rows);
+
+    /// <summary>True for a row that is kept.</summary>
+    bool Keeps(int row);
+
+    /// <summary>A row without what is left out.</summary>
+    DrawnRow Of(DrawnRow row, LaidRow laid);
+}
+
 /// <summary>
 /// The repeat alone: both edges and one repeat between them, as many rows as it takes to see the rows repeat. What is left out is whole repeats, so what remains closes up
 /// without a seam.
 /// </summary>
-internal sealed class CompactChart
+internal sealed class CompactChart : ICompactChart
 {
     /// <summary>Rows kept after the first turn of the repeated rows, so that it is seen to start again.</summary>
     private const int RowsAfter = 1;

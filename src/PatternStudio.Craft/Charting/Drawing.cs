@@ -73,6 +73,10 @@ public sealed record Drawing(
     /// <summary>Whether each piece in rounds lies flat.</summary>
     public EquatableArray<PieceFlatness> Flatness { get; init; }
 
+    /// <summary>How it came to lie, for drawing an edited design from there: see <see cref="Chart.Draw(Checking.CheckedPattern, int, ChartStyle?, Drawing?)"/>.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public ChartPlaces Places { get; init; } = ChartPlaces.None;
+
     /// <summary>True where the piece is too large for every stitch to be drawn and rows are shown as blocks.</summary>
     public bool IsOverview { get; init; }
 }

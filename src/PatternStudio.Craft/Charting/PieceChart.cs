@@ -12,11 +12,17 @@ internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms form
 {
     private const double NumberSize = 0.8;
 
+    /// <summary>Where the piece lay before it was edited; null for a new one.</summary>
+    public IReadOnlyList<LaidRow>? Former { get; init; }
+
+    /// <summary>Where its rows lie, once drawn.</summary>
+    public IReadOnlyList<LaidRow> Laid { get; private set; } = [];
+
     public IEnumerable<DrawnRow> Draw()
     {
         var layouts = new Layouts(piece with { Rows = piece.Rows.Take(mostRows).ToEquatableArray() }, forms);
-        IReadOnlyList<LaidRow> rows = layouts.Lay();
-        CompactChart? compact = style.RepeatOnly ? CompactChart.Of(layouts.Cells, rows) : null;
+        IReadOnlyList<LaidRow> rows = Laid = layouts.Lay(Former);
+        ICompactChart? compact = !style.RepeatOnly ? null : layouts.Cells.InRounds ? CompactRounds.Of(rows) : CompactChart.Of(layouts.Cells, rows);
         EquatableArray<Shape> brackets = compact?.Bracket(rows) ?? RepeatMarks.Of(layouts.Cells, rows);
         return Draw(rows, brackets).Where(row => compact?.Keeps(row.Row) ?? true).Select(row => compact is null || row.Row >= rows.Count ? row : compact.Of(row, rows[row.Row])).Select(row => style.LeftHanded ? Mirror.Of(row) : row);
     }

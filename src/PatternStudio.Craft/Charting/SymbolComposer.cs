@@ -73,7 +73,7 @@ internal static class SymbolComposer
         (Point slant, Point other) = style == SymbolStyle.Jis ? ((up + up.Right()) * half, (up - up.Right()) * half) : (up * half, up.Right() * half);
         yield return new Line(middle - slant, middle + slant);
         yield return new Line(middle - other, middle + other);
-        if ((middle - foot).Length - half > MostGap || aside > MostAside || post != 0) yield return new Line(foot.Toward(middle, LegGap), middle);
+        if ((middle - foot).Length - half > MostGap || aside > MostAside || post != 0) yield return new Line(foot + ((middle - foot).Unit() * LegGap), middle);
         if (post != 0) yield return Hook(foot + (stem.Unit() * 0.3), stem.Unit(), post);
     }
 

@@ -25,7 +25,7 @@ internal sealed class ChartQuality
     public ChartQuality(Drawing drawing, WorkedPiece piece, int number, StitchForms forms)
     {
         this.forms = forms;
-        this.piece = piece;
+        this.piece = piece = Rounded.Of(piece);
         foreach (DrawnRow row in drawing.Rows.Where(row => row.Piece == number))
             foreach (Symbol symbol in row.Symbols)
                 drawn[(symbol.Row, symbol.Cell)] = (symbol, Outline.Of([.. symbol.Shapes]));

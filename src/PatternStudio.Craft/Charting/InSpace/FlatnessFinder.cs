@@ -107,7 +107,7 @@ public static class FlatnessFinder
     private static List<LaidRow> Natural(WorkedPiece piece, StitchForms forms)
     {
         var cells = new PieceCells(piece, forms, flat: false);
-        return [.. new Layouts(piece, forms).Lay().Select(row => row with { Taller = 1, Radius = Open(row.Row.Joined ? row.Row.Chains() : 0) / (2 * Math.PI), Cells = [.. row.Cells.Select((cell, i) => cell with { Width = cells.Widths[row.Index][i] })] })];
+        return [.. new Layouts(piece, forms).AtRest().Select(row => row with { Taller = 1, Radius = Open(row.Row.Joined ? row.Row.Chains() : 0) / (2 * Math.PI), Cells = [.. row.Cells.Select((cell, i) => cell with { Width = cells.Widths[row.Index][i] })] })];
     }
 
     /// <summary>Three neighbours in a round, and a stitch with what it stands on and what that stands on, want to be in one line.</summary>

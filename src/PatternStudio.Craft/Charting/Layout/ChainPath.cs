@@ -35,6 +35,14 @@ internal readonly struct ChainPath
     /// <summary>The place at a share of the way, 0 to 1, in the order worked.</summary>
     public Point At(double share) => from.Toward(toward, share).Toward(toward.Toward(to, share), share);
 
+    /// <summary>The share of the way that lies under a place.</summary>
+    public double Under(Point place)
+    {
+        Point way = to - from;
+        double square = (way.X * way.X) + (way.Y * way.Y);
+        return square < 1e-9 ? 0.5 : Math.Clamp((((place.X - from.X) * way.X) + ((place.Y - from.Y) * way.Y)) / square, 0, 1);
+    }
+
     /// <summary>Where two cells of a row meet.</summary>
     private static Point End(LaidCell beside, LaidCell cell) =>
         cell.Top.Toward(beside.Top, cell.Width / Math.Max(0.1, cell.Width + beside.Width));

@@ -32,6 +32,14 @@ internal sealed class Growth(PieceCells piece, StitchForms forms)
         return rows;
     }
 
+    /// <summary>A row grown on rows that lie already.</summary>
+    public LaidRow On(IReadOnlyList<LaidRow> below, WorkedRow row)
+    {
+        rows.Clear();
+        rows.AddRange(below);
+        return Next(row);
+    }
+
     private void Settle(int turns, int steps)
     {
         List<LaidRow> settled = Relaxed.Of(rows, turns, steps);

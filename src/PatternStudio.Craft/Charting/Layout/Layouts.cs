@@ -5,7 +5,7 @@ using PatternStudio.Craft.Working;
 namespace PatternStudio.Craft.Charting.Layout;
 
 /// <summary>Lays a piece out on paper: as its construction is drawn by custom, and where that would strain it, as it comes to rest.</summary>
-internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
+internal sealed class Layouts
 {
     /// <summary>A layout strained less than this, in stitch widths, needs no better.</summary>
     private const double Easy = 0.16;
@@ -16,9 +16,27 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
     /// <summary>Rounds of a circle are drawn as circles unless their stitches drift this far from their feet.</summary>
     private const double Drifts = 2.5;
     private const long MostDrifting = 600;
+    private const double Astray = 4;
+
+    /// <summary>Rounds strained more than this don't stand on each other as circles would.</summary>
+    private const double Torn = 2;
 
     /// <summary>A relaxed layout must be so much better before it takes the place of the usual one: even circles are easier to read than true ones.</summary>
     private const double Better = 0.7;
+
+    /// <summary>A layout strained more than this lies over itself somewhere.</summary>
+    private const double Folded = 0.3;
+    private const long MostUnfolded = 3000;
+
+    /// <summary>What is spread out by distances alone must be so much better.</summary>
+    private const double Clearly = 0.92;
+
+    /// <summary>Rounds strained more than this don't go round their rows as a frame does.</summary>
+    private const double Framed = 0.5;
+
+    /// <summary>An edited piece may be strained so many times more than before, and so much more.</summary>
+    private const double MostWorse = 1.2;
+    private const double Slack = 0.05;
 
     /// <summary>Wider spacing lowers fanned stitches, which lowers the rows again; it settles at once.</summary>
     private const int Passes = 3;
@@ -28,32 +46,68 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
     private const int MostTurns = 80;
     private const int Steps = 30;
 
-    private readonly Construction construction = ConstructionFinder.Find(piece, forms);
+    private readonly WorkedPiece piece;
+    private readonly StitchForms forms;
+    private readonly Construction construction;
     private PieceCells? counted;
+
+    public Layouts(WorkedPiece worked, StitchForms forms)
+    {
+        piece = Rounded.Of(worked);
+        this.forms = forms;
+        construction = ConstructionFinder.Find(piece, forms);
+    }
 
     /// <summary>The cells of the piece and the room that each takes.</summary>
     public PieceCells Cells => counted ??= new PieceCells(piece, forms, !IsTube);
 
-    public IReadOnlyList<LaidRow> Lay()
+    /// <summary>What it took.</summary>
+    public Effort Effort { get; } = new();
+
+    /// <summary>The rows in their places, with room made where symbols would lie over each other.</summary>
+    /// <param name="former">Where the piece lay before it was edited; null to lay it out anew.</param>
+    public IReadOnlyList<LaidRow> Lay(IReadOnlyList<LaidRow>? former = null) => Parts.Lay(piece, forms) ?? Cleared([.. AtRest(former)]);
+
+    private List<LaidRow> Cleared(List<LaidRow> drawn)
+    {
+        List<LaidRow> cleared = Clearance.Of(drawn);
+        return cleared != drawn && construction.Kind == ConstructionKind.StraightRows && EvenRows() ? StraightEdges.Of(cleared) : cleared;
+    }
+
+    /// <summary>The rows as the fabric rests, however close its symbols come.</summary>
+    public IReadOnlyList<LaidRow> AtRest(IReadOnlyList<LaidRow>? former = null)
     {
         if (construction.Kind == ConstructionKind.Tiles && new Tiles(piece, forms).Lay() is { } tiles) return tiles;
+        if (construction.Kind == ConstructionKind.Bordered && !HasGap() && new Borders(piece, Cells, forms, construction).Lay() is { } bordered && Strain.Of(bordered) < Framed) return bordered;
         List<LaidRow>? usual = HasNoGround ? null : Usual();
+       
         if (usual is not null && (HasGap() || IsRight(usual))) return construction.Kind == ConstructionKind.StraightRows && EvenRows() ? StraightEdges.Of(usual) : usual;
+        if (former is not null && !HasGap() && FromFormer(former) is { } edited) return construction.Kind == ConstructionKind.StraightRows ? StraightEdges.Of(edited) : edited;
         List<LaidRow> best = Level.Of(Chosen(usual));
         return construction.Kind == ConstructionKind.StraightRows ? StraightEdges.Of(best) : best;
+    }
+
+    /// <summary>The piece come to rest from where it lay; null where it changed too much, or would rest much worse than it did.</summary>
+    private List<LaidRow>? FromFormer(IReadOnlyList<LaidRow> former)
+    {
+        if (Edited.Of(former, Cells, forms) is not var (rows, stay)) return null;
+        List<LaidRow> rested = Relaxed.Staying(rows, stay, Turns, Steps, Effort);
+        return Strain.Of(rested) <= (MostWorse * Strain.Of(former)) + Slack ? rested : null;
     }
 
     private List<LaidRow> Chosen(List<LaidRow>? usual)
     {
         (List<LaidRow>? best, double least) = (usual, usual is null ? double.MaxValue : Strain.Of(usual) * (IsInRounds ? Better : 1));
-        if (usual is not null) Consider(Relaxed.Of(usual, Turns, Steps));
-        if (usual is null || (least > 2 * Easy && !IsInRounds)) Consider(Relaxed.Of([.. new Growth(Cells, forms).Lay()], Turns, Steps));
+        if (usual is not null) Consider(Relaxed.Of(usual, Turns, Steps, effort: Effort));
+        if (usual is null || (least > 2 * Easy && !IsInRounds)) Consider(Relaxed.Of([.. new Growth(Cells, forms).Lay()], Turns, Steps, effort: Effort));
+        if (least > Folded && best is not null && piece.Rows.Sum(row => row.Length) <= MostUnfolded)
+            Consider(Unfolded.Of(best, Turns, Steps, Effort), Clearly);
         return best ?? [.. new Growth(Cells, forms).Lay()];
 
-        void Consider(List<LaidRow> other)
+        void Consider(List<LaidRow> other, double share = 1)
         {
             double strain = Strain.Of(other);
-            if (strain >= least && best is not null) return;
+            if (strain >= least * share && best is not null) return;
             (best, least) = (other, strain);
         }
     }
@@ -67,7 +121,7 @@ internal sealed class Layouts(WorkedPiece piece, StitchForms forms)
         _ when IsTube => true,
         ConstructionKind.Polygon or ConstructionKind.CornerToCorner => true,
         ConstructionKind.StraightRows => Lean.Of(usual) < Waves,
-        _ when IsAboutACentre => piece.Rows.Sum(row => row.Length) > MostDrifting || Lean.Of(usual) < Drifts || Strain.Of(usual) < Easy,
+        _ when IsAboutACentre => piece.Rows.Sum(row => row.Length) > MostDrifting && Lean.Of(usual) < Astray && (piece.Rows.Sum(row => row.Length) > MostUnfolded || Strain.Of(usual) < Torn) || Lean.Of(usual) < Drifts || Strain.Of(usual) < Easy,
         _ => Strain.Of(usual) < Easy,
     };
 

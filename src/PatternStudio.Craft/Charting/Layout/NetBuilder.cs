@@ -23,10 +23,15 @@ internal sealed class NetBuilder
     private readonly double[][] along;
     private readonly double[] lengths;
     private readonly Point[] laid;
+    private readonly int[]? known;
     private int[]? ends;
 
-    public NetBuilder(IReadOnlyList<LaidRow> rows)
+    /// <param name="rows">The rows as they lie.</param>
+    /// <param name="senses">To which side of its way each row grows, where that is known; null to see it from how they lie.</param>
+    public NetBuilder(IReadOnlyList<LaidRow> rows, int[]? senses = null)
     {
+        known = senses;
+        Senses = new int[rows.Count];
         this.rows = rows;
         nodeOf = [.. rows.Select(row => new int[row.Cells.Length])];
         along = [.. rows.Select(row => new double[row.Cells.Length])];
@@ -39,11 +44,31 @@ internal sealed class NetBuilder
 
     public FabricNet Net => net;
 
+    /// <summary>+1 for a row whose tops are to the left of its way, -1 to the right; 0 for one that has no net.</summary>
+    public int[] Senses { get; }
+
     /// <summary>Where each node is in the first layout.</summary>
     public Point[] Places => laid;
 
     /// <summary>The node of each cell; -1 for one that takes no room.</summary>
     public int[][] NodeOf => nodeOf;
+
+    /// <summary>The node that carries a cell: its own, or that of the neighbour it lies on or stands beside; -1 where its row has none.</summary>
+    public int Carrier(int row, int cell)
+    {
+        int[] numbers = nodeOf[row];
+        if (numbers[cell] >= 0) return numbers[cell];
+        if (rows[row].Cells[cell].Cell.Kind == CellKind.TurningChain && Array.FindIndex(numbers, cell, node => node >= 0) is >= 0 and var next) return numbers[next];
+        return Near(numbers, cell) ?? -1;
+    }
+
+    /// <summary>The middle of a symbol: half way from what it stands on to its top.</summary>
+    public Mix MiddleOf(int row, int cell)
+    {
+        int carrier = Carrier(row, cell);
+        if (carrier < 0) return new Mix([]);
+        return nodeOf[row][cell] >= 0 && Feet(rows[row], rows[row].Cells[cell]) is { } feet ? Mix.Middle([Mix.Of(carrier), feet]) : Mix.Of(carrier);
+    }
 
     private void Number(LaidRow row)
     {
@@ -73,7 +98,7 @@ internal sealed class NetBuilder
         if (taking.Length < 2) return;
         Mix?[] feet = [.. taking.Select(i => Feet(row, row.Cells[i]))];
         int[] standing = [.. Enumerable.Range(0, taking.Length).Where(k => feet[k] is not null)];
-        int sense = Sense(row, taking, feet, standing);
+        int sense = Senses[row.Index] = known?[row.Index] is { } told and not 0 ? told : Sense(row, taking, feet, standing);
         int direction = Direction(row, taking, standing);
         if (standing.Length < 2)
         {

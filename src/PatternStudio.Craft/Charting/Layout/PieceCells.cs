@@ -156,12 +156,23 @@ internal sealed class PieceCells
         double[] heights = [.. cells.Where(cell => cell.Kind == CellKind.Stitch).Select(HeightOf)];
         double height = heights.Length == 0 ? 1 : heights.Average();
         double flat = inside + (2 * Math.PI * height);
-        if (inside > 0 && length > 0 && length < flat)
-            for (int i = 0; i < widths.Length; i++) widths[i] *= flat / length;
+        if (inside > 0 && length > 0 && length < flat) Stretch(cells, widths, length, flat);
         else if (inside > 0 && length > flat) Taller[row] = Math.Min(MostTaller, (length - inside) / (2 * Math.PI * height));
         round[row] = widths.Sum();
         Radius[row] = (below >= 0 ? Radius[below] : 0) + (height * Taller[row]);
     }
+
+    /// <summary>A handle is as long as what it passes over, and that was stretched already; the rest of its round is stretched in its place.</summary>
+    private static void Stretch(Cell[] cells, double[] widths, double length, double flat)
+    {
+        double handles = widths.Where((_, i) => IsHandle(cells[i])).Sum();
+        if (handles >= length) handles = 0;
+        double by = Math.Max(1, (flat - handles) / (length - handles));
+        for (int i = 0; i < widths.Length; i++)
+            if (handles == 0 || !IsHandle(cells[i])) widths[i] *= by;
+    }
+
+    private static bool IsHandle(Cell cell) => cell is { Kind: CellKind.Chains, Chains: > 24 };
 
     /// <summary>Round what a first round stands: one chain, or both sides of many.</summary>
     private static double Inner(Cell[] cells)

@@ -17,8 +17,15 @@ internal sealed class Relaxation
     private readonly double[] y;
     private readonly double[] diagonal;
 
-    public Relaxation(FabricNet net, Point[] places)
+    private readonly Point[] former;
+    private readonly double[]? stay;
+
+    /// <param name="net">The net.</param>
+    /// <param name="places">Where its nodes are.</param>
+    /// <param name="stay">How firmly each node stays there, beside a bar's stiffness of 1; null for not at all.</param>
+    public Relaxation(FabricNet net, Point[] places, double[]? stay = null)
     {
+        (former, this.stay) = (places, stay);
         this.net = net;
         (starts, nodes, shares) = net.Arrays();
         x = [.. places.Select(place => place.X)];
@@ -27,7 +34,11 @@ internal sealed class Relaxation
         for (int bar = 0; bar < net.Bars; bar++)
             for (int i = starts[bar]; i < starts[bar + 1]; i++)
                 diagonal[nodes[i]] += net.Stiffness[bar] * shares[i] * shares[i];
-        for (int i = 0; i < diagonal.Length; i++) if (diagonal[i] <= 0) diagonal[i] = 1;
+        for (int i = 0; i < diagonal.Length; i++)
+        {
+            diagonal[i] += stay?[i] ?? 0;
+            if (diagonal[i] <= 0) diagonal[i] = 1;
+        }
     }
 
     /// <summary>Where each node is now.</summary>
@@ -51,11 +62,13 @@ internal sealed class Relaxation
     /// <summary>Relaxes for at most so many turns.</summary>
     /// <param name="turns">At most so many.</param>
     /// <param name="steps">Steps of conjugate gradients in each.</param>
-    public void Run(int turns, int steps)
+    /// <returns>How many turns it took.</returns>
+    public int Run(int turns, int steps)
     {
         for (int turn = 0; turn < turns; turn++)
             if (Turn(steps) < Rest)
-                return;
+                return turn + 1;
+        return turns;
     }
 
     /// <summary>One turn; gives the greatest move.</summary>
@@ -73,6 +86,11 @@ internal sealed class Relaxation
                 right[nodes[i]] += k * shares[i] * wx;
                 above[nodes[i]] += k * shares[i] * wy;
             }
+        }
+        for (int i = 0; stay is not null && i < stay.Length; i++)
+        {
+            right[i] += stay[i] * former[i].X;
+            above[i] += stay[i] * former[i].Y;
         }
         return Math.Max(Solve(x, right, steps), Solve(y, above, steps));
     }
@@ -125,7 +143,8 @@ internal sealed class Relaxation
 
     private void Multiply(double[] by, double[] product)
     {
-        Array.Clear(product);
+        if (stay is null) Array.Clear(product);
+        else for (int i = 0; i < product.Length; i++) product[i] = stay[i] * by[i];
         for (int bar = 0; bar < net.Bars; bar++)
         {
             double pull = net.Stiffness[bar] * Along(bar, by);

@@ -4,12 +4,26 @@ namespace PatternStudio.Craft.Charting.Layout;
 internal static class Relaxed
 {
     /// <summary>The same rows, relaxed for at most so many turns, lying as they lay before.</summary>
-    public static List<LaidRow> Of(IReadOnlyList<LaidRow> rows, int turns, int steps)
+    public static List<LaidRow> Of(IReadOnlyList<LaidRow> rows, int turns, int steps, int[]? senses = null, Effort? effort = null)
+    {
+        var builder = new NetBuilder(rows, senses);
+        var relaxation = new Relaxation(builder.Net, builder.Places);
+        int taken = relaxation.Run(turns, steps);
+        if (effort is not null) effort.Turns += taken;
+        return Placed(rows, builder, Fitted(builder.Places, relaxation.Places));
+    }
+
+    /// <summary>The same rows, relaxed where they are free to: each row stays where it lies as firmly as is told.</summary>
+    public static List<LaidRow> Staying(IReadOnlyList<LaidRow> rows, double[] stay, int turns, int steps, Effort? effort = null)
     {
         var builder = new NetBuilder(rows);
-        var relaxation = new Relaxation(builder.Net, builder.Places);
-        relaxation.Run(turns, steps);
-        return Moved(rows, builder, Fitted(builder.Places, relaxation.Places));
+        var firm = new double[builder.Net.Nodes];
+        foreach (LaidRow row in rows)
+            foreach (int node in builder.NodeOf[row.Index].Where(node => node >= 0)) firm[node] = stay[row.Index];
+        var relaxation = new Relaxation(builder.Net, builder.Places, firm);
+        int taken = relaxation.Run(turns, steps);
+        if (effort is not null) effort.Turns += taken;
+        return Placed(rows, builder, relaxation.Places);
     }
 
     /// <summary>The places turned and shifted back to where the piece lay: resting does not care which way is up.</summary>
@@ -36,7 +50,9 @@ internal static class Relaxed
 
     private static Point Middle(Point[] places) => places.Aggregate((sum, at) => sum + at) * (1.0 / places.Length);
 
-    private static List<LaidRow> Moved(IReadOnlyList<LaidRow> rows, NetBuilder builder, Point[] places)
+    /// <summary>The same rows with their nodes elsewhere.</summary>
+    /// <param name="turnUp">True to set every cell upright on its row's new line, numbers beside them.</param>
+    public static List<LaidRow> Placed(IReadOnlyList<LaidRow> rows, NetBuilder builder, Point[] places, bool turnUp = true)
     {
         var moved = new List<LaidRow>(rows.Count);
         foreach (LaidRow row in rows)
@@ -49,7 +65,7 @@ internal static class Relaxed
                 continue;
             }
             LaidCell[] cells = [.. row.Cells.Select((cell, i) => nodes[i] < 0 ? cell : cell with { Top = places[nodes[i]] })];
-            moved.Add(Labels.On(Uprights.Of(row with { Cells = cells })));
+            moved.Add(turnUp ? Labels.On(Uprights.Of(row with { Cells = cells })) : row with { Cells = cells });
         }
         return moved;
     }

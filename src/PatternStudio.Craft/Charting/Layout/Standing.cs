@@ -8,6 +8,11 @@ internal sealed class Standing(IReadOnlyList<LaidRow> rows)
     /// <summary>A stitch worked into a space has its foot under the chains.</summary>
     private const double UnderChain = 0.03;
 
+    /// <summary>So many chains make a loop; its stitches keep this share of their way from its middle.</summary>
+    private const int Loop = 3;
+    private const double AlongLoop = 0.8;
+    private const int Few = 4;
+
     /// <summary>A stitch worked into a chain stands on it.</summary>
     private const double OnChain = 0.1;
 
@@ -18,10 +23,10 @@ internal sealed class Standing(IReadOnlyList<LaidRow> rows)
     {
         if (Host(foot) is not { } host) return null;
         LaidRow row = rows[foot.Row];
-        if (row.IsCentre && (host.Cell.Kind == CellKind.Ring || foot.Kind == FootKind.Ring || !row.Row.Joined))
+        if (row.IsCentre && (host.Cell.Kind == CellKind.Ring || foot.Kind == FootKind.Ring || !row.Row.Joined || AllInOne(foot)))
             return row.Centre + ((top - row.Centre).Unit() * row.Radius);
         bool chain = host.Cell.Kind == CellKind.Chains || (host.Cell.Kind == CellKind.FoundationChain && host.Stance == Stance.Lying && !row.IsCentre);
-        Point at = chain ? new ChainPath(row, (int)foot.Place).At(ShareOf(foot, host.Cell)) : host.Top;
+        Point at = chain ? On(new ChainPath(row, (int)foot.Place), foot, host.Cell, top) : host.Top;
         if (chain && host.Cell.Kind == CellKind.FoundationChain && Hangs(host, top)) return at + ((top - at).Unit() * OnChain);
         return foot.Kind switch
         {
@@ -30,6 +35,18 @@ internal sealed class Standing(IReadOnlyList<LaidRow> rows)
             _ => chain ? at + ((top - at).Unit() * OnChain) : at,
         };
     }
+
+    /// <summary>A round of which all stitches are worked into one chain of the ring closes over it and stands round the ring.</summary>
+    private bool AllInOne(Foot foot)
+    {
+        if (foot.Kind != FootKind.Chain) return false;
+        LaidRow? first = rows.FirstOrDefault(row => row.Index > foot.Row && row.Cells.Length > 0);
+        return first is { Cells.Length: > Few } && first.Cells.All(cell => cell.Cell.Feet.All(other => other.Row != foot.Row || other.Place == foot.Place));
+    }
+
+    /// <summary>Stitches in a loop of chains stand side by side along it, each under its own top; in a short space they meet in its middle.</summary>
+    private static Point On(ChainPath path, Foot foot, Cell host, Point top) =>
+        path.At(foot.Kind == FootKind.Space && foot.Chain < 0 && host.Chains >= Loop && top != default ? 0.5 + ((path.Under(top) - 0.5) * AlongLoop) : ShareOf(foot, host));
 
     /// <summary>True for a stitch that hangs from the other side of a chain.</summary>
     private static bool Hangs(LaidCell host, Point top)

@@ -32,7 +32,8 @@ internal static class Uprights
         return (up.X * cell.Up.X) + (up.Y * cell.Up.Y) < 0 ? up * -1 : up;
     }
 
-    private static LaidCell Attached(LaidRow row, int at)
+    /// <summary>What takes no room, on or beside its neighbour.</summary>
+    public static LaidCell Attached(LaidRow row, int at)
     {
         LaidCell cell = row.Cells[at];
         bool chain = cell.Cell.Kind == CellKind.TurningChain;
