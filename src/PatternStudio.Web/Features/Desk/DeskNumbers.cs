@@ -15,6 +15,9 @@ public sealed record DeskAnswer(DeskInput Input, Results Results, TermsDecision 
 {
     /// <summary>The schedule of each size as the engine gives it, to be taken along.</summary>
     public IReadOnlyList<Measured<RowSchedule>> Schedules { get; init; } = [];
+
+    /// <summary>What can be folded away in the words.</summary>
+    public IReadOnlyList<LineFold> Folds { get; init; } = [];
 }
 
 /// <summary>
@@ -30,7 +33,8 @@ public sealed class DeskNumbers(Func<DeskInput, DeskAnswer> compute)
     public static DeskAnswer Compute(DeskInput input)
     {
         Reckoned reckoned = DesignResults.Reckon(input.Text, input.Materials);
-        return new(input, reckoned.Results, PatternReader.Read(input.Text).Terms) { Schedules = reckoned.Schedules };
+        Pattern read = PatternReader.Read(input.Text);
+        return new(input, reckoned.Results, read.Terms) { Schedules = reckoned.Schedules, Folds = LineFold.Of(read) };
     }
 
     /// <summary>Asks for the numbers of an input.</summary>

@@ -15,7 +15,6 @@ public sealed partial class DeskPage
     private int basedOn;
     private DateTimeOffset savedAt;
     private bool saving;
-    private WordsDraft? draft;
 
     private SavedState State => saving ? SavedState.Saving : text == savedText ? SavedState.Saved : SavedState.Unsaved;
 
@@ -32,11 +31,12 @@ public sealed partial class DeskPage
             await editor.FlushAsync();
             if (text == savedText) return;
             StateHasChanged();
-            await SaveAsync(text, draft is null ? basedOn : Math.Min(draft.Version, basedOn));
+            await SaveAsync(text, basedOn);
         }
         finally
         {
             saving = false;
+            await ConsiderElsewhereAsync();
             StateHasChanged();
         }
     }
@@ -62,6 +62,7 @@ public sealed partial class DeskPage
         TakeSaved(words, saved.Version, saved.SavedAt);
         (draft, trouble) = (null, null);
         await editor!.MarkSavedAsync(words, saved.Version);
+        await KeepDraftAsync();
     }
 
     private async Task AskAsync(string mine, Conflict theirs)
@@ -91,9 +92,9 @@ public sealed partial class DeskPage
 
         string words = theirs.TheirText.ReplaceLineEndings("\n");
         TakeSaved(words, theirs.TheirVersion, theirs.SavedAt);
-        draft = null;
-        await editor!.MarkSavedAsync(words, theirs.TheirVersion);
-        await editor.ReplaceAllAsync(words);
+        (draft, elsewhere) = (null, null);
+        await editor!.ReplaceAllAsync(words);
+        await editor.MarkSavedAsync(words, theirs.TheirVersion);
         Snackbar.Add(Words["MineKept"], MudBlazor.Severity.Normal);
     }
 
@@ -114,12 +115,6 @@ public sealed partial class DeskPage
         Outcome<Guid> kept = await Desk.CreateAsync(caller, Words[terms == Terminology.Uk ? "UkTitle" : "UsTitle", design!.Title], words);
         trouble = kept.Succeeded ? null : kept.ToString();
         if (kept.Succeeded) Snackbar.Add(Words["OtherTermsKept"], MudBlazor.Severity.Normal);
-    }
-
-    private async Task BackToSavedAsync()
-    {
-        draft = null;
-        await editor!.ReplaceAllAsync(savedText);
     }
 
     private async Task RenameAsync(ChangeEventArgs change)
