@@ -7,6 +7,8 @@ internal static class DeskActs
 {
     public static ILocator Words(this IPage page) => page.GetByRole(AriaRole.Textbox, new() { Name = "Written instructions", Exact = true });
 
+    public static ILocator Choices(this IPage page) => page.Locator(".words-choices [role=option]");
+
     public static ILocator Findings(this IPage page) => page.Locator("section.findings");
 
     public static async Task OpenDesignAsync(this IPage page, string title)
@@ -49,7 +51,7 @@ internal static class DeskActs
 
     /// <summary>All words of a pattern that is short enough to be on the screen whole.</summary>
     public static Task SeesWordsAsync(this IPage page, string words) => page.WaitForFunctionAsync(
-        "words => [...document.querySelectorAll('.words-editor .cm-line')].map(line => line.textContent).join('\n') === words", words);
+        "words => [...document.querySelectorAll('.words-editor .cm-line')].map(line => line.textContent).join('\\n') === words", words);
 
     /// <summary>Types over the first place where the words say something.</summary>
     public static async Task OvertypeAsync(this IPage page, string old, string with)

@@ -55,7 +55,7 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.GoBehindAsync("Row 2: Ch 1, sc in each sc across, turn. (11 sc)");
         await page.Keyboard.PressAsync("Enter");
         await page.Keyboard.PressAsync("Control+Space");
-        ILocator choices = page.GetByRole(AriaRole.Option);
+        ILocator choices = page.Choices();
         await Expect(choices.First).ToContainTextAsync("Row 3:");
         await page.Keyboard.PressAsync("Tab");
         await page.Keyboard.TypeAsync("Ch 1, sc in ne");
@@ -162,6 +162,7 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
         IPage page = await studio.EnterAsync();
         await page.BeginDesignAsync("Jetty mat, undone", Mat);
         await page.OvertypeAsync("Ch 12.", "Ch 13.");
+        await page.WaitForTimeoutAsync(1500); // undo is kept a second after the last key
         await page.Keyboard.PressAsync("Control+s");
         await page.SeesSavedAsync(2);
 
@@ -187,10 +188,11 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.GoBehindAsync("Row 2: Ch 1, sc in each sc across, turn. (11 sc)");
         await page.Keyboard.PressAsync("Enter");
         await page.Keyboard.TypeAsync("Row 3: Ch 1, sc in ne");
-        await Expect(page.GetByRole(AriaRole.Option).First).ToBeVisibleAsync();
+        await Expect(page.Choices().First).ToBeVisibleAsync();
         await look.AtAsync("editor-choices");
         await page.Keyboard.PressAsync("Escape");
         await page.GetByRole(AriaRole.Button, new() { Name = "Find and replace" }).ClickAsync();
+        await Expect(page.Locator(".cm-search input[name=search]")).ToBeFocusedAsync();
         await page.Keyboard.TypeAsync("sc");
         await Expect(page.Locator(".cm-searchMatch").First).ToBeVisibleAsync();
         await look.AtAsync("editor-find");

@@ -28,8 +28,9 @@ export class DraftBox {
 
   keep(text) {
     try {
+      if (text === this.kept) return;
+      this.kept = text;
       if (text === this.savedWords) { localStorage.removeItem(this.key); return; }
-      if (read(this.key)?.text === text) return;
       localStorage.setItem(this.key, JSON.stringify({ text, basedOn: this.version, at: new Date().toISOString() }));
       this.dropOrigin();
     } catch { /* no room or no storage: the server keeps a draft too, and the page warns before it closes */ }
@@ -45,6 +46,7 @@ export class DraftBox {
   }
 
   drop() {
+    this.kept = undefined;
     try {
       localStorage.removeItem(this.key);
       this.dropOrigin();

@@ -4,7 +4,7 @@
 import {
   Annotation, EditorSelection, EditorState, EditorView, Prec, StateEffect, StateField, Decoration, acceptCompletion, autocompletion, closeCompletion,
   codeFolding, completionKeymap, completionStatus, defaultKeymap, foldKeymap, highlightActiveLine, highlightActiveLineGutter, history,
-  historyKeymap, isolateHistory, keymap, lineNumbers, moveCompletionSelection, openSearchPanel, placeholder, redo, search, searchKeymap,
+  historyKeymap, isolateHistory, keymap, lineNumbers, openSearchPanel, placeholder, redo, search, searchKeymap,
   selectedCompletionIndex, setSelectedCompletion, undo,
 } from "./vendor/codemirror.js";
 import { counts, explain, findings, mend, nextFinding, sections, shown } from "./editor-findings.js";
@@ -59,7 +59,7 @@ class Editor {
     return [
       EditorState.phrases.of(editor),
       EditorView.contentAttributes.of({
-        "aria-label": label, "aria-describedby": describedBy, spellcheck: "false", autocapitalize: "off", autocorrect: "off", autocomplete: "off",
+        "aria-label": label, "aria-describedby": describedBy, tabindex: "0", spellcheck: "false", autocapitalize: "off", autocorrect: "off", autocomplete: "off",
       }),
       EditorView.lineWrapping,
       placeholder(empty),
@@ -106,6 +106,8 @@ class Editor {
   }
 
   changed() {
+    // Kept at once, so that not even the last letter is lost; the longest texts wait for a pause.
+    if (this.view.state.doc.length < 100_000) this.drafts_.keep(this.text());
     clearTimeout(this.timer);
     this.timer = setTimeout(() => this.flush(), this.wait);
     clearTimeout(this.undoTimer);
@@ -261,11 +263,11 @@ class Editor {
     if (!context.explicit && !/\p{L}[\p{L}\d-]+$/u.test(before)) return null;
     if (this.sent.slice(0, line.from) !== context.state.sliceDoc(0, line.from)) await this.flush();
     const answer = await this.server.invokeMethodAsync("Complete", line.from, before, context.explicit).catch(() => null);
-    if (!answer || context.aborted || answer.choices.length === 0) return null;
-    const from = line.from + Math.min(...answer.choices.map(choice => choice.from));
+    if (!answer || context.aborted || answer.length === 0) return null;
+    const from = line.from + Math.min(...answer.map(choice => choice.from));
     return {
       from, filter: false,
-      options: answer.choices.map(choice => ({
+      options: answer.map(choice => ({
         label: choice.words, detail: choice.says,
         apply: (view, _, __, to) => view.dispatch({
           changes: { from: line.from + choice.from, to, insert: choice.words },
@@ -279,8 +281,8 @@ class Editor {
 /** Tab takes the choice moved to, or else the first. Without choices it leaves the editor, as everywhere. */
 function takeFirst(view) {
   if (completionStatus(view.state) !== "active") return false;
-  if (selectedCompletionIndex(view.state) < 0) view.dispatch({ effects: setSelectedCompletion(0) });
-  return acceptCompletion(view) || closeCompletion(view) || moveCompletionSelection(true)(view);
+  if (selectedCompletionIndex(view.state) === null) view.dispatch({ effects: setSelectedCompletion(0) });
+  return acceptCompletion(view) || closeCompletion(view);
 }
 
 function tellCaret(at) {

@@ -46,7 +46,8 @@ public static partial class WhatComesNext
         if (!heading.Success && above.Below is not null && line.Trim().Split(' ').Length <= 2) return [.. new RowProposals(above).Beginnings(), .. StitchProposals.Of(above)];
         RowSoFar? soFar = RowSoFar.Of(above, WholeSteps(line, heading.Length));
         if (atPlace) return new PlaceProposals(above).Of(soFar);
-        return [.. new RowProposals(above).Steps(line, soFar), .. StitchProposals.Of(above)];
+        IEnumerable<Proposal> steps = new RowProposals(above).Steps(line, soFar), stitches = StitchProposals.Of(above);
+        return line.AsSpan(heading.Length).IsWhiteSpace() ? [.. stitches, .. steps] : [.. steps, .. stitches];
     }
 
     /// <summary>The line without the step that is still being written.</summary>

@@ -3,6 +3,7 @@ using MudBlazor;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Materials;
 
 namespace PatternStudio.Web.Features.Desk;
 
@@ -158,10 +159,26 @@ public sealed partial class DeskPage
 
     private async Task ShowVersionsAsync()
     {
+        await editor!.FlushAsync();
         IDialogReference dialog = await Dialogs.ShowAsync<VersionsDialog>(
             Words["Versions"],
-            new DialogParameters<VersionsDialog> { { shown => shown.DesignId, Id }, { shown => shown.Now, text } },
+            new DialogParameters<VersionsDialog>
+            {
+                { shown => shown.DesignId, Id },
+                { shown => shown.Now, text },
+                { shown => shown.Materials, DesignMaterials.From(swatches, yarns, design!.YarnId) },
+            },
             new DialogOptions { MaxWidth = MaxWidth.Large, FullWidth = true });
-        if (await dialog.GetReturnValueAsync<string?>() is { } words) await editor!.ReplaceAllAsync(words);
+        if (await dialog.GetReturnValueAsync<string?>() is { } words) await GoBackToAsync(words);
+    }
+
+    /// <summary>Older words become the next version. What was not saved is saved before, as a version of its own.</summary>
+    private async Task GoBackToAsync(string words)
+    {
+        await SaveAsync();
+        if (text != savedText) return;
+        await editor!.ReplaceAllAsync(words);
+        await SaveAsync();
+        if (text == words && text == savedText) Snackbar.Add(Words["WentBack"], MudBlazor.Severity.Normal);
     }
 }
