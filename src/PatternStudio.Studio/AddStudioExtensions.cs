@@ -26,6 +26,8 @@ public static class AddStudioExtensions
         services.AddSingleton<DesignLibrary>();
         services.AddSingleton<DesignDesk>();
         services.AddSingleton<DesignVersions>();
+        services.AddSingleton<Drafts>();
+        services.AddSingleton<SavedNews>();
         services.AddSingleton<DesignRefresh>();
         services.AddSingleton<Swatches>();
         services.AddSingleton<Photos>();

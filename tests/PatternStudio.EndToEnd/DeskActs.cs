@@ -5,22 +5,58 @@ namespace PatternStudio.EndToEnd;
 /// <summary>What a designer does at the desk.</summary>
 internal static class DeskActs
 {
-    public static ILocator Words(this IPage page) => page.GetByLabel("Written instructions", new() { Exact = true }).And(page.Locator("textarea"));
+    public static ILocator Words(this IPage page) => page.GetByRole(AriaRole.Textbox, new() { Name = "Written instructions", Exact = true });
+
+    public static ILocator Choices(this IPage page) => page.Locator(".words-choices [role=option]");
 
     public static ILocator Findings(this IPage page) => page.Locator("section.findings");
 
     public static async Task OpenDesignAsync(this IPage page, string title)
     {
         await page.GetByRole(AriaRole.Link, new() { Name = title, Exact = true }).ClickAsync();
-        await Assertions.Expect(page.Locator(".words-layer .line").Nth(2)).ToBeAttachedAsync();
+        await Assertions.Expect(page.Locator(".words-editor .cm-line").Nth(2)).ToBeAttachedAsync();
     }
+
+    /// <summary>Selects the first place where the words say something, as a mouse would.</summary>
+    public static async Task SelectAsync(this IPage page, string words)
+    {
+        await page.Words().EvaluateAsync(
+            """
+            (editor, words) => {
+              const line = [...editor.querySelectorAll(".cm-line")].find(line => line.textContent.includes(words));
+              if (!line) throw new Error("not there: " + words);
+              const range = document.createRange(), walk = document.createTreeWalker(line, NodeFilter.SHOW_TEXT);
+              let from = line.textContent.indexOf(words), to = from + words.length, begun = false;
+              for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+                if (!begun && from < node.length) { range.setStart(node, from); begun = true; }
+                if (to <= node.length) { range.setEnd(node, to); break; }
+                from -= node.length; to -= node.length;
+              }
+              editor.focus();
+              getSelection().removeAllRanges();
+              getSelection().addRange(range);
+            }
+            """,
+            words);
+        // The editor hears of a selection a moment later.
+        await page.WaitForTimeoutAsync(50);
+    }
+
+    /// <summary>Puts the cursor behind the first place where the words say something.</summary>
+    public static async Task GoBehindAsync(this IPage page, string words)
+    {
+        await page.SelectAsync(words);
+        await page.Keyboard.PressAsync("ArrowRight");
+    }
+
+    /// <summary>All words of a pattern that is short enough to be on the screen whole.</summary>
+    public static Task SeesWordsAsync(this IPage page, string words) => page.WaitForFunctionAsync(
+        "words => [...document.querySelectorAll('.words-editor .cm-line')].map(line => line.textContent).join('\\n') === words", words);
 
     /// <summary>Types over the first place where the words say something.</summary>
     public static async Task OvertypeAsync(this IPage page, string old, string with)
     {
-        await page.Words().EvaluateAsync(
-            "(area, old) => { const at = area.value.indexOf(old); if (at < 0) throw new Error('not there: ' + old); area.focus(); area.setSelectionRange(at, at + old.length); }",
-            old);
+        await page.SelectAsync(old);
         await page.Keyboard.TypeAsync(with);
     }
 
@@ -31,7 +67,7 @@ internal static class DeskActs
         await page.GetByLabel("Title", new() { Exact = true }).FillAsync(title);
         await page.GetByLabel("Pattern, if you have one").FillAsync(words);
         await page.GetByRole(AriaRole.Button, new() { Name = "Begin", Exact = true }).ClickAsync();
-        await Assertions.Expect(page.Words()).ToHaveValueAsync(words);
+        await page.SeesWordsAsync(words);
     }
 
     public static Task SeesSavedAsync(this IPage page, int version) =>

@@ -1,243 +1,294 @@
-// The words of a pattern: a plain textarea (so that spelling, undo, dictation and screen readers work as everywhere)
-// over a layer that shows line numbers, underlined findings and each row's count at its own line.
-// The server is told each change as an edit, never the whole text.
+// The words of a pattern, in the editor of ./vendor/codemirror.js. What is shown in them comes from the server: findings, counts beside the
+// rows, sections to fold, what can come next. The server is told each change as an edit, never the whole text.
+
+import {
+  Annotation, EditorSelection, EditorState, EditorView, Prec, StateEffect, StateField, Decoration, acceptCompletion, autocompletion, closeCompletion,
+  codeFolding, completionKeymap, completionStatus, defaultKeymap, foldKeymap, highlightActiveLine, highlightActiveLineGutter, history,
+  historyKeymap, isolateHistory, keymap, lineNumbers, openSearchPanel, placeholder, redo, search, searchKeymap,
+  selectedCompletionIndex, setSelectedCompletion, undo,
+} from "./vendor/codemirror.js";
+import { counts, explain, findings, mend, nextFinding, sections, shown } from "./editor-findings.js";
+import { DraftBox, UndoBox } from "./editor-keeping.js";
 
 export function open(root, server, options) {
   return new Editor(root, server, options);
 }
 
+/** Marks a change that the program made, so that the reader's place stays where it is. */
+const byProgram = Annotation.define();
+
+const setLit = StateEffect.define();
+
+/** The words of the symbol under the pointer in the chart. */
+const lit = StateField.define({
+  create: () => Decoration.none,
+  update(marks, change) {
+    marks = marks.map(change.changes);
+    for (const effect of change.effects)
+      if (effect.is(setLit)) marks = effect.value ? Decoration.set([Decoration.mark({ class: "words-lit" }).range(effect.value.from, effect.value.to)]) : Decoration.none;
+    return marks;
+  },
+  provide: field => EditorView.decorations.from(field),
+});
+
 class Editor {
-  constructor(root, server, { text, draftKey, savedVersion, wait }) {
-    this.root = root;
+  constructor(root, server, options) {
     this.server = server;
-    this.area = root.querySelector("textarea");
-    this.layer = root.querySelector(".words-layer");
-    this.draftKey = draftKey;
-    this.savedVersion = savedVersion;
-    this.wait = wait;
-    this.lines = [];
-    this.marks = [];
-    this.notes = new Map();
-    this.area.value = this.sent = this.saved = text;
+    this.says = options.says;
+    this.wait = options.wait;
+    this.sent = this.saved = options.text;
     this.stop = new AbortController();
+    this.drafts_ = new DraftBox(options.draftKey, options.writer, options.text, options.savedVersion);
+    this.undoBox = new UndoBox(options.undoKey);
+    this.extensions = this.parts();
+    this.view = new EditorView({ parent: root, state: this.undoBox.restore(options.text, this.extensions) ?? this.begin(options.text) });
     const on = (target, name, act) => target.addEventListener(name, act, { signal: this.stop.signal });
-    on(this.area, "input", () => this.changed());
-    on(this.area, "keydown", e => this.key(e));
-    on(this.area, "mousemove", e => { this.hint(e); this.point(e); });
-    on(document, "selectionchange", () => this.caret());
-    on(window, "studio:words", e => { if (this.area.offsetParent) this.select(e.detail.from, e.detail.to - e.detail.from); });
+    on(window, "studio:words", e => { if (this.isSeen()) this.select(e.detail.from, e.detail.to - e.detail.from); });
     on(window, "studio:point", e => this.light(e.detail));
-    on(window, "beforeunload", e => { if (this.area.value !== this.saved) e.preventDefault(); });
-    on(window, "pagehide", () => this.keepDraft());
-    this.draw();
+    on(window, "beforeunload", e => { if (this.text() !== this.saved) e.preventDefault(); });
+    on(window, "pagehide", () => this.keep());
+    on(document, "visibilitychange", () => { if (document.hidden) this.flush(); });
+    on(this.view.contentDOM, "mousemove", e => this.point(e));
+  }
+
+  begin(text) { return EditorState.create({ doc: text, extensions: this.extensions }); }
+
+  parts() {
+    const { label, describedBy, empty, editor } = this.says;
+    return [
+      EditorState.phrases.of(editor),
+      EditorView.contentAttributes.of({
+        "aria-label": label, "aria-describedby": describedBy, tabindex: "0", spellcheck: "false", autocapitalize: "off", autocorrect: "off", autocomplete: "off",
+      }),
+      EditorView.lineWrapping,
+      placeholder(empty),
+      lineNumbers(),
+      sections(this.says),
+      counts,
+      history(),
+      highlightActiveLine(),
+      highlightActiveLineGutter(),
+      lit,
+      findings(this.says),
+      search({ top: true }),
+      codeFolding(),
+      autocompletion({
+        override: [context => this.complete(context)], selectOnOpen: false, interactionDelay: 0, activateOnTypingDelay: 60, icons: false,
+        defaultKeymap: false, maxRenderedOptions: 30, tooltipClass: () => "words-choices",
+      }),
+      Prec.highest(keymap.of([
+        { key: "Tab", run: view => takeFirst(view) },
+        ...completionKeymap,
+      ])),
+      keymap.of([
+        { key: "F8", run: view => this.reach(nextFinding(view, 1)), shift: view => this.reach(nextFinding(view, -1)), preventDefault: true },
+        { key: "F1", run: explain, preventDefault: true },
+        { key: "Alt-Enter", run: mend, preventDefault: true },
+        ...searchKeymap, ...historyKeymap, ...foldKeymap, ...defaultKeymap,
+      ]),
+      EditorView.updateListener.of(update => this.updated(update)),
+    ];
   }
 
   dispose() {
-    this.keepDraft();
-    clearTimeout(this.timer);
-    clearTimeout(this.caretTimer);
+    this.keep();
+    for (const timer of [this.timer, this.caretTimer, this.pointTimer, this.undoTimer]) clearTimeout(timer);
     this.stop.abort();
+    this.view.destroy();
   }
 
-  // A draft of unsaved words found in this browser, or null.
-  draft() {
-    try {
-      const draft = JSON.parse(localStorage.getItem(this.draftKey));
-      return draft && draft.text !== this.saved ? draft : null;
-    } catch { return null; }
-  }
+  isSeen() { return this.view.dom.offsetParent !== null; }
 
-  keepDraft() {
-    try {
-      if (this.area.value === this.saved) localStorage.removeItem(this.draftKey);
-      else localStorage.setItem(this.draftKey, JSON.stringify({ text: this.area.value, version: this.savedVersion, at: new Date().toISOString() }));
-    } catch { /* no room or no storage: the page still warns before it closes */ }
-  }
-
-  // The words were saved as they are in `text`; later typing stays unsaved.
-  markSaved(text, version) {
-    this.saved = text;
-    this.savedVersion = version;
-    this.keepDraft();
+  updated(update) {
+    if (update.docChanged) this.changed();
+    if (update.selectionSet || update.docChanged) this.caret();
   }
 
   changed() {
-    this.moveMarks();
-    this.draw();
+    // Kept at once, so that not even the last letter is lost; the longest texts wait for a pause.
+    if (this.view.state.doc.length < 100_000) this.drafts_.keep(this.text());
     clearTimeout(this.timer);
     this.timer = setTimeout(() => this.flush(), this.wait);
+    clearTimeout(this.undoTimer);
+    this.undoTimer = setTimeout(() => this.undoBox.keep(this.view.state), 1000);
   }
 
+  /** Tells the server what it does not know yet. Where it can't be told, the words wait for the next time. */
   async flush() {
     clearTimeout(this.timer);
-    this.keepDraft();
-    const edit = difference(this.sent, this.area.value);
-    if (!edit) return;
-    this.sent = this.area.value;
-    await this.server.invokeMethodAsync("Edited", edit.start, edit.removed, edit.inserted, this.sent.length);
+    const now = this.text(), before = this.sent;
+    this.drafts_.keep(now);
+    const edit = difference(before, now);
+    if (!edit || this.stop.signal.aborted) return;
+    this.sent = now;
+    try {
+      await this.server.invokeMethodAsync("Edited", edit.start, edit.removed, edit.inserted, now.length);
+    } catch {
+      if (this.sent === now) this.sent = before;
+      if (!this.stop.signal.aborted) this.timer = setTimeout(() => this.flush(), 2000);
+    }
   }
 
-  // Replaces words so that the browser's own undo takes it back. Only where they are still as expected.
+  keep() {
+    this.drafts_.keep(this.text());
+    this.undoBox.keep(this.view.state);
+  }
+
+  text() { return this.view.state.doc.toString(); }
+
+  /** Words that were not saved, from this browser. */
+  drafts() { return this.drafts_.others(); }
+
+  /** What kind of thing the reader sits at. */
+  place() {
+    if (!matchMedia("(pointer: coarse)").matches) return "computer";
+    return Math.min(screen.width, screen.height) < 600 ? "phone" : "tablet";
+  }
+
+  /** Goes on with a draft: as its writer left it, with its undo where this browser has it. */
+  takeUp(draft) {
+    this.drafts_.growOutOf(draft);
+    const state = this.undoBox.restore(draft.text, this.extensions);
+    if (state) { this.view.setState(state); this.changed(); } else this.replaceAll(draft.text);
+    this.flush();
+  }
+
+  /** Drops the draft that the words grew out of, and this one. */
+  giveUp() { this.drafts_.drop(); }
+
+  /** The words were saved as they are in `text`; later typing stays unsaved. */
+  markSaved(text, version) {
+    this.saved = text;
+    this.drafts_.saved(text, version, this.text());
+  }
+
+  /** Somebody else saved: takes their words where nothing here is unsaved. Says whether it did. */
+  overtake(text, version) {
+    if (this.text() !== this.saved) return false;
+    this.saved = text;
+    this.drafts_.saved(text, version, text);
+    const edit = difference(this.text(), text);
+    if (edit) this.view.dispatch({ changes: { from: edit.start, to: edit.start + edit.removed, insert: edit.inserted }, annotations: [byProgram.of(true), isolateHistory.of("full")] });
+    this.flush();
+    return true;
+  }
+
+  /** Replaces words so that undo takes it back. Only where they are still as expected. */
   replace(start, expected, words) {
-    if (this.area.value.substr(start, expected.length) !== expected) return false;
-    this.area.focus();
-    this.area.setSelectionRange(start, start + expected.length);
-    // Browsers take a second for every thousand lines put in this way, squared: long passages go without undo.
-    const few = words.split("\n").length < 300;
-    const done = few && (words === "" ? document.execCommand("delete") : document.execCommand("insertText", false, words));
-    if (!done) {
-      this.area.setRangeText(words, start, start + expected.length, "end");
-      this.changed();
-    }
+    const end = start + expected.length;
+    if (end > this.view.state.doc.length || this.view.state.sliceDoc(start, end) !== expected) return false;
+    this.view.dispatch({
+      changes: { from: start, to: end, insert: words }, selection: EditorSelection.cursor(start + words.length),
+      userEvent: "input.complete", annotations: isolateHistory.of("full"), scrollIntoView: true,
+    });
+    this.view.focus();
     this.flush();
     return true;
   }
 
   replaceAll(text) {
-    const edit = difference(this.area.value, text);
-    if (edit) this.replace(edit.start, this.area.value.substr(edit.start, edit.removed), edit.inserted);
+    const edit = difference(this.text(), text);
+    if (!edit) return;
+    this.view.dispatch({ changes: { from: edit.start, to: edit.start + edit.removed, insert: edit.inserted }, annotations: isolateHistory.of("full") });
+    this.flush();
   }
-
-  text() { return this.area.value; }
 
   select(start, length) {
-    this.area.focus({ preventScroll: true });
-    this.area.setSelectionRange(start, start + length);
-    const line = this.layer.children[this.area.value.slice(0, start).split("\n").length - 1];
-    this.bringIntoView(line);
+    const most = this.view.state.doc.length, from = Math.min(start, most), to = Math.min(start + length, most);
+    this.view.dispatch({ selection: EditorSelection.single(from, to), effects: EditorView.scrollIntoView(from, { y: "center" }) });
+    this.view.contentDOM.focus({ preventScroll: true });
+    this.bringIntoView(from);
   }
 
-  // Scrolls the sheet, and the page only where the sheet itself can't be seen.
-  bringIntoView(line) {
-    if (!line) return;
-    const sheet = this.root.parentElement;
-    sheet.scrollTop = line.offsetTop - (sheet.clientHeight - line.offsetHeight) / 2;
-    const { top, bottom } = line.getBoundingClientRect();
-    if (top < 130 || bottom > innerHeight - 90) line.scrollIntoView({ block: "center", behavior: "instant" });
-  }
-
-  show(marks, notes) {
-    this.marks = marks;
-    this.notes = new Map(notes.map(n => [n.line, n]));
-    this.lines = [];
-    this.draw();
-  }
-
-  // Until the next check, marks after the caret move with the words.
-  moveMarks() {
-    const edit = difference(this.drawn ?? "", this.area.value);
-    if (!edit) return;
-    const by = edit.inserted.length - edit.removed;
-    this.marks = this.marks
-      .filter(m => m.start + m.length <= edit.start || m.start >= edit.start + edit.removed)
-      .map(m => m.start >= edit.start + edit.removed ? { ...m, start: m.start + by } : m);
-    const lines = text => text.split("\n").length - 1;
-    const lineBy = lines(edit.inserted) - lines((this.drawn ?? "").substr(edit.start, edit.removed));
-    if (lineBy === 0) return;
-    const from = lines(this.area.value.slice(0, edit.start)) + 1;
-    this.notes = new Map([...this.notes.values()].map(n => n.line > from ? { ...n, line: n.line + lineBy } : n).map(n => [n.line, n]));
-  }
-
-  draw() {
-    const text = this.area.value;
-    this.drawn = text;
-    const wanted = this.describe(text);
-    const old = this.lines;
-    let same = 0;
-    while (same < wanted.length && same < old.length && wanted[same] === old[same]) same++;
-    let tail = 0;
-    while (tail < wanted.length - same && tail < old.length - same && wanted.at(-1 - tail) === old.at(-1 - tail)) tail++;
-    const box = document.createElement("template");
-    box.innerHTML = wanted.slice(same, wanted.length - tail).join("");
-    const nodes = this.layer.children;
-    if (old.length === 0) this.layer.replaceChildren();
-    const before = nodes[old.length - tail] ?? null;
-    for (let i = same; i < old.length - tail; i++) nodes[same].remove();
-    this.layer.insertBefore(box.content, old.length === 0 ? null : before);
-    this.lines = wanted;
-  }
-
-  describe(text) {
-    const marks = [...this.marks].sort((a, b) => a.start - b.start || b.length - a.length);
-    let start = 0, next = 0;
-    return text.split("\n").map((line, index) => {
-      const end = start + line.length;
-      let html = "", at = start;
-      while (next < marks.length && marks[next].start <= end) {
-        const mark = marks[next];
-        const from = Math.max(at, mark.start), to = Math.min(end, mark.start + mark.length);
-        html += escape(text.slice(at, from));
-        if (to > from || mark.length === 0)
-          html += `<mark class="${mark.tone}" data-says="${escape(mark.says)}">${escape(text.slice(from, Math.max(from, to))) || "\u200b"}</mark>`;
-        at = Math.max(at, to);
-        if (mark.start + mark.length > end + 1) break;
-        next++;
-      }
-      html += escape(text.slice(at, end));
-      start = end + 1;
-      const note = this.notes.get(index + 1);
-      return `<div class="line">${html || "\u200b"}${note ? `<span class="line-note ${note.tone}">${escape(note.says)}</span>` : ""}</div>`;
+  /** Scrolls the page only where the editor itself can't be seen. */
+  bringIntoView(at) {
+    this.view.requestMeasure({
+      read: view => view.coordsAtPos(at),
+      write: place => { if (place && (place.top < 130 || place.bottom > innerHeight - 90)) this.view.dom.scrollIntoView({ block: "center", behavior: "instant" }); },
     });
   }
 
-  hint(e) {
-    const mark = document.elementsFromPoint(e.clientX, e.clientY).find(x => x.tagName === "MARK" && this.layer.contains(x));
-    this.area.title = mark ? mark.dataset.says : "";
+  /** Shows what the server found in the words as it last heard them. */
+  show(marks, notes, folds) {
+    if (this.text() !== this.sent) return; // typed on since: the next answer fits
+    this.view.dispatch({ effects: shown(this.view.state, marks, notes, folds) });
   }
 
-  // The words under the pointer light their symbols in the chart.
-  point(e) {
-    const place = document.caretPositionFromPoint?.(e.clientX, e.clientY);
-    if (place?.offsetNode === this.area) window.dispatchEvent(new CustomEvent("studio:caret", { detail: { at: place.offset } }));
+  undo() { undo(this.view); this.view.focus(); }
+
+  redo() { redo(this.view); this.view.focus(); }
+
+  find() { openSearchPanel(this.view); }
+
+  next() { this.reach(nextFinding(this.view, 1)); this.view.focus(); }
+
+  reach(found) {
+    if (found) this.server.invokeMethodAsync("Reached", found.from).catch(() => {});
+    return true;
   }
 
-  // The words of the symbol under the pointer.
   light(words) {
-    globalThis.CSS?.highlights?.delete("chart-words");
-    if (!words || !globalThis.Highlight || !this.area.offsetParent) return;
-    const before = this.area.value.slice(0, words.from).split("\n");
-    const line = this.layer.children[before.length - 1];
-    if (!line) return;
-    const range = document.createRange();
-    let at = words.from - before.at(-1).length, begun = false;
-    const walk = document.createTreeWalker(line, NodeFilter.SHOW_TEXT);
-    for (let node = walk.nextNode(); node && !node.parentElement.classList.contains("line-note"); node = walk.nextNode()) {
-      const end = at + node.length;
-      if (!begun && words.from < end) { range.setStart(node, words.from - at); begun = true; }
-      if (begun) range.setEnd(node, Math.min(node.length, Math.max(0, words.to - at)));
-      if (words.to <= end) break;
-      at = end;
-    }
-    if (begun) CSS.highlights.set("chart-words", new Highlight(range));
+    const most = this.view.state.doc.length;
+    const to = words && Math.min(words.to, most);
+    this.view.dispatch({ effects: setLit.of(words && words.from < to ? { from: words.from, to } : null) });
   }
 
-  key(e) {
-    if (e.key === "F8") { e.preventDefault(); this.nextMark(e.shiftKey ? -1 : 1); }
+  /** The words under the pointer light their symbols in the chart. */
+  point(e) {
+    const { clientX: x, clientY: y } = e;
+    clearTimeout(this.pointTimer);
+    this.pointTimer = setTimeout(() => {
+      const at = this.view.posAtCoords({ x, y });
+      if (at !== null) tellCaret(at);
+    }, 40);
   }
 
   caret() {
-    if (document.activeElement !== this.area) return;
     clearTimeout(this.caretTimer);
     this.caretTimer = setTimeout(() => {
-      window.dispatchEvent(new CustomEvent("studio:caret", { detail: { at: this.area.selectionStart } }));
-      const line = this.area.value.slice(0, this.area.selectionStart).split("\n").length;
+      const { state } = this.view, at = state.selection.main.head;
+      tellCaret(at);
+      const line = state.doc.lineAt(at).number;
       if (line === this.caretLine || this.stop.signal.aborted) return;
       this.caretLine = line;
-      this.server.invokeMethodAsync("CaretMoved", line);
-    }, 150);
+      this.server.invokeMethodAsync("CaretMoved", line).catch(() => {});
+    }, 120);
   }
 
-  nextMark(step) {
-    const marks = [...this.marks].sort((a, b) => a.start - b.start);
-    if (marks.length === 0) return;
-    const caret = this.area.selectionStart;
-    const found = step > 0 ? marks.find(m => m.start > caret) ?? marks[0] : marks.findLast(m => m.start < caret) ?? marks.at(-1);
-    this.select(found.start, found.length);
-    this.server.invokeMethodAsync("Reached", found.start);
+  /** What can come next: asked of the server, with no more of the words than it does not have yet. */
+  async complete(context) {
+    const line = context.state.doc.lineAt(context.pos);
+    const before = line.text.slice(0, context.pos - line.from);
+    if (!context.explicit && !/\p{L}[\p{L}\d-]+$/u.test(before)) return null;
+    if (this.sent.slice(0, line.from) !== context.state.sliceDoc(0, line.from)) await this.flush();
+    const answer = await this.server.invokeMethodAsync("Complete", line.from, before, context.explicit).catch(() => null);
+    if (!answer || context.aborted || answer.length === 0) return null;
+    const from = line.from + Math.min(...answer.map(choice => choice.from));
+    return {
+      from, filter: false,
+      options: answer.map(choice => ({
+        label: choice.words, detail: choice.says,
+        apply: (view, _, __, to) => view.dispatch({
+          changes: { from: line.from + choice.from, to, insert: choice.words },
+          selection: EditorSelection.cursor(line.from + choice.from + choice.words.length), userEvent: "input.complete", scrollIntoView: true,
+        }),
+      })),
+    };
   }
 }
 
-// The smallest single edit that makes `now` out of `before`; null for none. Never splits a surrogate pair.
+/** Tab takes the choice moved to, or else the first. Without choices it leaves the editor, as everywhere. */
+function takeFirst(view) {
+  if (completionStatus(view.state) !== "active") return false;
+  if (selectedCompletionIndex(view.state) === null) view.dispatch({ effects: setSelectedCompletion(0) });
+  return acceptCompletion(view) || closeCompletion(view);
+}
+
+function tellCaret(at) {
+  window.dispatchEvent(new CustomEvent("studio:caret", { detail: { at } }));
+}
+
+/** The smallest single edit that makes `now` out of `before`; null for none. Never splits a surrogate pair. */
 export function difference(before, now) {
   if (before === now) return null;
   const most = Math.min(before.length, now.length);
@@ -248,8 +299,4 @@ export function difference(before, now) {
   if (start > 0 && /[\uD800-\uDBFF]/.test(now[start - 1] ?? "")) start--;
   if (tail > 0 && /[\uDC00-\uDFFF]/.test(now[now.length - tail] ?? "")) tail--;
   return { start, removed: before.length - start - tail, inserted: now.slice(start, now.length - tail) };
-}
-
-function escape(text) {
-  return text.replace(/[&<>"]/g, c => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[c]);
 }

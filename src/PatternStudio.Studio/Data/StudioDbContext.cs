@@ -18,6 +18,8 @@ public abstract class StudioDbContext(DbContextOptions options) : IdentityUserCo
 
     public DbSet<DesignVersion> Versions => Set<DesignVersion>();
 
+    public DbSet<Draft> Drafts => Set<Draft>();
+
     public DbSet<Computation> Computations => Set<Computation>();
 
     public DbSet<Swatch> Swatches => Set<Swatch>();

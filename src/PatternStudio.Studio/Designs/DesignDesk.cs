@@ -4,7 +4,7 @@ using PatternStudio.Studio.Data;
 namespace PatternStudio.Studio.Designs;
 
 /// <summary>Opens, writes and saves one design.</summary>
-public sealed class DesignDesk(IDbContextFactory<StudioDbContext> contexts, TimeProvider clock)
+public sealed class DesignDesk(IDbContextFactory<StudioDbContext> contexts, TimeProvider clock, SavedNews news)
 {
     /// <summary>Opens a design; null where the caller's studio has none of that id, or it was deleted.</summary>
     /// <remarks>Results that another version of the engine computed are computed anew and stored.</remarks>
@@ -93,6 +93,8 @@ public sealed class DesignDesk(IDbContextFactory<StudioDbContext> contexts, Time
         await context.SaveChangesAsync(cancel);
         await context.ThinOutAsync(design, cancel);
         await transaction.CommitAsync(cancel);
+        VersionText kept = await context.VersionTextAsync(design.Id, design.LatestVersion, cancel);
+        news.Tell(new SavedElsewhere(design.Id, kept.Number, kept.Text, kept.SavedBy, kept.SavedAt));
         return new Saved(design.LatestVersion, now, results);
     }
 

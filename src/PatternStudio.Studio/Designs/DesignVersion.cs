@@ -1,8 +1,11 @@
 namespace PatternStudio.Studio.Designs;
 
-/// <summary>The text of a design as saved once. Never changed, never removed.</summary>
+/// <summary>The text of a design as saved once. Its words are never changed and never removed.</summary>
 public sealed class DesignVersion
 {
+    /// <summary>Longest name.</summary>
+    public const int NameLength = 80;
+
     private DesignVersion() { }
 
     internal DesignVersion(Guid designId, int number, string text, Guid savedBy, DateTimeOffset savedAt) =>
@@ -19,4 +22,9 @@ public sealed class DesignVersion
     public Guid SavedBy { get; private set; }
 
     public DateTimeOffset SavedAt { get; private set; }
+
+    /// <summary>What it is kept for: 'sent to the testers'; empty for a save like any other. The only thing that can be changed later.</summary>
+    public string Name { get; private set; } = "";
+
+    internal void Call(string name) => Name = name;
 }

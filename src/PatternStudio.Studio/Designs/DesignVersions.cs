@@ -20,7 +20,7 @@ public sealed class DesignVersions(IDbContextFactory<StudioDbContext> contexts)
             orderby version.Number descending
             select new VersionSummary(
                 version.Number, version.SavedAt, account == null ? "" : account.Email ?? "",
-                computed.Rows, computed.RowsChecked, computed.Errors, computed.Warnings)).ToListAsync(cancel);
+                computed.Rows, computed.RowsChecked, computed.Errors, computed.Warnings) { Name = version.Name }).ToListAsync(cancel);
     }
 
     /// <summary>One version with its text; null where the studio has none such.</summary>
@@ -30,6 +30,25 @@ public sealed class DesignVersions(IDbContextFactory<StudioDbContext> contexts)
         return await context.DesignsOf(caller).AnyAsync(it => it.Id == designId, cancel)
             ? await context.VersionTexts(designId, number).FirstOrDefaultAsync(cancel)
             : null;
+    }
+
+    /// <summary>Gives a version a name to be found by ('sent to the testers'), another one, or (empty) none. Its words stay as they are.</summary>
+    /// <param name="name">At most <see cref="DesignVersion.NameLength"/> characters.</param>
+    public Task<Outcome> NameAsync(Caller caller, Guid designId, int number, string name, CancellationToken cancel = default)
+    {
+        string tidy = Wording.Tidy(name);
+        FieldMessage[] faults = tidy.Length == 0 ? [] : [.. Wording.NameFaults("name", "version", tidy, DesignVersion.NameLength)];
+        if (faults.Length > 0) return Task.FromResult(Outcome.Refused(faults));
+        return contexts.AttemptAsync(async context =>
+        {
+            DesignVersion? version = await context.DesignsOf(caller).AnyAsync(it => it.Id == designId, cancel)
+                ? await context.Versions.FindAsync([designId, number], cancel)
+                : null;
+            if (version is null) return Outcome.Refused(Refusals.NoDesign);
+            version.Call(tidy);
+            await context.SaveChangesAsync(cancel);
+            return Outcome.Done;
+        }, cancel);
     }
 }
 

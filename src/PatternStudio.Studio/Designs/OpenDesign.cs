@@ -28,7 +28,11 @@ public sealed record OpenDesign(
 /// <summary>A version as the list of versions shows it.</summary>
 /// <param name="SavedBy">The e-mail address of the account that saved it; empty where that account is gone.</param>
 public sealed record VersionSummary(
-    int Number, DateTimeOffset SavedAt, string SavedBy, int Rows, int RowsChecked, int Errors, int Warnings);
+    int Number, DateTimeOffset SavedAt, string SavedBy, int Rows, int RowsChecked, int Errors, int Warnings)
+{
+    /// <summary>What it is kept for; empty for a save like any other.</summary>
+    public string Name { get; init; } = "";
+}
 
 /// <summary>An old text.</summary>
 public sealed record VersionText(int Number, DateTimeOffset SavedAt, string SavedBy, string Text);

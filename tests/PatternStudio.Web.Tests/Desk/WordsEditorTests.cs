@@ -1,6 +1,7 @@
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using PatternStudio.Craft.Text;
+using PatternStudio.Studio.Designs;
 using PatternStudio.Web.Features.Desk;
 
 namespace PatternStudio.Web.Tests.Desk;
@@ -8,9 +9,10 @@ namespace PatternStudio.Web.Tests.Desk;
 public sealed class WordsEditorTests : PageTest
 {
     private const string Saved = "Row 1: Sc in each st. (21 sts)";
+    private static readonly Guid Other = new("b6d6f1ac-0000-4000-8000-000000000001");
     private readonly BunitJSModuleInterop browser;
     private readonly List<string> told = [];
-    private WordsDraft? draft;
+    private DraftChoice? draft;
 
     public WordsEditorTests()
     {
@@ -52,23 +54,45 @@ public sealed class WordsEditorTests : PageTest
     }
 
     [Fact]
-    public void Words_that_were_not_saved_come_back()
+    public void Words_that_the_browser_kept_come_back()
     {
-        browser.Setup<WordsDraft?>("draft").SetResult(new WordsDraft("Row 1: Sc in each", 3, Noon));
+        var kept = new DraftWords(Other, "Row 1: Sc in each", 3, Noon, "");
+        browser.Setup<DraftWords[]?>("drafts").SetResult([kept]);
         Show();
 
-        Assert.Equal(new WordsDraft("Row 1: Sc in each", 3, Noon), draft);
-        Assert.Equal("Row 1: Sc in each", browser.VerifyInvoke("replaceAll").Arguments[0]);
+        Assert.Equal(kept, draft!.TakenUp);
+        Assert.Equal(kept, browser.VerifyInvoke("takeUp").Arguments[0]);
     }
 
     [Fact]
-    public void The_box_says_what_it_is_for() =>
-        Assert.Equal("Written instructions", Show().Find("textarea").GetAttribute("aria-label"));
+    public void Words_that_the_studio_kept_come_back_where_the_browser_has_none()
+    {
+        var kept = new DraftWords(Other, "Row 1: Sc in each", 3, Noon, "phone");
+        Show([kept]);
 
-    private IRenderedComponent<WordsEditor> Show() => Render<WordsEditor>(with => with
+        Assert.Equal(kept, draft!.TakenUp);
+        Assert.Equal(kept, browser.VerifyInvoke("takeUp").Arguments[0]);
+    }
+
+    [Fact]
+    public async Task What_can_come_next_is_told_of_the_line_as_the_browser_has_it()
+    {
+        const string Above = "Ch 12.\nRow 1: Sc in 2nd ch from hook and in each ch across. (11 sc)\n";
+        IRenderedComponent<WordsEditor> editor = Show();
+        await editor.InvokeAsync(() => editor.Instance.Edited(0, Saved.Length, Above, Above.Length));
+
+        IReadOnlyList<WordChoice> choices = await editor.InvokeAsync(() => editor.Instance.Complete(Above.Length, "Row 2: Ch 1, turn, sc in ne", asked: false));
+
+        Assert.Equal("next sc", choices[0].Words);
+        Assert.Equal("Row 2: Ch 1, turn, sc in ".Length, choices[0].From);
+    }
+
+    private IRenderedComponent<WordsEditor> Show(IReadOnlyList<DraftWords>? drafts = null) => Render<WordsEditor>(with => with
         .Add(editor => editor.Saved, Saved)
         .Add(editor => editor.Version, 3)
-        .Add(editor => editor.DraftKey, "draft:1")
+        .Add(editor => editor.DesignId, Guid.NewGuid())
+        .Add(editor => editor.Writer, Guid.NewGuid())
+        .Add(editor => editor.Drafts, drafts ?? [])
         .Add(editor => editor.TextChanged, EventCallback.Factory.Create<string>(this, told.Add))
-        .Add(editor => editor.DraftFound, EventCallback.Factory.Create<WordsDraft>(this, found => draft = found)));
+        .Add(editor => editor.DraftFound, EventCallback.Factory.Create<DraftChoice>(this, found => draft = found)));
 }

@@ -5,6 +5,7 @@ using PatternStudio.Craft.Checking;
 using PatternStudio.Web.Features.Accounts;
 using PatternStudio.Web.Features.Designs;
 using PatternStudio.Web.Features.Desk;
+using PatternStudio.Web.Features.Findings;
 using PatternStudio.Web.Features.SwatchBook;
 using PatternStudio.Web.Features.YarnShelf;
 using PatternStudio.Web.Shell;
@@ -20,6 +21,7 @@ public sealed partial class WordsTests
         { typeof(AccountWords), "Features/Accounts" },
         { typeof(DesignsWords), "Features/Designs" },
         { typeof(DeskWords), "Features/Desk" },
+        { typeof(FindingWords), "Features/Findings" },
         { typeof(SwatchWords), "Features/SwatchBook" },
         { typeof(YarnWords), "Features/YarnShelf" },
     };

@@ -10,6 +10,7 @@ internal sealed class DesignVersionConfiguration : IEntityTypeConfiguration<Desi
     {
         version.ToTable("Versions");
         version.HasKey(it => new { it.DesignId, it.Number });
+        version.Property(it => it.Name).HasMaxLength(DesignVersion.NameLength).HasDefaultValue("");
         // Who saved it stays on record when the account is gone: no foreign key.
         version.HasOne<Design>().WithMany().HasForeignKey(it => it.DesignId).OnDelete(DeleteBehavior.Restrict);
     }

@@ -19,6 +19,9 @@ public sealed record DeskAnswer(DeskInput Input, Results Results, TermsDecision 
 
     /// <summary>The words as read and worked, to be drawn from; null in tests of the numbers alone.</summary>
     public CheckedPattern? Pattern { get; init; }
+
+    /// <summary>What can be folded away in the words.</summary>
+    public IReadOnlyList<LineFold> Folds { get; init; } = [];
 }
 
 /// <summary>
@@ -34,7 +37,8 @@ public sealed class DeskNumbers(Func<DeskInput, DeskAnswer> compute)
     public static DeskAnswer Compute(DeskInput input)
     {
         Reckoned reckoned = DesignResults.Reckon(input.Text, input.Materials, tellsFlatness: false);
-        return new(input, reckoned.Results, PatternReader.Read(input.Text).Terms) { Schedules = reckoned.Schedules, Pattern = reckoned.Pattern };
+        Pattern read = reckoned.Pattern.Pattern;
+        return new(input, reckoned.Results, read.Terms) { Schedules = reckoned.Schedules, Pattern = reckoned.Pattern, Folds = LineFold.Of(read) };
     }
 
     /// <summary>Asks for the numbers of an input.</summary>

@@ -3,6 +3,7 @@ using MudBlazor;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Materials;
 
 namespace PatternStudio.Web.Features.Desk;
 
@@ -15,7 +16,6 @@ public sealed partial class DeskPage
     private int basedOn;
     private DateTimeOffset savedAt;
     private bool saving;
-    private WordsDraft? draft;
 
     private SavedState State => saving ? SavedState.Saving : text == savedText ? SavedState.Saved : SavedState.Unsaved;
 
@@ -32,11 +32,12 @@ public sealed partial class DeskPage
             await editor.FlushAsync();
             if (text == savedText) return;
             StateHasChanged();
-            await SaveAsync(text, draft is null ? basedOn : Math.Min(draft.Version, basedOn));
+            await SaveAsync(text, basedOn);
         }
         finally
         {
             saving = false;
+            await ConsiderElsewhereAsync();
             StateHasChanged();
         }
     }
@@ -62,6 +63,7 @@ public sealed partial class DeskPage
         TakeSaved(words, saved.Version, saved.SavedAt);
         (draft, trouble) = (null, null);
         await editor!.MarkSavedAsync(words, saved.Version);
+        await KeepDraftAsync();
     }
 
     private async Task AskAsync(string mine, Conflict theirs)
@@ -91,9 +93,9 @@ public sealed partial class DeskPage
 
         string words = theirs.TheirText.ReplaceLineEndings("\n");
         TakeSaved(words, theirs.TheirVersion, theirs.SavedAt);
-        draft = null;
-        await editor!.MarkSavedAsync(words, theirs.TheirVersion);
-        await editor.ReplaceAllAsync(words);
+        (draft, elsewhere) = (null, null);
+        await editor!.ReplaceAllAsync(words);
+        await editor.MarkSavedAsync(words, theirs.TheirVersion);
         Snackbar.Add(Words["MineKept"], MudBlazor.Severity.Normal);
     }
 
@@ -114,12 +116,6 @@ public sealed partial class DeskPage
         Outcome<Guid> kept = await Desk.CreateAsync(caller, Words[terms == Terminology.Uk ? "UkTitle" : "UsTitle", design!.Title], words);
         trouble = kept.Succeeded ? null : kept.ToString();
         if (kept.Succeeded) Snackbar.Add(Words["OtherTermsKept"], MudBlazor.Severity.Normal);
-    }
-
-    private async Task BackToSavedAsync()
-    {
-        draft = null;
-        await editor!.ReplaceAllAsync(savedText);
     }
 
     private async Task RenameAsync(ChangeEventArgs change)
@@ -163,10 +159,26 @@ public sealed partial class DeskPage
 
     private async Task ShowVersionsAsync()
     {
+        await editor!.FlushAsync();
         IDialogReference dialog = await Dialogs.ShowAsync<VersionsDialog>(
             Words["Versions"],
-            new DialogParameters<VersionsDialog> { { shown => shown.DesignId, Id }, { shown => shown.Now, text } },
+            new DialogParameters<VersionsDialog>
+            {
+                { shown => shown.DesignId, Id },
+                { shown => shown.Now, text },
+                { shown => shown.Materials, DesignMaterials.From(swatches, yarns, design!.YarnId) },
+            },
             new DialogOptions { MaxWidth = MaxWidth.Large, FullWidth = true });
-        if (await dialog.GetReturnValueAsync<string?>() is { } words) await editor!.ReplaceAllAsync(words);
+        if (await dialog.GetReturnValueAsync<string?>() is { } words) await GoBackToAsync(words);
+    }
+
+    /// <summary>Older words become the next version. What was not saved is saved before, as a version of its own.</summary>
+    private async Task GoBackToAsync(string words)
+    {
+        await SaveAsync();
+        if (text != savedText) return;
+        await editor!.ReplaceAllAsync(words);
+        await SaveAsync();
+        if (text == words && text == savedText) Snackbar.Add(Words["WentBack"], MudBlazor.Severity.Normal);
     }
 }

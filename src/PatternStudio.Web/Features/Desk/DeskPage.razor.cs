@@ -79,11 +79,13 @@ public sealed partial class DeskPage : IAsyncDisposable
         missing = opened is null;
         if (opened is null) return;
         (swatches, yarns, lots) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller), await Stash.ListAsync(caller));
+        kept = await Drafts.ListAsync(caller, Id);
         TakeSaved(opened.Text.ReplaceLineEndings("\n"), opened.Version, opened.Updated);
         text = savedText;
         design = opened;
         lines = LinesOfSize();
         cautions = Cautions.For(opened.Title, text);
+        Listen();
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -109,6 +111,8 @@ public sealed partial class DeskPage : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        listening?.Dispose();
+        if (design is not null) await KeepDraftAsync();
         try
         {
             if (room is not null)
@@ -128,6 +132,7 @@ public sealed partial class DeskPage : IAsyncDisposable
     private async Task TypedAsync(string words)
     {
         text = words;
+        KeepDraftSoon();
         await ComputeAsync();
     }
 
@@ -159,8 +164,9 @@ public sealed partial class DeskPage : IAsyncDisposable
     {
         if (editor is null || answer is null || answer.Input.Text != text) return;
         await editor.ShowAsync(
-            [.. Results.Findings.Select(WordMark.Of)],
-            LineNote.Of(Size.Rows, Words["NotChecked"]));
+            [.. Results.Findings.Select(found => WordMark.Of(found, text, Words[found.Finding.Severity.ToString()]))],
+            LineNote.Of(Size.Rows, Words["NotChecked"]),
+            answer.Folds);
     }
 
     private async Task ChooseSizeAsync(int place)

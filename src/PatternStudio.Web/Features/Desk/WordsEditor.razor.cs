@@ -1,16 +1,19 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using PatternStudio.Craft.Text;
+using PatternStudio.Craft.Writing.Completion;
+using PatternStudio.Studio.Designs;
 
 namespace PatternStudio.Web.Features.Desk;
 
 /// <summary>
-/// The written instructions: a textarea of the browser with line numbers, underlined findings and counts in the margin.
-/// The words live in the browser; what arrives here are edits, a quarter of a second after the last key.
+/// The written instructions, in an editor of the browser with underlined findings, counts in the margin and what can come next.
+/// The words live in the browser; what arrives here are edits, a moment after the last key.
 /// </summary>
 public sealed partial class WordsEditor : IAsyncDisposable
 {
-    private const int WaitMilliseconds = 250;
+    private const int WaitMilliseconds = 120;
+    private readonly NextWords next = new();
     private ElementReference root;
     private DotNetObjectReference<WordsEditor>? here;
     private IJSObjectReference? module;
@@ -24,17 +27,25 @@ public sealed partial class WordsEditor : IAsyncDisposable
     [Parameter, EditorRequired]
     public int Version { get; set; }
 
-    /// <summary>Under which name the browser keeps words that are not saved.</summary>
+    /// <summary>The design: the browser keeps unsaved words and undo under its name.</summary>
     [Parameter, EditorRequired]
-    public string DraftKey { get; set; } = "";
+    public Guid DesignId { get; set; }
+
+    /// <summary>This desk, among others that may be open on the same design.</summary>
+    [Parameter, EditorRequired]
+    public Guid Writer { get; set; }
+
+    /// <summary>Words that the studio has kept because they were not saved.</summary>
+    [Parameter]
+    public IReadOnlyList<DraftWords> Drafts { get; set; } = [];
 
     /// <summary>The words after an edit.</summary>
     [Parameter]
     public EventCallback<string> TextChanged { get; set; }
 
-    /// <summary>Words that were not saved last time and are back now.</summary>
+    /// <summary>Words that were not saved last time; the latest of them are back now.</summary>
     [Parameter]
-    public EventCallback<WordsDraft> DraftFound { get; set; }
+    public EventCallback<DraftChoice> DraftFound { get; set; }
 
     /// <summary>The reader went to the finding at this offset.</summary>
     [Parameter]
@@ -50,10 +61,13 @@ public sealed partial class WordsEditor : IAsyncDisposable
     /// <summary>The words as last told by the browser.</summary>
     public string Text { get; private set; } = "";
 
-    /// <summary>Shows findings and margin notes.</summary>
-    public async Task ShowAsync(IReadOnlyList<WordMark> marks, IReadOnlyList<LineNote> notes)
+    /// <summary>What the reader sits at: 'phone', 'tablet' or 'computer'; empty until known.</summary>
+    public string Place { get; private set; } = "";
+
+    /// <summary>Shows findings, margin notes and what can be folded.</summary>
+    public async Task ShowAsync(IReadOnlyList<WordMark> marks, IReadOnlyList<LineNote> notes, IReadOnlyList<LineFold> folds)
     {
-        if (editor is not null) await editor.InvokeVoidAsync("show", marks, notes);
+        if (editor is not null) await editor.InvokeVoidAsync("show", marks, notes, folds);
     }
 
     /// <summary>Puts the cursor on a stretch of the words and brings it into view.</summary>
@@ -72,6 +86,22 @@ public sealed partial class WordsEditor : IAsyncDisposable
     {
         if (editor is not null) await editor.InvokeVoidAsync("replaceAll", text);
     }
+
+    /// <summary>Goes on with a draft in place of the words shown; undo brings those back.</summary>
+    public async Task TakeUpAsync(DraftWords draft)
+    {
+        if (editor is not null) await editor.InvokeVoidAsync("takeUp", draft);
+    }
+
+    /// <summary>Lets the browser forget its drafts: the words are saved, or given up.</summary>
+    public async Task GiveUpAsync()
+    {
+        if (editor is not null) await editor.InvokeVoidAsync("giveUp");
+    }
+
+    /// <summary>Takes the words of somebody else's save, where the browser has nothing unsaved. Says whether it did.</summary>
+    public async Task<bool> OvertakeAsync(string text, int version) =>
+        editor is not null && await editor.InvokeAsync<bool>("overtake", text, version);
 
     /// <summary>Has the browser tell what it has not told yet.</summary>
     public async Task FlushAsync()
@@ -93,8 +123,17 @@ public sealed partial class WordsEditor : IAsyncDisposable
         bool fits = start >= 0 && removed >= 0 && start + removed <= Text.Length;
         string edited = fits ? new TextEdit(new TextSpan(start, removed), inserted).ApplyTo(Text) : Text;
         Text = fits && edited.Length == length ? edited : await editor!.InvokeAsync<string>("text");
-        await TextChanged.InvokeAsync(Text);
+        // The browser waits for the words to arrive, not for what is computed from them.
+        _ = InvokeAsync(() => TextChanged.InvokeAsync(Text));
     }
+
+    /// <summary>Asked by the browser: what can come next.</summary>
+    /// <param name="lineStart">Where the cursor's line begins.</param>
+    /// <param name="before">The line up to the cursor, which may be ahead of the edits told.</param>
+    /// <param name="asked">True where the writer asked by key.</param>
+    [JSInvokable]
+    public async Task<IReadOnlyList<WordChoice>> Complete(int lineStart, string before, bool asked) =>
+        lineStart < 0 || lineStart > Text.Length ? [] : await next.AtAsync(Text[..lineStart], before, asked);
 
     /// <summary>Told by the browser: the reader went to a finding by key.</summary>
     [JSInvokable("Reached")]
@@ -131,21 +170,31 @@ public sealed partial class WordsEditor : IAsyncDisposable
         Text = Saved;
         here = DotNetObjectReference.Create(this);
         module = await Browser.InvokeAsync<IJSObjectReference>("import", $"./{Assets["scripts/editor.js"]}");
-        editor = await module.InvokeAsync<IJSObjectReference>(
-            "open", root, here, new { text = Saved, draftKey = DraftKey, savedVersion = Version, wait = WaitMilliseconds });
-        if (await editor.InvokeAsync<WordsDraft?>("draft") is { } draft) await TakeUpAsync(draft);
-        else await TextChanged.InvokeAsync(Text);
+        editor = await module.InvokeAsync<IJSObjectReference>("open", root, here, new
+        {
+            text = Saved,
+            draftKey = $"draft:{DesignId}",
+            undoKey = $"undo:{DesignId}",
+            writer = Writer,
+            savedVersion = Version,
+            wait = WaitMilliseconds,
+            says = EditorSays.In(Words),
+        });
+        Place = await editor.InvokeAsync<string?>("place") ?? "";
+        DraftWords[] kept = await editor.InvokeAsync<DraftWords[]?>("drafts") ?? [];
+        if (DraftChoice.Of(kept, Drafts, Saved) is { } choice)
+        {
+            await DraftFound.InvokeAsync(choice);
+            await TakeUpAsync(choice.TakenUp);
+        }
+        else
+        {
+            await TextChanged.InvokeAsync(Text);
+        }
     }
 
-    private async Task TakeUpAsync(WordsDraft draft)
+    private async Task ActAsync(string act)
     {
-        await DraftFound.InvokeAsync(draft);
-        await ReplaceAllAsync(draft.Text);
+        if (editor is not null) await editor.InvokeVoidAsync(act);
     }
 }
-
-/// <summary>Words that the browser kept because they were not saved.</summary>
-/// <param name="Text">The words.</param>
-/// <param name="Version">The saved version that they were based on.</param>
-/// <param name="At">When they were kept.</param>
-public sealed record WordsDraft(string Text, int Version, DateTimeOffset At);

@@ -278,6 +278,13 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.Property<int>("Number")
                         .HasColumnType("integer");
 
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasDefaultValue("");
+
                     b.Property<DateTime>("SavedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -291,6 +298,39 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.HasKey("DesignId", "Number");
 
                     b.ToTable("Versions", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("Writer")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<int>("BasedOn")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("DesignId", "AccountId", "Writer");
+
+                    b.HasIndex("AccountId");
+
+                    b.ToTable("Drafts", (string)null);
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Photo", b =>
@@ -628,6 +668,21 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                         .WithMany()
                         .HasForeignKey("DesignId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 

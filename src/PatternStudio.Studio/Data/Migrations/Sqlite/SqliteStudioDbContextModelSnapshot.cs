@@ -271,6 +271,13 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.Property<int>("Number")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("");
+
                     b.Property<DateTime>("SavedAt")
                         .HasColumnType("TEXT");
 
@@ -284,6 +291,39 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.HasKey("DesignId", "Number");
 
                     b.ToTable("Versions", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Writer")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("BasedOn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("DesignId", "AccountId", "Writer");
+
+                    b.HasIndex("AccountId");
+
+                    b.ToTable("Drafts", (string)null);
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Photo", b =>
@@ -621,6 +661,21 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("DesignId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
