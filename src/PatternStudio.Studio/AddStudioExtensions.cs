@@ -5,6 +5,7 @@ using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Data;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Studio.Tags;
 
 namespace PatternStudio.Studio;
 
@@ -25,6 +26,10 @@ public static class AddStudioExtensions
         services.AddSingleton<Memberships>();
         services.AddSingleton<DesignLibrary>();
         services.AddSingleton<DesignDesk>();
+        services.AddSingleton<DesignBatch>();
+        services.AddSingleton<DesignCopies>();
+        services.AddSingleton<DesignPictures>();
+        services.AddSingleton<DesignTags>();
         services.AddSingleton<DesignVersions>();
         services.AddSingleton<DesignRefresh>();
         services.AddSingleton<Swatches>();

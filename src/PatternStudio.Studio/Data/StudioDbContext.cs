@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Studio.Tags;
 
 namespace PatternStudio.Studio.Data;
 
@@ -19,6 +20,12 @@ public abstract class StudioDbContext(DbContextOptions options) : IdentityUserCo
     public DbSet<DesignVersion> Versions => Set<DesignVersion>();
 
     public DbSet<Computation> Computations => Set<Computation>();
+
+    public DbSet<DesignFace> Faces => Set<DesignFace>();
+
+    public DbSet<Tag> Tags => Set<Tag>();
+
+    public DbSet<DesignTag> DesignTags => Set<DesignTag>();
 
     public DbSet<Swatch> Swatches => Set<Swatch>();
 

@@ -41,7 +41,7 @@ public static class DesignResults
             pattern.Pattern.Terms.Terminology == Terminology.Uk ? "UK" : "US",
             string.IsNullOrWhiteSpace(text) ? [] : [.. pattern.Findings.Select(finding => Locate(pattern.Pattern.Source, finding))],
             [.. schedules.Select((schedule, size) => OfSize(pattern, size, schedule, basis.Yarn))]);
-        return new Reckoned(results, schedules);
+        return new Reckoned(results, schedules, pattern);
     }
 
     private static LocatedFinding Locate(SourceText source, Finding finding)
@@ -66,5 +66,5 @@ public static class DesignResults
     }
 }
 
-/// <summary>Everything computed from a text and its materials: what is stored, and the schedule of each size as the engine gives it.</summary>
-public sealed record Reckoned(Results Results, IReadOnlyList<Measured<RowSchedule>> Schedules);
+/// <summary>Everything computed from a text and its materials: what is stored, and the schedule of each size and the pattern as the engine gives them.</summary>
+public sealed record Reckoned(Results Results, IReadOnlyList<Measured<RowSchedule>> Schedules, CheckedPattern Pattern);
