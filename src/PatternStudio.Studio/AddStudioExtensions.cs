@@ -4,6 +4,7 @@ using Microsoft.Extensions.DependencyInjection.Extensions;
 using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Data;
 using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Exchange;
 using PatternStudio.Studio.Materials;
 using PatternStudio.Studio.Tags;
 
@@ -30,6 +31,10 @@ public static class AddStudioExtensions
         services.AddSingleton<DesignCopies>();
         services.AddSingleton<DesignPictures>();
         services.AddSingleton<DesignTags>();
+        services.AddSingleton<TextImport>();
+        services.AddSingleton<YarnImport>();
+        services.AddSingleton<ArchiveWriter>();
+        services.AddSingleton<ArchiveImport>();
         services.AddSingleton<DesignVersions>();
         services.AddSingleton<DesignRefresh>();
         services.AddSingleton<Swatches>();

@@ -98,6 +98,9 @@ public sealed class PostgresTests
     });
 
     [Fact]
+    public Task A_studio_taken_out_comes_back() => WithStudioAsync(ArchiveTests.ComesBackAsync);
+
+    [Fact]
     public Task Of_two_first_setups_at_the_same_moment_one_is_refused() => WithStudioAsync(async studio =>
     {
         Outcome<Caller>[] both = await Task.WhenAll(
