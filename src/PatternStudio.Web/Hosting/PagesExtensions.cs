@@ -3,6 +3,7 @@ using MudBlazor.Services;
 using PatternStudio.Web.Features.Accounts;
 using PatternStudio.Web.Features.Designs;
 using PatternStudio.Web.Features.Designs.Exchange;
+using PatternStudio.Web.Features.Designs.Start;
 using PatternStudio.Web.Features.SwatchBook;
 using PatternStudio.Web.Shell;
 
@@ -39,6 +40,8 @@ internal static class PagesExtensions
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         app.MapSignOut();
         app.MapChartPictures();
+        app.MapStitchPictures();
+        app.MapExport();
         app.MapPhotoPictures();
     }
 }
