@@ -22,8 +22,7 @@ public sealed class DesignLibrary(IDbContextFactory<StudioDbContext> contexts)
         int pageSize = Math.Clamp(query.PageSize, 1, 200);
         await using StudioDbContext context = await contexts.CreateDbContextAsync(cancel);
         IQueryable<ListedDesign> inAnyState = context.Listed(caller, query);
-        Dictionary<DesignState, int> byState = await inAnyState.GroupBy(it => it.Design.State)
-            .Select(group => new { group.Key, Count = group.Count() }).ToDictionaryAsync(it => it.Key, it => it.Count, cancel);
+        Dictionary<DesignState, int> byState = await ByStateAsync(context, caller, query, inAnyState, cancel);
         List<DesignSummary> page = await Ordered(inAnyState.InState(query.State), query.Order, query.Descending)
             .Skip(Math.Clamp(query.Page, 0, MostPages) * pageSize).Take(pageSize)
             .Select(Summary(context)).ToListAsync(cancel);
@@ -42,6 +41,15 @@ public sealed class DesignLibrary(IDbContextFactory<StudioDbContext> contexts)
         await using StudioDbContext context = await contexts.CreateDbContextAsync(cancel);
         return await Ordered(context.Listed(caller, query).InState(query.State), query.Order, query.Descending)
             .Select(it => it.Design.Id).ToListAsync(cancel);
+    }
+
+    /// <summary>Without search and filters the designs alone are counted: nothing computed needs to be looked at.</summary>
+    private static Task<Dictionary<DesignState, int>> ByStateAsync(
+        StudioDbContext context, Caller caller, DesignQuery query, IQueryable<ListedDesign> fitting, CancellationToken cancel)
+    {
+        bool all = query is { WithFindings: false, Tag: null, Deleted: false } && string.IsNullOrWhiteSpace(query.Search);
+        return (all ? context.DesignsOf(caller).Select(design => design.State) : fitting.Select(it => it.Design.State))
+            .GroupBy(state => state).Select(group => new { group.Key, Count = group.Count() }).ToDictionaryAsync(it => it.Key, it => it.Count, cancel);
     }
 
     private static Expression<Func<ListedDesign, DesignSummary>> Summary(StudioDbContext context) => it => new DesignSummary(

@@ -48,7 +48,7 @@ public sealed partial class DesignsPage : IAsyncDisposable
 
     protected override async Task OnInitializedAsync()
     {
-        script = await Browser.InvokeAsync<IJSObjectReference>("import", "./scripts/shelf.js");
+        script = await Browser.InvokeAsync<IJSObjectReference>("import", $"./{Assets["scripts/shelf.js"]}");
         dense = await script.InvokeAsync<string?>("view") == "list";
         Navigation.LocationChanged += Moved;
         tags = await Tags.ListAsync(await SignedIn.CallerAsync());

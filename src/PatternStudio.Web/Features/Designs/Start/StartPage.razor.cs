@@ -14,6 +14,11 @@ public sealed partial class StartPage
     [SupplyParameterFromQuery]
     private string? From { get; set; }
 
+    [Inject]
+    private NavigationManager Navigation { get; set; } = null!;
+
+    private void Cancel() => Navigation.NavigateTo("designs");
+
     protected override void OnInitialized()
     {
         if (Enum.TryParse(From, ignoreCase: true, out StartWay asked) && Enum.IsDefined(asked)) way = asked;
