@@ -4,7 +4,9 @@ using Microsoft.Extensions.DependencyInjection.Extensions;
 using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Data;
 using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Exchange;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Studio.Tags;
 
 namespace PatternStudio.Studio;
 
@@ -25,6 +27,14 @@ public static class AddStudioExtensions
         services.AddSingleton<Memberships>();
         services.AddSingleton<DesignLibrary>();
         services.AddSingleton<DesignDesk>();
+        services.AddSingleton<DesignBatch>();
+        services.AddSingleton<DesignCopies>();
+        services.AddSingleton<DesignPictures>();
+        services.AddSingleton<DesignTags>();
+        services.AddSingleton<TextImport>();
+        services.AddSingleton<YarnImport>();
+        services.AddSingleton<ArchiveWriter>();
+        services.AddSingleton<ArchiveImport>();
         services.AddSingleton<DesignVersions>();
         services.AddSingleton<Drafts>();
         services.AddSingleton<SavedNews>();

@@ -12,6 +12,9 @@ public sealed class OpenStudio : IAsyncLifetime
 
     public Uri Address => program!.Address;
 
+    /// <summary>Where the studio keeps its data.</summary>
+    public string Store => program!.Store;
+
     public async ValueTask InitializeAsync()
     {
         await browser.InitializeAsync();

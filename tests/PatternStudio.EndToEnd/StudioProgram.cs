@@ -13,6 +13,9 @@ public sealed class StudioProgram : IAsyncDisposable
 
     public Uri Address { get; }
 
+    /// <summary>Where it keeps its data.</summary>
+    public string Store => Path.Combine(folder.FullName, "data");
+
     public static async Task<StudioProgram> StartAsync()
     {
         DirectoryInfo folder = Directory.CreateTempSubdirectory("studio-");

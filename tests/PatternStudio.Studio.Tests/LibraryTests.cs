@@ -5,6 +5,9 @@ namespace PatternStudio.Studio.Tests;
 
 public sealed class LibraryTests
 {
+    /// <summary>Columns that a list must not read.</summary>
+    private static readonly string[] Large = ["\"Text\"", "\"Whole\"", "\"Words\"", "\"Picture\""];
+
     [Fact]
     public async Task The_list_shows_stored_results_and_computes_nothing()
     {
@@ -41,7 +44,7 @@ public sealed class LibraryTests
     }
 
     [Fact]
-    public async Task A_page_of_a_thousand_designs_takes_two_queries_and_reads_no_texts()
+    public async Task A_page_of_a_thousand_designs_takes_three_queries_and_reads_no_texts()
     {
         await using TestStudio studio = await TestStudio.OpenAsync();
         Caller caller = await studio.NewCallerAsync();
@@ -51,8 +54,8 @@ public sealed class LibraryTests
         DesignPage page = await studio.Library.ListAsync(caller, new(Page: 3, PageSize: 50));
 
         Assert.Equal((50, 1_000), (page.Designs.Count, page.Total));
-        Assert.Equal(2, studio.Queries.Queries.Count);
-        Assert.DoesNotContain(studio.Queries.Queries, sql => sql.Contains("\"Text\"", StringComparison.Ordinal) || sql.Contains("\"Whole\"", StringComparison.Ordinal));
+        Assert.Equal(3, studio.Queries.Queries.Count);
+        Assert.DoesNotContain(studio.Queries.Queries, sql => Large.Any(column => sql.Contains(column, StringComparison.Ordinal)));
     }
 
     [Theory]

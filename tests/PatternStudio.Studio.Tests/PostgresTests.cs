@@ -17,7 +17,7 @@ public sealed class PostgresTests
 
         DesignPage page = await studio.Library.ListAsync(caller, new("SQUARE", Order: DesignOrder.Title, Descending: false));
 
-        Assert.Equal(["Pebble Beach Square", "Pier Lights Granny Square"], page.Designs.Select(line => line.Title));
+        Assert.Equal(["Kelp Bed Washcloth", "Pebble Beach Square", "Pier Lights Granny Square"], page.Designs.Select(line => line.Title));
     });
 
     [Fact]
@@ -79,6 +79,26 @@ public sealed class PostgresTests
         Assert.Equal((priced, 10), (Assert.Single(await studio.Stash.ListAsync(caller)).Yarn, Assert.Single(await studio.Stash.ListAsync(caller)).FreeGrams));
         Assert.Equal(photo.Picture, await studio.Photos.FindAsync(caller, Assert.Single(await studio.Swatches.ListAsync(caller, designs[0])).PhotoId!.Value, small: false));
     });
+
+    [Fact]
+    public Task Designs_are_found_tagged_copied_deleted_and_brought_back() => WithStudioAsync(async studio =>
+    {
+        Caller caller = await studio.NewCallerAsync();
+        Guid id = await studio.NewDesignAsync(caller, "100% Élan", Texts.WrongCloth);
+        Guid tag = (await studio.Tags.PutAsync(caller, "Spring", [id])).Value;
+        Guid copy = (await studio.Copies.CopyAsync(caller, id, "Copy")).Value;
+        await studio.Batch.MoveToAsync(caller, [copy], DesignState.Testing);
+
+        Assert.Equal([id], (await studio.Library.ListAsync(caller, new("élan \"2nd ch\" 100%") { Tag = tag, WithFindings = true })).Designs.Select(line => line.Id));
+        Assert.Equal([copy], await studio.Library.IdsAsync(caller, new("spring", DesignState.Testing)));
+        Assert.Equal([copy], await studio.Batch.DeleteAsync(caller, [copy]));
+        Assert.Equal(["Copy"], (await studio.Library.ListAsync(caller, new() { Deleted = true })).Designs.Select(line => line.Title));
+        Assert.Equal(1, await studio.Batch.RestoreAsync(caller, [copy]));
+        Assert.NotNull(await studio.Get<DesignPictures>().FindAsync(caller, copy));
+    });
+
+    [Fact]
+    public Task A_studio_taken_out_comes_back() => WithStudioAsync(ArchiveTests.ComesBackAsync);
 
     [Fact]
     public Task Of_two_first_setups_at_the_same_moment_one_is_refused() => WithStudioAsync(async studio =>

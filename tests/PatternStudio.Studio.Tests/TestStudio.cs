@@ -7,6 +7,7 @@ using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Data;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Studio.Tags;
 
 namespace PatternStudio.Studio.Tests;
 
@@ -34,6 +35,12 @@ public sealed class TestStudio : IAsyncDisposable
     public DesignLibrary Library => Get<DesignLibrary>();
 
     public DesignDesk Desk => Get<DesignDesk>();
+
+    public DesignBatch Batch => Get<DesignBatch>();
+
+    public DesignCopies Copies => Get<DesignCopies>();
+
+    public DesignTags Tags => Get<DesignTags>();
 
     public DesignVersions Versions => Get<DesignVersions>();
 

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Studio.Tags;
 
 namespace PatternStudio.Studio.Data;
 
@@ -39,5 +40,10 @@ internal static class Members
     /// <summary>The photos of the caller's studio.</summary>
     public static IQueryable<Photo> PhotosOf(this StudioDbContext context, Caller caller) =>
         context.Photos.Where(photo => photo.StudioId == caller.StudioId && context.Memberships.Any(
+            it => it.AccountId == caller.AccountId && it.StudioId == caller.StudioId));
+
+    /// <summary>The tags of the caller's studio.</summary>
+    public static IQueryable<Tag> TagsOf(this StudioDbContext context, Caller caller) =>
+        context.Tags.Where(tag => tag.StudioId == caller.StudioId && context.Memberships.Any(
             it => it.AccountId == caller.AccountId && it.StudioId == caller.StudioId));
 }

@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Studio.Tags;
 
 namespace PatternStudio.Studio.Data;
 
@@ -21,6 +22,12 @@ public abstract class StudioDbContext(DbContextOptions options) : IdentityUserCo
     public DbSet<Draft> Drafts => Set<Draft>();
 
     public DbSet<Computation> Computations => Set<Computation>();
+
+    public DbSet<DesignFace> Faces => Set<DesignFace>();
+
+    public DbSet<Tag> Tags => Set<Tag>();
+
+    public DbSet<DesignTag> DesignTags => Set<DesignTag>();
 
     public DbSet<Swatch> Swatches => Set<Swatch>();
 

@@ -14,6 +14,16 @@ public sealed class Computation
         Take(results, now);
     }
 
+    /// <summary>Of an earlier version, as it was computed then.</summary>
+    internal Computation(Guid designId, ComputedSummary then)
+    {
+        (DesignId, Version, EngineVersion, ComputedAt) = (designId, then.Version, then.EngineVersion, then.ComputedAt);
+        (Rows, RowsChecked, Errors, Warnings) = (then.Rows, then.RowsChecked, then.Errors, then.Warnings);
+        (WidthMetres, HeightMetres) = (then.WidthMetres, then.HeightMetres);
+    }
+
+    internal ComputedSummary Summary => new(Version, EngineVersion, ComputedAt, Rows, RowsChecked, Errors, Warnings, WidthMetres, HeightMetres);
+
     public Guid DesignId { get; private set; }
 
     /// <summary>Number of the version.</summary>
@@ -48,5 +58,8 @@ public sealed class Computation
         (WidthMetres, HeightMetres) = (first.Size?.WidthCm / 100, first.Size?.HeightCm / 100);
         Whole = ResultsJson.Pack(results);
     }
-
 }
+
+/// <summary>What is kept of every version's results.</summary>
+internal sealed record ComputedSummary(
+    int Version, string EngineVersion, DateTimeOffset ComputedAt, int Rows, int RowsChecked, int Errors, int Warnings, double? WidthMetres, double? HeightMetres);

@@ -93,6 +93,13 @@ public sealed class Design
         Touch(now);
     }
 
+    /// <summary>Stands again as it stood where it was taken out: brought in from an archive.</summary>
+    internal void StandAs(DesignState state, DateTimeOffset created, DateTimeOffset updated, DateTimeOffset? deleted)
+    {
+        (State, Created, Updated, Deleted) = (state, created, updated, deleted);
+        RowVersion++;
+    }
+
     internal static string KeyOf(string title) => title.ToUpperInvariant();
 
     private void Touch(DateTimeOffset now)

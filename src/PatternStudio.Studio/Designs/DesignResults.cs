@@ -36,6 +36,13 @@ public static class DesignResults
         return new Reckoned(results, schedules, pattern);
     }
 
+    /// <summary>The row schedule of the first size alone.</summary>
+    internal static Measured<RowSchedule> Schedule(string text, DesignMaterials materials)
+    {
+        CheckedPattern pattern = PatternCheck.Check(text);
+        return RowSchedule.Compute(pattern, materials.ToBasis(pattern), 0);
+    }
+
     private static LocatedFinding Locate(SourceText source, Finding finding)
     {
         LinePosition position = source.Locate(finding.Span.Start);

@@ -11,9 +11,9 @@ internal static class Reckoning
     public static async Task<Results> ReckonAsync(
         this StudioDbContext context, Design design, DateTimeOffset now, CancellationToken cancel)
     {
-        Results results = DesignResults.Reckon(design.Text, await context.MaterialsOfAsync(design, cancel)).Results;
-        await context.KeepAsync(design, results, now, cancel);
-        return results;
+        Reckoned reckoned = DesignResults.Reckon(design.Text, await context.MaterialsOfAsync(design, cancel));
+        await context.KeepAsync(design, reckoned, now, cancel);
+        return reckoned.Results;
     }
 
     /// <summary>Calibrates a design by a swatch (null for none) and computes it anew.</summary>
@@ -33,7 +33,7 @@ internal static class Reckoning
     }
 
     /// <summary>The swatches and the yarn of a design as they are in this context, saved or not.</summary>
-    private static async Task<DesignMaterials> MaterialsOfAsync(this StudioDbContext context, Design design, CancellationToken cancel)
+    public static async Task<DesignMaterials> MaterialsOfAsync(this StudioDbContext context, Design design, CancellationToken cancel)
     {
         Yarn? yarn = await context.YarnOfAsync(design, cancel);
         if (design.SwatchId is null) return new DesignMaterials([], yarn?.Details);
@@ -64,12 +64,25 @@ internal static class Reckoning
             .ExecuteUpdateAsync(set => set.SetProperty(it => it.Whole, (byte[]?)null), cancel);
 
     private static async Task KeepAsync(
-        this StudioDbContext context, Design design, Results results, DateTimeOffset now, CancellationToken cancel)
+        this StudioDbContext context, Design design, Reckoned reckoned, DateTimeOffset now, CancellationToken cancel)
     {
         Computation? kept = await context.Computations.FindAsync([design.Id, design.LatestVersion], cancel);
+        bool sameMake = kept?.EngineVersion == reckoned.Results.EngineVersion;
         if (kept is null)
-            context.Computations.Add(new Computation(design.Id, design.LatestVersion, results, now));
+            context.Computations.Add(new Computation(design.Id, design.LatestVersion, reckoned.Results, now));
         else
-            kept.Take(results, now);
+            kept.Take(reckoned.Results, now);
+        await context.ShowAsync(design, reckoned, sameMake, cancel);
+    }
+
+    /// <summary>The picture is drawn where the words or the program are others than before: a swatch or a yarn changes numbers only.</summary>
+    private static async Task ShowAsync(this StudioDbContext context, Design design, Reckoned reckoned, bool sameMake, CancellationToken cancel)
+    {
+        DesignFace? face = await context.Faces.FindAsync([design.Id], cancel);
+        string words = Design.KeyOf(design.Text);
+        bool sameWords = face is not null && face.Words == words;
+        face ??= context.Faces.Add(new DesignFace(design.Id)).Entity;
+        face.Show(words, reckoned.Results);
+        if (!sameWords || !sameMake) face.Draw(ChartPicture.Draw(reckoned.Pattern));
     }
 }

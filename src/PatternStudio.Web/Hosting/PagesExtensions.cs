@@ -2,6 +2,8 @@ using MudBlazor;
 using MudBlazor.Services;
 using PatternStudio.Web.Features.Accounts;
 using PatternStudio.Web.Features.Designs;
+using PatternStudio.Web.Features.Designs.Exchange;
+using PatternStudio.Web.Features.Designs.Start;
 using PatternStudio.Web.Features.SwatchBook;
 using PatternStudio.Web.Shell;
 
@@ -20,6 +22,8 @@ internal static class PagesExtensions
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LongestMessage);
         services.AddMudServices(kit => kit.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomCenter);
         services.AddSingleton<Moments>();
+        services.AddSingleton<ExportTickets>();
+        services.AddHostedService<RefreshAtStart>();
         services.AddResponseCompression();
     }
 
@@ -36,6 +40,8 @@ internal static class PagesExtensions
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         app.MapSignOut();
         app.MapChartPictures();
+        app.MapStitchPictures();
+        app.MapExport();
         app.MapPhotoPictures();
     }
 }

@@ -3,12 +3,18 @@ using PatternStudio.Studio.Designs;
 
 namespace PatternStudio.Web.Features.Designs;
 
-/// <summary>A design in the list.</summary>
+/// <summary>A design on the shelf.</summary>
 public sealed partial class DesignCard
 {
     [Parameter, EditorRequired]
     public DesignSummary Design { get; set; } = null!;
 
-    /// <summary>Only where every row was worked: rows that were not checked are no praise.</summary>
-    private bool IsClean => Design is { Errors: 0, Warnings: 0, Rows: > 0 } && Design.RowsChecked == Design.Rows;
+    /// <summary>True where it is picked, to do something to several at once.</summary>
+    [Parameter]
+    public bool Selected { get; set; }
+
+    [Parameter]
+    public EventCallback<bool> SelectedChanged { get; set; }
+
+    private string? SizeText => DesignSize.Say(Design);
 }

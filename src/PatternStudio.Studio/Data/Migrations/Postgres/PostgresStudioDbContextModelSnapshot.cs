@@ -270,6 +270,31 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.ToTable("Designs", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Notes")
+                        .HasColumnType("integer");
+
+                    b.Property<byte[]>("Picture")
+                        .HasColumnType("bytea");
+
+                    b.Property<string>("Sizes")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("DesignId");
+
+                    b.ToTable("DesignFaces", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
                 {
                     b.Property<Guid>("DesignId")
@@ -592,6 +617,47 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.ToTable("Studios", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("TagId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("DesignId", "TagId");
+
+                    b.HasIndex("TagId");
+
+                    b.ToTable("DesignTags", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<string>("NameKey")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<Guid>("StudioId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("StudioId", "NameKey")
+                        .IsUnique();
+
+                    b.ToTable("Tags", (string)null);
+                });
+
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserClaim<System.Guid>", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Accounts.Account", null)
@@ -660,6 +726,15 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                         .WithMany()
                         .HasForeignKey("YarnId")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithOne()
+                        .HasForeignKey("PatternStudio.Studio.Designs.DesignFace", "DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
@@ -745,6 +820,30 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Yarn", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Studio", null)
+                        .WithMany()
+                        .HasForeignKey("StudioId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Tags.Tag", null)
+                        .WithMany()
+                        .HasForeignKey("TagId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Studio", null)
                         .WithMany()

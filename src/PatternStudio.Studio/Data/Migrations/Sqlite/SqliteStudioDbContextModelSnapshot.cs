@@ -263,6 +263,31 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.ToTable("Designs", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Notes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Picture")
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("Sizes")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("DesignId");
+
+                    b.ToTable("DesignFaces", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
                 {
                     b.Property<Guid>("DesignId")
@@ -585,6 +610,47 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.ToTable("Studios", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("TagId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("DesignId", "TagId");
+
+                    b.HasIndex("TagId");
+
+                    b.ToTable("DesignTags", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("NameKey")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("StudioId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("StudioId", "NameKey")
+                        .IsUnique();
+
+                    b.ToTable("Tags", (string)null);
+                });
+
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserClaim<System.Guid>", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Accounts.Account", null)
@@ -653,6 +719,15 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("YarnId")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithOne()
+                        .HasForeignKey("PatternStudio.Studio.Designs.DesignFace", "DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
@@ -738,6 +813,30 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Yarn", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Studio", null)
+                        .WithMany()
+                        .HasForeignKey("StudioId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Tags.Tag", null)
+                        .WithMany()
+                        .HasForeignKey("TagId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Studio", null)
                         .WithMany()
