@@ -23,6 +23,7 @@ public static class AddStudioExtensions
         services.AddAccounts();
         services.AddSingleton<StudioSetup>();
         services.AddSingleton<Memberships>();
+        services.AddSingleton<PreferenceBook>();
         services.AddSingleton<DesignLibrary>();
         services.AddSingleton<DesignDesk>();
         services.AddSingleton<DesignVersions>();

@@ -3,6 +3,7 @@ using MudBlazor.Services;
 using PatternStudio.Web.Features.Accounts;
 using PatternStudio.Web.Features.Designs;
 using PatternStudio.Web.Features.SwatchBook;
+using PatternStudio.Web.Features.Tour;
 using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Hosting;
@@ -20,6 +21,7 @@ internal static class PagesExtensions
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LongestMessage);
         services.AddMudServices(kit => kit.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomCenter);
         services.AddSingleton<Moments>();
+        services.AddScoped<Guide>();
         services.AddResponseCompression();
     }
 
@@ -31,6 +33,7 @@ internal static class PagesExtensions
         app.UseSecurityHeaders();
         app.UseAuthentication();
         app.UseAuthorization();
+        app.UseManner();
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
