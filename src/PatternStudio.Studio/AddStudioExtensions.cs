@@ -25,6 +25,7 @@ public static class AddStudioExtensions
         services.AddAccounts();
         services.AddSingleton<StudioSetup>();
         services.AddSingleton<Memberships>();
+        services.AddSingleton<PreferenceBook>();
         services.AddSingleton<DesignLibrary>();
         services.AddSingleton<DesignDesk>();
         services.AddSingleton<DesignBatch>();

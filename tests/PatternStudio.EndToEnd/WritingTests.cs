@@ -22,7 +22,7 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
         ILocator tip = page.Locator(".words-tip");
         await Expect(tip).ToContainTextAsync("Error");
         await Expect(tip).ToContainTextAsync("11");
-        await Expect(tip.GetByRole(AriaRole.Link, new() { Name = "About this finding" })).ToHaveAttributeAsync("href", "findings/count-differs");
+        await Expect(tip.GetByRole(AriaRole.Link, new() { Name = "About this finding" })).ToHaveAttributeAsync("href", "help/findings/count-differs");
         await page.Keyboard.PressAsync("Escape");
         await Expect(tip).ToHaveCountAsync(0);
         await page.Keyboard.PressAsync("F1");
@@ -39,7 +39,7 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
     public async Task The_page_of_a_finding_says_what_it_means()
     {
         IPage page = await studio.EnterAsync();
-        await page.GotoAsync(new Uri(studio.Address, "findings/count-differs").ToString());
+        await page.GotoAsync(new Uri(studio.Address, "help/findings/count-differs").ToString());
 
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "How to mend it" })).ToBeVisibleAsync();
         var look = new Look(page, "1440-light");

@@ -91,7 +91,7 @@ function explanation(view, found, says) {
       acts.append(button);
     }
     const link = element("a", "", says.about);
-    link.href = `findings/${one.code}`;
+    link.href = `help/findings/${one.code}`;
     link.target = "_blank";
     acts.append(link);
     part.append(acts);

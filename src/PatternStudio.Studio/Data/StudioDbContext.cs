@@ -15,6 +15,8 @@ public abstract class StudioDbContext(DbContextOptions options) : IdentityUserCo
 
     public DbSet<Membership> Memberships => Set<Membership>();
 
+    public DbSet<KeptPreferences> Preferences => Set<KeptPreferences>();
+
     public DbSet<Design> Designs => Set<Design>();
 
     public DbSet<DesignVersion> Versions => Set<DesignVersion>();

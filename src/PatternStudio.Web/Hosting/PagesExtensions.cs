@@ -5,6 +5,7 @@ using PatternStudio.Web.Features.Designs;
 using PatternStudio.Web.Features.Designs.Exchange;
 using PatternStudio.Web.Features.Designs.Start;
 using PatternStudio.Web.Features.SwatchBook;
+using PatternStudio.Web.Features.Tour;
 using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Hosting;
@@ -24,6 +25,7 @@ internal static class PagesExtensions
         services.AddSingleton<Moments>();
         services.AddSingleton<ExportTickets>();
         services.AddHostedService<RefreshAtStart>();
+        services.AddScoped<Guide>();
         services.AddResponseCompression();
     }
 
@@ -35,6 +37,7 @@ internal static class PagesExtensions
         app.UseSecurityHeaders();
         app.UseAuthentication();
         app.UseAuthorization();
+        app.UseManner();
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);

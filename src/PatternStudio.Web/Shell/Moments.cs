@@ -14,7 +14,7 @@ public sealed class Moments(TimeProvider clock)
         {
             0 => $"today {time}",
             1 => $"yesterday {time}",
-            _ => local.ToString(local.Year == now.Year ? "d MMM" : "d MMM yyyy", CultureInfo.InvariantCulture),
+            _ => Manner.Day(DateOnly.FromDateTime(local), local.Year != now.Year),
         };
     }
 

@@ -5,8 +5,10 @@ using PatternStudio.Craft.Checking;
 using PatternStudio.Web.Features.Accounts;
 using PatternStudio.Web.Features.Designs;
 using PatternStudio.Web.Features.Desk;
-using PatternStudio.Web.Features.Findings;
+using PatternStudio.Web.Features.Help;
+using PatternStudio.Web.Features.Settings;
 using PatternStudio.Web.Features.SwatchBook;
+using PatternStudio.Web.Features.Tour;
 using PatternStudio.Web.Features.YarnShelf;
 using PatternStudio.Web.Shell;
 
@@ -21,9 +23,11 @@ public sealed partial class WordsTests
         { typeof(AccountWords), "Features/Accounts" },
         { typeof(DesignsWords), "Features/Designs" },
         { typeof(DeskWords), "Features/Desk" },
-        { typeof(FindingWords), "Features/Findings" },
         { typeof(SwatchWords), "Features/SwatchBook" },
         { typeof(YarnWords), "Features/YarnShelf" },
+        { typeof(SettingsWords), "Features/Settings" },
+        { typeof(HelpWords), "Features/Help" },
+        { typeof(TourWords), "Features/Tour" },
     };
 
     [Theory]

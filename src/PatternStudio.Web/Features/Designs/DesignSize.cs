@@ -9,7 +9,7 @@ internal static class DesignSize
     /// <summary>'S, M, L · 20 × 22 cm'; the measures are those of the first size. Null where neither names nor measures are known.</summary>
     public static string? Say(DesignSummary design)
     {
-        string measures = design is { WidthCm: { } width, HeightCm: { } height } ? $"{Numbers.Centimetres(width)} × {Numbers.Centimetres(height)} cm" : "";
+        string measures = design is { WidthCm: { } width, HeightCm: { } height } ? Numbers.Sides(width, height) : "";
         string[] parts = [.. new[] { design.Sizes, measures }.Where(part => part.Length > 0)];
         return parts.Length == 0 ? null : string.Join(" · ", parts);
     }

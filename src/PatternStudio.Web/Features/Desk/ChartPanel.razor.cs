@@ -6,6 +6,7 @@ using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Text;
 using PatternStudio.Studio.Designs;
+using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Features.Desk;
 
@@ -17,7 +18,7 @@ public sealed partial class ChartPanel : IAsyncDisposable
     private IJSObjectReference? module;
     private IJSObjectReference? chart;
     private DotNetObjectReference<ChartPanel>? here;
-    private ChartChoice choice = new();
+    private ChartChoice choice = new() { LeftHanded = Manner.Of.LeftHanded };
     private ChartFacts facts = ChartFacts.None;
     private (CheckedPattern? Pattern, int Size) known;
     private (CheckedPattern? Pattern, int Size) laid;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using PatternStudio.Studio.Materials;
 using PatternStudio.Web.Shell;
@@ -15,7 +14,8 @@ public sealed partial class SwatchLine
     [Parameter]
     public string? Yarn { get; set; }
 
-    private string Gauge => Words[$"Gauge{Swatch.Counted}", Numbers.Write(Swatch.Stitches), Numbers.Write(Swatch.Rows), Numbers.Write(Swatch.WidthCm), Numbers.Write(Swatch.HeightCm)];
+    private string Gauge => Words[$"Gauge{Swatch.Counted}", Numbers.Write(Swatch.Stitches), Numbers.Write(Swatch.Rows),
+        Swatch.Counted == Counting.Rounds ? Numbers.Taken(Swatch.WidthCm) : Numbers.Taken(Swatch.WidthCm, Swatch.HeightCm)];
 
     private IEnumerable<string> Facts =>
     [
@@ -23,7 +23,7 @@ public sealed partial class SwatchLine
         Swatch.WeightGrams is { } grams ? $"{Numbers.Write(grams)} g" : Words["NotWeighed"],
         Swatch.HookMm is { } hook ? Words["HookOf", Numbers.Write(hook)] : Words["HookNotNoted"],
         Yarn ?? Words["YarnNotNoted"],
-        Swatch.MeasuredOn.ToString("d MMM yyyy", CultureInfo.InvariantCulture),
+        Manner.Day(Swatch.MeasuredOn),
     ];
 
     private IEnumerable<string> Sample => Swatch switch
@@ -38,9 +38,9 @@ public sealed partial class SwatchLine
     private string? Blocking => Swatch switch
     {
         { WidthBeforeCm: { } width, HeightBeforeCm: { } height } =>
-            Words["Blocked", Numbers.Write(width), Numbers.Write(height), Change(Swatch.WidthCm / width), Change(Swatch.HeightCm / height)].Value,
-        { WidthBeforeCm: { } width } => Words["BlockedWidth", Numbers.Write(width), Change(Swatch.WidthCm / width)].Value,
-        { HeightBeforeCm: { } height } => Words["BlockedHeight", Numbers.Write(height), Change(Swatch.HeightCm / height)].Value,
+            Words["Blocked", Numbers.Taken(width, height), Change(Swatch.WidthCm / width), Change(Swatch.HeightCm / height)].Value,
+        { WidthBeforeCm: { } width } => Words["BlockedWidth", Numbers.Taken(width), Change(Swatch.WidthCm / width)].Value,
+        { HeightBeforeCm: { } height } => Words["BlockedHeight", Numbers.Taken(height), Change(Swatch.HeightCm / height)].Value,
         _ => null,
     };
 

@@ -24,7 +24,13 @@ public sealed partial class MainLayout
     private Memberships Memberships { get; set; } = null!;
 
     [Inject]
+    private NavigationManager Navigation { get; set; } = null!;
+
+    [Inject]
     private IJSRuntime Browser { get; set; } = null!;
+
+    /// <summary>True on the list of designs, where everybody arrives.</summary>
+    private bool IsHome => Navigation.ToBaseRelativePath(Navigation.Uri).Split('?')[0] is "" or "designs";
 
     protected override async Task OnInitializedAsync()
     {

@@ -27,6 +27,8 @@ public sealed partial class Icon
         ["bin"] = "M5 7h14M9 7V4h6v3M7 7l1 13h8l1-13M10 11v5M14 11v5",
         ["print"] = "M7 9V3h10v6M7 17H4V9h16v8h-3M7 14h10v7H7z",
         ["undo"] = "M9 8 4.5 12.5 9 17M5 12.5h9a5 5 0 0 0 0-10",
+        ["question"] = "M12 3a9 9 0 1 0 .01 0M9.5 9.5c0-3.4 5-3.2 5-.2 0 2-2.4 2.2-2.5 4.2M12 16.6v.2",
+        ["sliders"] = "M4 7h9M17 7h3M4 17h3M11 17h9M15 4.8v4.4M9 14.8v4.4",
         ["clock"] = "M12 3a9 9 0 1 0 .01 0M12 7v5l3.5 2",
         ["tag"] = "M4 4h8l8 8-8 8-8-8zM8.2 8.2v.1",
         ["cards"] = "M4 4h7v7H4zM13 4h7v7h-7zM4 13h7v7H4zM13 13h7v7h-7z",

@@ -150,6 +150,37 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.ToTable("Accounts", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
+                {
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Dates")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)");
+
+                    b.Property<string>("Decimals")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)");
+
+                    b.Property<bool>("LeftHanded")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Lengths")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)");
+
+                    b.Property<bool>("TourDone")
+                        .HasColumnType("boolean");
+
+                    b.HasKey("AccountId");
+
+                    b.ToTable("Preferences", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Accounts.Membership", b =>
                 {
                     b.Property<Guid>("AccountId")
@@ -681,6 +712,15 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.HasOne("PatternStudio.Studio.Accounts.Account", null)
                         .WithMany()
                         .HasForeignKey("UserId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
+                        .WithOne()
+                        .HasForeignKey("PatternStudio.Studio.Accounts.KeptPreferences", "AccountId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

@@ -143,6 +143,37 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.ToTable("Accounts", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
+                {
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Dates")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Decimals")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("LeftHanded")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Lengths")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("TourDone")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("AccountId");
+
+                    b.ToTable("Preferences", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Accounts.Membership", b =>
                 {
                     b.Property<Guid>("AccountId")
@@ -674,6 +705,15 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.HasOne("PatternStudio.Studio.Accounts.Account", null)
                         .WithMany()
                         .HasForeignKey("UserId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
+                        .WithOne()
+                        .HasForeignKey("PatternStudio.Studio.Accounts.KeptPreferences", "AccountId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

@@ -1,0 +1,49 @@
+using Markdig;
+using Markdig.Renderers.Html;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace PatternStudio.Web.Features.Help;
+
+/// <summary>A page of help, ready to show.</summary>
+/// <param name="Title">Its first heading.</param>
+/// <param name="Html">All below that heading. It comes from the program's own files, never from a designer.</param>
+public sealed record HelpText(string Title, string Html);
+
+/// <summary>The documents that come with the program, as pages: the same files that one reads beside the sources.</summary>
+public static class HelpPages
+{
+    private const string Root = "help/";
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().DisableHtml().Build();
+
+    /// <summary>A page by its address below 'help/', such as 'findings/count-differs'; null where there is none.</summary>
+    public static HelpText? Find(string address)
+    {
+        foreach (string name in (string[])[$"{address}.md", $"{address}/README.md"])
+            if (typeof(HelpPages).Assembly.GetManifestResourceStream(Root + name.ToLowerInvariant()) is { } file)
+                using (var reader = new StreamReader(file))
+                    return Read(reader.ReadToEnd(), name.Contains('/', StringComparison.Ordinal) ? name[..name.LastIndexOf('/')] : "");
+        return null;
+    }
+
+    private static HelpText Read(string markdown, string folder)
+    {
+        MarkdownDocument document = Markdown.Parse(markdown, Pipeline);
+        var heading = document.OfType<HeadingBlock>().FirstOrDefault();
+        string title = heading?.Inline?.FirstChild?.ToString() ?? "";
+        if (heading is not null) document.Remove(heading);
+        foreach (LinkInline link in document.Descendants<LinkInline>().Where(link => link.Url is { } url && !url.Contains(':', StringComparison.Ordinal)))
+            link.Url = Address(link.Url!, folder);
+        foreach (Markdig.Extensions.Tables.Table table in document.Descendants<Markdig.Extensions.Tables.Table>())
+            table.GetAttributes().AddClass("plain");
+        return new HelpText(title, document.ToHtml(Pipeline));
+    }
+
+    /// <summary>'count-differs.md' in the folder 'findings' is the page 'help/findings/count-differs'.</summary>
+    private static string Address(string file, string folder)
+    {
+        string path = new Uri(new Uri($"file:///{(folder.Length > 0 ? folder + "/" : "")}"), file).AbsolutePath.TrimStart('/');
+        path = path.EndsWith("/README.md", StringComparison.OrdinalIgnoreCase) ? path[..^"/README.md".Length] : path;
+        return Root + (path.EndsWith(".md", StringComparison.Ordinal) ? path[..^3] : path);
+    }
+}

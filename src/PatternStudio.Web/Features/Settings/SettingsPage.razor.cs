@@ -1,0 +1,55 @@
+using Microsoft.AspNetCore.Components;
+using PatternStudio.Studio;
+using PatternStudio.Studio.Accounts;
+using PatternStudio.Web.Features.Tour;
+using PatternStudio.Web.Hosting;
+using PatternStudio.Web.Shell;
+
+namespace PatternStudio.Web.Features.Settings;
+
+/// <summary>How the reader likes to read.</summary>
+public sealed partial class SettingsPage
+{
+    private Caller caller = null!;
+    private Preferences? wanted;
+    private LengthUnit lengths;
+    private DecimalSign decimals;
+    private DateForm dates;
+    private bool leftHanded;
+    private string? trouble;
+    private bool kept;
+
+    [SupplyParameterFromQuery]
+    private bool Kept { get; set; }
+
+    [Inject]
+    private SignedIn SignedIn { get; set; } = null!;
+
+    [Inject]
+    private PreferenceBook Book { get; set; } = null!;
+
+    [Inject]
+    private Guide Guide { get; set; } = null!;
+
+    [Inject]
+    private Moments Moments { get; set; } = null!;
+
+    [Inject]
+    private NavigationManager Navigation { get; set; } = null!;
+
+    protected override async Task OnInitializedAsync()
+    {
+        kept = Kept;
+        caller = await SignedIn.CallerAsync();
+        wanted = await Book.OfAsync(caller.AccountId);
+        (lengths, decimals, dates, leftHanded) = (wanted.Lengths, wanted.Decimals, wanted.Dates, wanted.LeftHanded);
+    }
+
+    /// <summary>The page comes anew: what is open was said in the old manner.</summary>
+    private async Task KeepAsync()
+    {
+        Outcome outcome = await Book.KeepAsync(caller, wanted! with { Lengths = lengths, Decimals = decimals, Dates = dates, LeftHanded = leftHanded });
+        if (outcome.Succeeded) Navigation.NavigateTo("settings?kept=true", forceLoad: true);
+        else trouble = outcome.ToString();
+    }
+}

@@ -1,0 +1,4 @@
+namespace PatternStudio.Web.Features.Settings;
+
+/// <summary>Names the resource file of the words about settings.</summary>
+public sealed class SettingsWords;

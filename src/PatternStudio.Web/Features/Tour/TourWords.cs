@@ -1,0 +1,4 @@
+namespace PatternStudio.Web.Features.Tour;
+
+/// <summary>Names the resource file of the tour's words.</summary>
+public sealed class TourWords;
