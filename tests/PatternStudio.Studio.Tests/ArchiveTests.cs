@@ -3,7 +3,6 @@ using System.Text;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Exchange;
 using PatternStudio.Studio.Materials;
-using PatternStudio.Studio.Tags;
 
 namespace PatternStudio.Studio.Tests;
 

@@ -24,7 +24,7 @@ public static class ChartPicture
         Shape[] shapes = [.. rows.SelectMany(ShapesOf)];
         if (shapes.Length == 0) return null;
         Box bounds = shapes.Aggregate(Box.Empty, (box, shape) => box.With(shape.Bounds));
-        Drawing bare = chart with { Bounds = bounds, Rows = rows.ToEquatableArray(), Key = [], Tones = [], Notes = [] };
+        Drawing bare = chart with { Bounds = bounds, Rows = rows.ToEquatableArray(), Key = [], Tones = [], Notes = [], Flatness = [] };
         return PngPainter.Paint(bare, Math.Min(28, Side / Math.Max(1, Math.Max(bounds.Width, bounds.Height))));
     }
 

@@ -1,5 +1,4 @@
 using System.Linq.Expressions;
-using Microsoft.EntityFrameworkCore;
 using PatternStudio.Studio.Data;
 
 namespace PatternStudio.Studio.Designs;

@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Routing;
 using Microsoft.JSInterop;
 using MudBlazor;
-using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Tags;
 using PatternStudio.Web.Hosting;

@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Components;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Web.Hosting;
-using PatternStudio.Web.Shell.Parts;
 
 namespace PatternStudio.Web.Features.Designs.Start;
 

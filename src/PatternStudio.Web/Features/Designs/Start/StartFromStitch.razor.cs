@@ -4,7 +4,6 @@ using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.StitchLibrary;
 using PatternStudio.Web.Hosting;
-using PatternStudio.Web.Shell.Parts;
 
 namespace PatternStudio.Web.Features.Designs.Start;
 

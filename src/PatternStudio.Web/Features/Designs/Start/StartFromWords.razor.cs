@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Components;
 using PatternStudio.Craft.Reading.Pasting;
-using PatternStudio.Web.Shell.Parts;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Web.Hosting;
