@@ -26,7 +26,7 @@ internal sealed record Proposal(string Words, string Says, bool IsPlace = false)
     private string Cased(ReadOnlySpan<char> typed) => char.IsUpper(typed[0]) && char.IsLower(Words[0]) ? char.ToUpperInvariant(Words[0]) + Words[1..] : Words;
 
     /// <summary>Where the last four words begin, the first of them first.</summary>
-    private static IEnumerable<int> Beginnings(string line)
+    private static Stack<int> Beginnings(string line)
     {
         var found = new Stack<int>();
         for (int at = line.Length - 1; at >= 0 && found.Count < MostWordsTyped; at--)

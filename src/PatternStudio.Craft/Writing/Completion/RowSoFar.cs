@@ -1,6 +1,5 @@
 using PatternStudio.Craft.Reading;
 using PatternStudio.Craft.Reading.Tree;
-using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Writing.Completion;

@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using PatternStudio.Craft.Text;
-using PatternStudio.Craft.Writing.Completion;
 using PatternStudio.Studio.Designs;
 
 namespace PatternStudio.Web.Features.Desk;
