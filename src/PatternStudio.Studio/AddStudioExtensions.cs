@@ -5,6 +5,7 @@ using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Data;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Studio.Rounds;
 
 namespace PatternStudio.Studio;
 
@@ -32,6 +33,13 @@ public static class AddStudioExtensions
         services.AddSingleton<Yarns>();
         services.AddSingleton<Stash>();
         services.AddSingleton<StashDesigns>();
+        services.AddSingleton<TestRounds>();
+        services.AddSingleton<ShareLinks>();
+        services.AddSingleton<TestersDoor>();
+        services.AddSingleton<TesterReports>();
+        services.AddSingleton<RemarkAnswers>();
+        services.AddSingleton<RoundStatistics>();
+        services.AddSingleton<Corrections>();
         return services;
     }
 

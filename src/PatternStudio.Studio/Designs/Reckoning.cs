@@ -33,7 +33,7 @@ internal static class Reckoning
     }
 
     /// <summary>The swatches and the yarn of a design as they are in this context, saved or not.</summary>
-    private static async Task<DesignMaterials> MaterialsOfAsync(this StudioDbContext context, Design design, CancellationToken cancel)
+    public static async Task<DesignMaterials> MaterialsOfAsync(this StudioDbContext context, Design design, CancellationToken cancel)
     {
         Yarn? yarn = await context.YarnOfAsync(design, cancel);
         if (design.SwatchId is null) return new DesignMaterials([], yarn?.Details);
