@@ -3,6 +3,7 @@ using MudBlazor.Services;
 using PatternStudio.Web.Features.Accounts;
 using PatternStudio.Web.Features.Designs;
 using PatternStudio.Web.Features.SwatchBook;
+using PatternStudio.Web.Features.Testing;
 using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Hosting;
@@ -20,6 +21,7 @@ internal static class PagesExtensions
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LongestMessage);
         services.AddMudServices(kit => kit.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomCenter);
         services.AddSingleton<Moments>();
+        services.AddTesterPages();
         services.AddResponseCompression();
     }
 
@@ -32,10 +34,12 @@ internal static class PagesExtensions
         app.UseAuthentication();
         app.UseAuthorization();
         app.UseAntiforgery();
+        app.UseRateLimiter();
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         app.MapSignOut();
         app.MapChartPictures();
         app.MapPhotoPictures();
+        app.MapTesterPages();
     }
 }
