@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Mvc;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Rounds;
+using PatternStudio.Web.Features.Testing.Designers;
 using PatternStudio.Web.Features.Testing.Reporting;
 using PatternStudio.Web.Features.Testing.Sheets;
 
@@ -35,6 +36,7 @@ internal static class TesterPages
         pages.MapPost("report", TakeReportAsync).WithMetadata(new RequestSizeLimitAttribute(LargestForm)).RequireRateLimiting(TesterLimits.SendPolicy);
         pages.MapGet("thanks", ShowThanksAsync);
         routes.MapGet("/corrections/{id:guid}", ShowCorrectionsAsync);
+        routes.MapRoundFiles();
     }
 
     /// <summary>The address is the key: it must not go anywhere with a click, into an index, or into a shared cache.</summary>
