@@ -6,6 +6,7 @@ using PatternStudio.Web.Features.Accounts;
 using PatternStudio.Web.Features.Designs;
 using PatternStudio.Web.Features.Desk;
 using PatternStudio.Web.Features.SwatchBook;
+using PatternStudio.Web.Features.Testing;
 using PatternStudio.Web.Features.YarnShelf;
 using PatternStudio.Web.Shell;
 
@@ -21,6 +22,7 @@ public sealed partial class WordsTests
         { typeof(DesignsWords), "Features/Designs" },
         { typeof(DeskWords), "Features/Desk" },
         { typeof(SwatchWords), "Features/SwatchBook" },
+        { typeof(TestingWords), "Features/Testing" },
         { typeof(YarnWords), "Features/YarnShelf" },
     };
 

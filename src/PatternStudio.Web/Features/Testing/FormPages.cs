@@ -14,8 +14,9 @@ internal sealed class FormPages(SheetShelf shelf, ReportForm form, IAntiforgery 
     {
         SheetChoices choices = SheetChoices.From(http.Request.Query);
         Sheet sheet = shelf.Sheet(link.Text, choices.Terms, choices.Size ?? link.Tester?.Size ?? 0);
+        // The antiforgery kit sets its own headers for caches, and complains of others; ours are stricter.
+        http.Response.Headers.CacheControl = default;
         AntiforgeryTokenSet seal = antiforgery.GetAndStoreTokens(http);
-        // The antiforgery kit sets its own headers for caches; ours are stricter.
         TesterPages.Guard(http.Response.Headers);
         return new RazorComponentResult<ReportPage>(new Dictionary<string, object?>
         {
