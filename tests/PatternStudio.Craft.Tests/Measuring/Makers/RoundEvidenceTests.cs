@@ -1,6 +1,5 @@
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Measuring.Makers;
-using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Tests.Measuring.Makers;
 
