@@ -1,5 +1,4 @@
 using PatternStudio.Studio.Data;
-using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
 using PatternStudio.Studio.Rounds;
 
