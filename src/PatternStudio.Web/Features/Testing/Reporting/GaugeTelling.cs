@@ -1,6 +1,5 @@
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
-using PatternStudio.Craft.Text;
 using PatternStudio.Studio.Rounds;
 
 namespace PatternStudio.Web.Features.Testing.Reporting;
