@@ -6,6 +6,7 @@ using PatternStudio.Studio.Data;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Exchange;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Studio.Rounds;
 using PatternStudio.Studio.Tags;
 
 namespace PatternStudio.Studio;
@@ -45,6 +46,13 @@ public static class AddStudioExtensions
         services.AddSingleton<Yarns>();
         services.AddSingleton<Stash>();
         services.AddSingleton<StashDesigns>();
+        services.AddSingleton<TestRounds>();
+        services.AddSingleton<ShareLinks>();
+        services.AddSingleton<TestersDoor>();
+        services.AddSingleton<TesterReports>();
+        services.AddSingleton<RemarkAnswers>();
+        services.AddSingleton<RoundStatistics>();
+        services.AddSingleton<Corrections>();
         return services;
     }
 

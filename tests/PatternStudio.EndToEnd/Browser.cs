@@ -35,7 +35,7 @@ public sealed class Browser : IAsyncLifetime
     }
 
     /// <summary>A window with nothing remembered.</summary>
-    public async Task<IBrowserContext> OpenAsync(int width = 1440, int height = 900, bool dark = false)
+    public async Task<IBrowserContext> OpenAsync(int width = 1440, int height = 900, bool dark = false, bool scripts = true)
     {
         const string Missing = "NO BROWSER: install chromium (apt-get install chromium) or name one in PATTERNSTUDIO_BROWSER.";
         if (browser is null && Required) Assert.Fail(Missing);
@@ -46,6 +46,7 @@ public sealed class Browser : IAsyncLifetime
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             IsMobile = width < 600,
             HasTouch = width < 600,
+            JavaScriptEnabled = scripts,
         });
         // Generous: a loaded machine is slow, and no test here is about time.
         window.SetDefaultTimeout(60_000);

@@ -36,6 +36,16 @@ public sealed class OpenStudio : IAsyncLifetime
         return page;
     }
 
+    /// <summary>An address in a new window of somebody who has no account.</summary>
+    /// <param name="scripts">False for a browser that runs none.</param>
+    public async Task<IPage> VisitAsync(string address, int width, int height, bool dark = false, bool scripts = true)
+    {
+        IBrowserContext window = await browser.OpenAsync(width, height, dark, scripts);
+        IPage page = await window.NewPageAsync();
+        await page.GotoAsync(address);
+        return page;
+    }
+
     /// <summary>A page in a new window, signed in; sets the studio up where nobody has.</summary>
     public async Task<IPage> EnterAsync(int width = 1440, int height = 900, bool dark = false)
     {

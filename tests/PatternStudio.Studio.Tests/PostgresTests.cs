@@ -110,6 +110,10 @@ public sealed class PostgresTests
         Assert.Single(both, outcome => outcome.Succeeded);
     }, openToAll: false);
 
+    [Theory]
+    [MemberData(nameof(RoundTests.Scenes), MemberType = typeof(RoundTests))]
+    public Task Test_rounds(string scene) => WithStudioAsync(studio => (Task)typeof(RoundScenes).GetMethod(scene)!.Invoke(null, [studio])!);
+
     private static async Task WithStudioAsync(Func<TestStudio, Task> test, bool openToAll = true)
     {
         string? server = Environment.GetEnvironmentVariable(Variable);

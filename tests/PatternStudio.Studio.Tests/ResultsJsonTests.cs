@@ -1,6 +1,5 @@
 using System.IO.Compression;
 using System.Text;
-using PatternStudio.Craft.Charting.InSpace;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
@@ -25,7 +24,6 @@ public sealed class ResultsJsonTests
             new FinishedSize(20.32, 10.16, "the swatch"),
             new YarnNeed(20, 40, 1, "the swatch") { BuyMetres = 45, LowMetres = 35, HighMetres = 47, IsRough = true, Colours = [new ColourShare("Kelp", 20, 40, 1)] })
         {
-            Flatness = [new FlatnessResults("Square", Shape3.Cupped, "It rises to a bowl.", [new RoundFlatness(3, "Rnd 3", 18, 25.1, Shape3.Cupped)])],
             Pieces = [new PieceResults("Square", 2, "rows", null, "no swatch") { AroundCm = 40 }],
             Minutes = 30,
             Doubts = ["Is the width right?"],

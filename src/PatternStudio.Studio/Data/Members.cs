@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Studio.Rounds;
 using PatternStudio.Studio.Tags;
 
 namespace PatternStudio.Studio.Data;
@@ -46,4 +47,8 @@ internal static class Members
     public static IQueryable<Tag> TagsOf(this StudioDbContext context, Caller caller) =>
         context.Tags.Where(tag => tag.StudioId == caller.StudioId && context.Memberships.Any(
             it => it.AccountId == caller.AccountId && it.StudioId == caller.StudioId));
+
+    /// <summary>The test rounds of the caller's designs.</summary>
+    public static IQueryable<TestRound> RoundsOf(this StudioDbContext context, Caller caller) =>
+        context.Rounds.Where(round => context.DesignsOf(caller).Any(design => design.Id == round.DesignId));
 }

@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Studio.Rounds;
 using PatternStudio.Studio.Tags;
 
 namespace PatternStudio.Studio.Data;
@@ -40,6 +41,20 @@ public abstract class StudioDbContext(DbContextOptions options) : IdentityUserCo
     public DbSet<StashLot> Lots => Set<StashLot>();
 
     public DbSet<Reservation> Reservations => Set<Reservation>();
+
+    public DbSet<TestRound> Rounds => Set<TestRound>();
+
+    public DbSet<ShareLink> Links => Set<ShareLink>();
+
+    public DbSet<Tester> Testers => Set<Tester>();
+
+    public DbSet<TesterReport> Reports => Set<TesterReport>();
+
+    public DbSet<Remark> Remarks => Set<Remark>();
+
+    public DbSet<Correction> Corrections => Set<Correction>();
+
+    public DbSet<CorrectionPage> CorrectionPages => Set<CorrectionPage>();
 
     /// <summary>Fixed here, not by options: so the model is the same at run time, in the tools and in tests.</summary>
     protected override Version SchemaVersion => IdentitySchemaVersions.Version2;

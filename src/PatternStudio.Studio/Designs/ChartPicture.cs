@@ -12,7 +12,7 @@ public static class ChartPicture
     private const double Side = 440;
 
     /// <summary>More symbols than this are a grey spot at that size: rows are drawn as blocks then.</summary>
-    private static readonly ChartStyle Style = new() { MostCells = 1_600 };
+    private static readonly ChartStyle Style = new() { MostCells = 1_600, TellsFlatness = false };
 
     /// <summary>The chart of the first size as a PNG on white; null where there is nothing to draw.</summary>
     public static byte[]? Draw(CheckedPattern pattern)
@@ -24,7 +24,7 @@ public static class ChartPicture
         Shape[] shapes = [.. rows.SelectMany(ShapesOf)];
         if (shapes.Length == 0) return null;
         Box bounds = shapes.Aggregate(Box.Empty, (box, shape) => box.With(shape.Bounds));
-        Drawing bare = chart with { Bounds = bounds, Rows = rows.ToEquatableArray(), Key = [], Tones = [], Notes = [], Flatness = [] };
+        Drawing bare = chart with { Bounds = bounds, Rows = rows.ToEquatableArray(), Key = [], Tones = [], Notes = [] };
         return PngPainter.Paint(bare, Math.Min(28, Side / Math.Max(1, Math.Max(bounds.Width, bounds.Height))));
     }
 

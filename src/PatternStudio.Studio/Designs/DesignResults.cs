@@ -21,9 +21,8 @@ public static class DesignResults
         Reckon(text, DesignMaterials.Of(swatch, yarn)).Results;
 
     /// <summary>The same from all swatches of a design, with the schedules that are too large to be stored.</summary>
-    /// <param name="tellsFlatness">False to leave out whether pieces lie flat: that takes longer than all the rest, and nobody wants to wait for it while typing.</param>
     /// <remarks>Before anything is written there is nothing to find fault with.</remarks>
-    public static Reckoned Reckon(string text, DesignMaterials materials, bool tellsFlatness = true)
+    public static Reckoned Reckon(string text, DesignMaterials materials)
     {
         CheckedPattern pattern = PatternCheck.Check(text);
         MeasuringBasis basis = materials.ToBasis(pattern);
@@ -32,7 +31,7 @@ public static class DesignResults
             EngineVersion,
             pattern.Pattern.Terms.Terminology == Terminology.Uk ? "UK" : "US",
             string.IsNullOrWhiteSpace(text) ? [] : [.. pattern.Findings.Select(finding => Locate(pattern.Pattern.Source, finding))],
-            [.. schedules.Select((schedule, size) => OfSize(pattern, size, schedule, basis.Yarn) with { Flatness = tellsFlatness ? FlatnessOf(pattern, size) : [] })]);
+            [.. schedules.Select((schedule, size) => OfSize(pattern, size, schedule, basis.Yarn))]);
         return new Reckoned(results, schedules, pattern);
     }
 
@@ -58,7 +57,9 @@ public static class DesignResults
             : bare with { WhyNoSize = schedule.Trace, WhyNoYarn = schedule.Trace };
     }
 
-    /// <summary>Whether the pieces of a size lie flat; those of which that is not known are left out.</summary>
+    /// <summary>
+    /// Whether the pieces of a size lie flat; those of which that is not known are left out. Not stored: it takes longer than all the rest, and saving is to be instant.
+    /// </summary>
     /// <param name="size">0-based.</param>
     public static IReadOnlyList<FlatnessResults> FlatnessOf(CheckedPattern pattern, int size)
     {

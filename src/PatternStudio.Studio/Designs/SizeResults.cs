@@ -18,9 +18,6 @@ public sealed record SizeResults(
     FinishedSize? Size,
     YarnNeed? Yarn)
 {
-    /// <summary>Whether each piece in rounds lies flat, and where it stops to; pieces of which that is not known are left out.</summary>
-    public IReadOnlyList<FlatnessResults> Flatness { get; init; } = [];
-
     /// <summary>How counts go on over repeated rows, in sentences: 'Rows 3 to 25: each row adds 2 stitches; row n has 2n − 1 stitches.'</summary>
     public IReadOnlyList<string> Laws { get; init; } = [];
 

@@ -5,6 +5,7 @@ using PatternStudio.Web.Features.Designs;
 using PatternStudio.Web.Features.Designs.Exchange;
 using PatternStudio.Web.Features.Designs.Start;
 using PatternStudio.Web.Features.SwatchBook;
+using PatternStudio.Web.Features.Testing;
 using PatternStudio.Web.Features.Tour;
 using PatternStudio.Web.Shell;
 
@@ -26,6 +27,7 @@ internal static class PagesExtensions
         services.AddSingleton<ExportTickets>();
         services.AddHostedService<RefreshAtStart>();
         services.AddScoped<Guide>();
+        services.AddTesterPages();
         services.AddResponseCompression();
     }
 
@@ -39,6 +41,7 @@ internal static class PagesExtensions
         app.UseAuthorization();
         app.UseManner();
         app.UseAntiforgery();
+        app.UseRateLimiter();
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         app.MapSignOut();
@@ -46,5 +49,6 @@ internal static class PagesExtensions
         app.MapStitchPictures();
         app.MapExport();
         app.MapPhotoPictures();
+        app.MapTesterPages();
     }
 }

@@ -8,6 +8,7 @@ using PatternStudio.Web.Features.Desk;
 using PatternStudio.Web.Features.Help;
 using PatternStudio.Web.Features.Settings;
 using PatternStudio.Web.Features.SwatchBook;
+using PatternStudio.Web.Features.Testing;
 using PatternStudio.Web.Features.Tour;
 using PatternStudio.Web.Features.YarnShelf;
 using PatternStudio.Web.Shell;
@@ -24,6 +25,7 @@ public sealed partial class WordsTests
         { typeof(DesignsWords), "Features/Designs" },
         { typeof(DeskWords), "Features/Desk" },
         { typeof(SwatchWords), "Features/SwatchBook" },
+        { typeof(TestingWords), "Features/Testing" },
         { typeof(YarnWords), "Features/YarnShelf" },
         { typeof(SettingsWords), "Features/Settings" },
         { typeof(HelpWords), "Features/Help" },

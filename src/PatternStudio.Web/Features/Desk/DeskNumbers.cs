@@ -36,7 +36,7 @@ public sealed class DeskNumbers(Func<DeskInput, DeskAnswer> compute)
     /// <summary>The engine's own computation.</summary>
     public static DeskAnswer Compute(DeskInput input)
     {
-        Reckoned reckoned = DesignResults.Reckon(input.Text, input.Materials, tellsFlatness: false);
+        Reckoned reckoned = DesignResults.Reckon(input.Text, input.Materials);
         Pattern read = reckoned.Pattern.Pattern;
         return new(input, reckoned.Results, read.Terms) { Schedules = reckoned.Schedules, Pattern = reckoned.Pattern, Folds = LineFold.Of(read) };
     }

@@ -150,37 +150,6 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.ToTable("Accounts", (string)null);
                 });
 
-            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
-                {
-                    b.Property<Guid>("AccountId")
-                        .HasColumnType("uuid");
-
-                    b.Property<string>("Dates")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("character varying(20)");
-
-                    b.Property<string>("Decimals")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("character varying(20)");
-
-                    b.Property<bool>("LeftHanded")
-                        .HasColumnType("boolean");
-
-                    b.Property<string>("Lengths")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("character varying(20)");
-
-                    b.Property<bool>("TourDone")
-                        .HasColumnType("boolean");
-
-                    b.HasKey("AccountId");
-
-                    b.ToTable("Preferences", (string)null);
-                });
-
             modelBuilder.Entity("PatternStudio.Studio.Accounts.Membership", b =>
                 {
                     b.Property<Guid>("AccountId")
@@ -301,31 +270,6 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.ToTable("Designs", (string)null);
                 });
 
-            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
-                {
-                    b.Property<Guid>("DesignId")
-                        .HasColumnType("uuid");
-
-                    b.Property<int>("Notes")
-                        .HasColumnType("integer");
-
-                    b.Property<byte[]>("Picture")
-                        .HasColumnType("bytea");
-
-                    b.Property<string>("Sizes")
-                        .IsRequired()
-                        .HasMaxLength(200)
-                        .HasColumnType("character varying(200)");
-
-                    b.Property<string>("Words")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.HasKey("DesignId");
-
-                    b.ToTable("DesignFaces", (string)null);
-                });
-
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
                 {
                     b.Property<Guid>("DesignId")
@@ -333,13 +277,6 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
 
                     b.Property<int>("Number")
                         .HasColumnType("integer");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .ValueGeneratedOnAdd()
-                        .HasMaxLength(80)
-                        .HasColumnType("character varying(80)")
-                        .HasDefaultValue("");
 
                     b.Property<DateTime>("SavedAt")
                         .HasColumnType("timestamp with time zone");
@@ -354,39 +291,6 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.HasKey("DesignId", "Number");
 
                     b.ToTable("Versions", (string)null);
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
-                {
-                    b.Property<Guid>("DesignId")
-                        .HasColumnType("uuid");
-
-                    b.Property<Guid>("AccountId")
-                        .HasColumnType("uuid");
-
-                    b.Property<Guid>("Writer")
-                        .HasColumnType("uuid");
-
-                    b.Property<DateTime>("At")
-                        .HasColumnType("timestamp with time zone");
-
-                    b.Property<int>("BasedOn")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Place")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)");
-
-                    b.Property<string>("Text")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.HasKey("DesignId", "AccountId", "Writer");
-
-                    b.HasIndex("AccountId");
-
-                    b.ToTable("Drafts", (string)null);
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Photo", b =>
@@ -648,47 +552,6 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.ToTable("Studios", (string)null);
                 });
 
-            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
-                {
-                    b.Property<Guid>("DesignId")
-                        .HasColumnType("uuid");
-
-                    b.Property<Guid>("TagId")
-                        .HasColumnType("uuid");
-
-                    b.HasKey("DesignId", "TagId");
-
-                    b.HasIndex("TagId");
-
-                    b.ToTable("DesignTags", (string)null);
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
-                {
-                    b.Property<Guid>("Id")
-                        .HasColumnType("uuid");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)");
-
-                    b.Property<string>("NameKey")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)");
-
-                    b.Property<Guid>("StudioId")
-                        .HasColumnType("uuid");
-
-                    b.HasKey("Id");
-
-                    b.HasIndex("StudioId", "NameKey")
-                        .IsUnique();
-
-                    b.ToTable("Tags", (string)null);
-                });
-
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserClaim<System.Guid>", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Accounts.Account", null)
@@ -712,15 +575,6 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.HasOne("PatternStudio.Studio.Accounts.Account", null)
                         .WithMany()
                         .HasForeignKey("UserId")
-                        .OnDelete(DeleteBehavior.Cascade)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
-                {
-                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
-                        .WithOne()
-                        .HasForeignKey("PatternStudio.Studio.Accounts.KeptPreferences", "AccountId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
@@ -768,36 +622,12 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
-            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
-                {
-                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
-                        .WithOne()
-                        .HasForeignKey("PatternStudio.Studio.Designs.DesignFace", "DesignId")
-                        .OnDelete(DeleteBehavior.Cascade)
-                        .IsRequired();
-                });
-
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Designs.Design", null)
                         .WithMany()
                         .HasForeignKey("DesignId")
                         .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
-                {
-                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
-                        .WithMany()
-                        .HasForeignKey("AccountId")
-                        .OnDelete(DeleteBehavior.Cascade)
-                        .IsRequired();
-
-                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
-                        .WithMany()
-                        .HasForeignKey("DesignId")
-                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
@@ -860,30 +690,6 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Yarn", b =>
-                {
-                    b.HasOne("PatternStudio.Studio.Studio", null)
-                        .WithMany()
-                        .HasForeignKey("StudioId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
-                {
-                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
-                        .WithMany()
-                        .HasForeignKey("DesignId")
-                        .OnDelete(DeleteBehavior.Cascade)
-                        .IsRequired();
-
-                    b.HasOne("PatternStudio.Studio.Tags.Tag", null)
-                        .WithMany()
-                        .HasForeignKey("TagId")
-                        .OnDelete(DeleteBehavior.Cascade)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Studio", null)
                         .WithMany()

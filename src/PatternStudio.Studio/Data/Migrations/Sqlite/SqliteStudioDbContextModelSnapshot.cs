@@ -143,37 +143,6 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.ToTable("Accounts", (string)null);
                 });
 
-            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
-                {
-                    b.Property<Guid>("AccountId")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Dates")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Decimals")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("LeftHanded")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Lengths")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("TourDone")
-                        .HasColumnType("INTEGER");
-
-                    b.HasKey("AccountId");
-
-                    b.ToTable("Preferences", (string)null);
-                });
-
             modelBuilder.Entity("PatternStudio.Studio.Accounts.Membership", b =>
                 {
                     b.Property<Guid>("AccountId")
@@ -294,31 +263,6 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.ToTable("Designs", (string)null);
                 });
 
-            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
-                {
-                    b.Property<Guid>("DesignId")
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Notes")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<byte[]>("Picture")
-                        .HasColumnType("BLOB");
-
-                    b.Property<string>("Sizes")
-                        .IsRequired()
-                        .HasMaxLength(200)
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Words")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("DesignId");
-
-                    b.ToTable("DesignFaces", (string)null);
-                });
-
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
                 {
                     b.Property<Guid>("DesignId")
@@ -326,13 +270,6 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
 
                     b.Property<int>("Number")
                         .HasColumnType("INTEGER");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .ValueGeneratedOnAdd()
-                        .HasMaxLength(80)
-                        .HasColumnType("TEXT")
-                        .HasDefaultValue("");
 
                     b.Property<DateTime>("SavedAt")
                         .HasColumnType("TEXT");
@@ -347,39 +284,6 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.HasKey("DesignId", "Number");
 
                     b.ToTable("Versions", (string)null);
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
-                {
-                    b.Property<Guid>("DesignId")
-                        .HasColumnType("TEXT");
-
-                    b.Property<Guid>("AccountId")
-                        .HasColumnType("TEXT");
-
-                    b.Property<Guid>("Writer")
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateTime>("At")
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("BasedOn")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Place")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Text")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("DesignId", "AccountId", "Writer");
-
-                    b.HasIndex("AccountId");
-
-                    b.ToTable("Drafts", (string)null);
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Photo", b =>
@@ -641,47 +545,6 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.ToTable("Studios", (string)null);
                 });
 
-            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
-                {
-                    b.Property<Guid>("DesignId")
-                        .HasColumnType("TEXT");
-
-                    b.Property<Guid>("TagId")
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("DesignId", "TagId");
-
-                    b.HasIndex("TagId");
-
-                    b.ToTable("DesignTags", (string)null);
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
-                {
-                    b.Property<Guid>("Id")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("NameKey")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("TEXT");
-
-                    b.Property<Guid>("StudioId")
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("Id");
-
-                    b.HasIndex("StudioId", "NameKey")
-                        .IsUnique();
-
-                    b.ToTable("Tags", (string)null);
-                });
-
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserClaim<System.Guid>", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Accounts.Account", null)
@@ -705,15 +568,6 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.HasOne("PatternStudio.Studio.Accounts.Account", null)
                         .WithMany()
                         .HasForeignKey("UserId")
-                        .OnDelete(DeleteBehavior.Cascade)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
-                {
-                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
-                        .WithOne()
-                        .HasForeignKey("PatternStudio.Studio.Accounts.KeptPreferences", "AccountId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
@@ -761,36 +615,12 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
-            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
-                {
-                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
-                        .WithOne()
-                        .HasForeignKey("PatternStudio.Studio.Designs.DesignFace", "DesignId")
-                        .OnDelete(DeleteBehavior.Cascade)
-                        .IsRequired();
-                });
-
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Designs.Design", null)
                         .WithMany()
                         .HasForeignKey("DesignId")
                         .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
-                {
-                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
-                        .WithMany()
-                        .HasForeignKey("AccountId")
-                        .OnDelete(DeleteBehavior.Cascade)
-                        .IsRequired();
-
-                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
-                        .WithMany()
-                        .HasForeignKey("DesignId")
-                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
@@ -853,30 +683,6 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Yarn", b =>
-                {
-                    b.HasOne("PatternStudio.Studio.Studio", null)
-                        .WithMany()
-                        .HasForeignKey("StudioId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
-                {
-                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
-                        .WithMany()
-                        .HasForeignKey("DesignId")
-                        .OnDelete(DeleteBehavior.Cascade)
-                        .IsRequired();
-
-                    b.HasOne("PatternStudio.Studio.Tags.Tag", null)
-                        .WithMany()
-                        .HasForeignKey("TagId")
-                        .OnDelete(DeleteBehavior.Cascade)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Studio", null)
                         .WithMany()

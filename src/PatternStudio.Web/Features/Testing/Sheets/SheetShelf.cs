@@ -1,0 +1,48 @@
+using Microsoft.Extensions.Caching.Memory;
+using PatternStudio.Craft.Charting;
+using PatternStudio.Craft.Checking;
+using PatternStudio.Craft.Terms;
+using PatternStudio.Craft.Writing;
+using PatternStudio.Publishing;
+
+namespace PatternStudio.Web.Features.Testing.Sheets;
+
+/// <summary>
+/// Patterns as testers read them, kept in memory: a version never changes, and a round's testers all open the same few. Entries are found by the text itself, so that nothing is
+/// ever shown of a version that is no longer the round's.
+/// </summary>
+internal sealed class SheetShelf : IDisposable
+{
+    /// <summary>Charts with more symbols are grey at the width of a page: rows are drawn as blocks then.</summary>
+    private static readonly ChartStyle Style = new() { MostCells = 6_000 };
+
+    /// <summary>Letters of text, checked patterns and charts: some tens of megabytes.</summary>
+    private readonly MemoryCache kept = new(new MemoryCacheOptions { SizeLimit = 200 });
+
+    /// <summary>The pattern in some terms; null for its own.</summary>
+    public CheckedPattern Pattern(string text, Terminology? terms) => Once(("pattern", text, terms, 0), () =>
+    {
+        if (terms is null) return PatternCheck.Check(text);
+        CheckedPattern own = Pattern(text, null);
+        return own.Pattern.Terms.Terminology == terms ? own : PatternCheck.Check(TermsConverter.Convert(own.Pattern, terms.Value), terms);
+    });
+
+    public Sheet Sheet(string text, Terminology? terms, int size) => Once(("sheet", text, terms, size), () => SheetReader.Read(Pattern(text, terms), size));
+
+    /// <summary>The chart as SVG.</summary>
+    public string Chart(string text, Terminology? terms, int size) => Once(("chart", text, terms, size), () =>
+    {
+        CheckedPattern pattern = Pattern(text, terms);
+        return SvgPainter.Paint(PatternStudio.Craft.Charting.Chart.Draw(pattern, Math.Clamp(size, 0, pattern.Sizes.Count - 1), Style));
+    });
+
+    public void Dispose() => kept.Dispose();
+
+    /// <summary>Two hundred testers who open a link at once wait for one computation.</summary>
+    private T Once<T>((string What, string Text, Terminology? Terms, int Size) key, Func<T> make) =>
+        kept.GetOrCreate(key, entry =>
+        {
+            (entry.Size, entry.SlidingExpiration) = (1, TimeSpan.FromHours(1));
+            return new Lazy<T>(make);
+        })!.Value;
+}

@@ -1,0 +1,145 @@
+using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
+using PatternStudio.Studio;
+using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Rounds;
+using PatternStudio.Web.Features.Testing.Designers;
+using PatternStudio.Web.Features.Testing.Reporting;
+using PatternStudio.Web.Features.Testing.Sheets;
+
+namespace PatternStudio.Web.Features.Testing;
+
+/// <summary>The pages that strangers open: plain HTML, no account, nothing that a search engine or a cache may keep.</summary>
+internal static class TesterPages
+{
+    /// <summary>Five photos of a phone's size.</summary>
+    private const long LargestForm = 64L * 1024 * 1024;
+
+    /// <summary>A photo that a form carries back and forth is a text of some hundred thousand letters.</summary>
+    private const int LongestField = 4 * 1024 * 1024;
+
+    public static void AddTesterPages(this IServiceCollection services)
+    {
+        services.AddSingleton<SheetShelf>();
+        services.AddSingleton<ReportForm>();
+        services.AddSingleton<FormPages>();
+        services.AddTesterLimits();
+    }
+
+    public static void MapTesterPages(this IEndpointRouteBuilder routes)
+    {
+        RouteGroupBuilder pages = routes.MapGroup("/t/{token}").AddEndpointFilter(KeepPrivateAsync).RequireRateLimiting(TesterLimits.Policy);
+        pages.MapGet("", ShowSheetAsync);
+        pages.MapGet("chart.svg", ShowChartAsync);
+        pages.MapGet("report", ShowFormAsync);
+        pages.MapPost("report", TakeReportAsync).WithMetadata(new RequestSizeLimitAttribute(LargestForm)).RequireRateLimiting(TesterLimits.SendPolicy);
+        pages.MapGet("thanks", ShowThanksAsync);
+        routes.MapGet("/corrections/{id:guid}", ShowCorrectionsAsync);
+        routes.MapRoundFiles();
+    }
+
+    /// <summary>The address is the key: it must not go anywhere with a click, into an index, or into a shared cache.</summary>
+    private static ValueTask<object?> KeepPrivateAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
+    {
+        Guard(call.HttpContext.Response.Headers);
+        return next(call);
+    }
+
+    internal static void Guard(IHeaderDictionary headers)
+    {
+        headers.CacheControl = "no-store";
+        headers["Referrer-Policy"] = "no-referrer";
+        headers["X-Robots-Tag"] = "noindex, nofollow, noarchive";
+    }
+
+    private static async Task<IResult> ShowSheetAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
+    {
+        if (await door.OpenAsync(token, http.RequestAborted) is not { } link) return Closed();
+        SheetChoices choices = SheetChoices.From(http.Request.Query);
+        Sheet sheet = shelf.Sheet(link.Text, choices.Terms, choices.Size ?? link.Tester?.Size ?? 0);
+        return new RazorComponentResult<SheetPage>(new Dictionary<string, object?>
+        {
+            [nameof(SheetPage.Token)] = token,
+            [nameof(SheetPage.Link)] = link,
+            [nameof(SheetPage.Sheet)] = sheet,
+            [nameof(SheetPage.Choices)] = choices,
+            [nameof(SheetPage.Changes)] = link.Before is { } before ? RowChanges.Between(shelf.Sheet(before.Text, choices.Terms, sheet.Size), sheet) : Array.Empty<RowChange>(),
+            [nameof(SheetPage.Cautions)] = Cautions.For(link.Title, link.Text),
+        });
+    }
+
+    private static async Task<IResult> ShowChartAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
+    {
+        if (await door.OpenAsync(token, http.RequestAborted) is not { Plan.ShowsChart: true } link) return Closed();
+        SheetChoices choices = SheetChoices.From(http.Request.Query);
+        http.Response.Headers.ContentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox; frame-ancestors 'none'";
+        return TypedResults.Content(shelf.Chart(link.Text, choices.Terms, choices.Size ?? link.Tester?.Size ?? 0), "image/svg+xml");
+    }
+
+    private static async Task<IResult> ShowFormAsync(string token, HttpContext http, TestersDoor door, FormPages pages)
+    {
+        if (await door.OpenAsync(token, http.RequestAborted) is not { } link) return Closed();
+        KeptReport? before = Guid.TryParse(http.Request.Query["add"], out Guid report) ? link.Reports.FirstOrDefault(it => it.Id == report) : null;
+        int size = SheetChoices.From(http.Request.Query).Size ?? link.Tester?.Size ?? 0;
+        return pages.Show(http, token, link, before is null ? ReportInput.Empty(size) : ReportInput.From(before), []);
+    }
+
+    private static async Task<IResult> TakeReportAsync(string token, HttpContext http, TestersDoor door, TesterReports reports, ReportForm form, FormPages pages, IAntiforgery antiforgery)
+    {
+        if (await door.OpenAsync(token, http.RequestAborted) is not { } link) return Closed();
+        IFormCollection posted = await http.Request.ReadFormAsync(new() { ValueLengthLimit = LongestField, MultipartBodyLengthLimit = LargestForm }, http.RequestAborted);
+        PostedReport read = await form.ReadAsync(posted, (link.Plan.Asked & AskedFor.Photos) != 0, http.RequestAborted);
+        if (!await antiforgery.IsRequestValidAsync(http))
+            return pages.Show(http, token, link, read.Input, [.. read.Messages, new FieldMessage("", "The form was open for a long time, or cookies are switched off. Nothing is lost: send it again.")]);
+        if (read.Messages.Count > 0) return pages.Show(http, token, link, read.Input, read.Messages);
+        (SentReport sent, int[] places) = Sent(read);
+        Outcome<ArrivedReport> arrived = await reports.SendAsync(token, sent, http.RequestAborted);
+        return arrived.Succeeded
+            ? TypedResults.LocalRedirect($"/t/{arrived.Value!.OwnToken ?? token}/thanks?report={arrived.Value.Id}", permanent: false, preserveMethod: false)
+            : pages.Show(http, token, link, read.Input, [.. arrived.Messages.Select(message => InPlace(message, places))]);
+    }
+
+    /// <summary>What is sent on: places for remarks that were left empty are left out, so each remark remembers its place.</summary>
+    private static (SentReport Sent, int[] Places) Sent(PostedReport read)
+    {
+        int[] places = [.. Enumerable.Range(0, read.Input.Remarks.Count).Where(at => !read.Input.Remarks[at].IsEmpty)];
+        return (new SentReport(read.Input["Name"], read.Details,
+            [.. places.Select(at => read.Input.Remarks[at]).Select(remark => new SentRemark(new RemarkDetails(remark.Row, remark.Word, remark.Text), remark.Photo?.Prepared))])
+        {
+            Photo = read.Input.Photo?.Prepared,
+            AddsTo = read.Input.AddsTo,
+            Version = read.Input.Version,
+        }, places);
+    }
+
+    private static FieldMessage InPlace(FieldMessage message, int[] places)
+    {
+        for (int at = places.Length - 1; at >= 0; at--)
+            if (message.Field.StartsWith($"Remarks[{at}]", StringComparison.Ordinal))
+                return message with { Field = $"Remarks[{places[at]}]{message.Field[$"Remarks[{at}]".Length..]}" };
+        return message;
+    }
+
+    private static async Task<IResult> ShowThanksAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
+    {
+        if (await door.OpenAsync(token, http.RequestAborted) is not { } link
+            || !Guid.TryParse(http.Request.Query["report"], out Guid id) || link.Reports.FirstOrDefault(it => it.Id == id) is not { } report) return Closed();
+        return new RazorComponentResult<ThanksPage>(new Dictionary<string, object?>
+        {
+            [nameof(ThanksPage.Token)] = token,
+            [nameof(ThanksPage.Link)] = link,
+            [nameof(ThanksPage.Report)] = report,
+            [nameof(ThanksPage.Telling)] = GaugeTelling.Of(shelf.Pattern(link.Text, null), report.Details),
+            [nameof(ThanksPage.Choices)] = SheetChoices.From(http.Request.Query),
+        });
+    }
+
+    private static async Task<IResult> ShowCorrectionsAsync(Guid id, HttpContext http, Corrections corrections) =>
+        await corrections.FindAsync(id, http.RequestAborted) is { } sheet
+            ? new RazorComponentResult<CorrectionsPage>(new Dictionary<string, object?> { [nameof(CorrectionsPage.Sheet)] = sheet })
+            : Closed();
+
+    /// <summary>Wrong, taken back, over: one answer for all.</summary>
+    private static RazorComponentResult<ClosedPage> Closed() => new() { StatusCode = StatusCodes.Status404NotFound };
+}
