@@ -150,6 +150,37 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.ToTable("Accounts", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
+                {
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Dates")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)");
+
+                    b.Property<string>("Decimals")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)");
+
+                    b.Property<bool>("LeftHanded")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Lengths")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)");
+
+                    b.Property<bool>("TourDone")
+                        .HasColumnType("boolean");
+
+                    b.HasKey("AccountId");
+
+                    b.ToTable("Preferences", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Accounts.Membership", b =>
                 {
                     b.Property<Guid>("AccountId")
@@ -270,6 +301,31 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.ToTable("Designs", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Notes")
+                        .HasColumnType("integer");
+
+                    b.Property<byte[]>("Picture")
+                        .HasColumnType("bytea");
+
+                    b.Property<string>("Sizes")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("DesignId");
+
+                    b.ToTable("DesignFaces", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
                 {
                     b.Property<Guid>("DesignId")
@@ -277,6 +333,13 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
 
                     b.Property<int>("Number")
                         .HasColumnType("integer");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasDefaultValue("");
 
                     b.Property<DateTime>("SavedAt")
                         .HasColumnType("timestamp with time zone");
@@ -291,6 +354,39 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.HasKey("DesignId", "Number");
 
                     b.ToTable("Versions", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("Writer")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<int>("BasedOn")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("DesignId", "AccountId", "Writer");
+
+                    b.HasIndex("AccountId");
+
+                    b.ToTable("Drafts", (string)null);
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Photo", b =>
@@ -534,6 +630,311 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.ToTable("Yarns", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Correction", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("DesignId", "Version");
+
+                    b.ToTable("Corrections", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.CorrectionPage", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("DesignId")
+                        .IsUnique();
+
+                    b.ToTable("CorrectionPages", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Remark", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Answer")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<string>("Answered")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)");
+
+                    b.Property<int?>("MendedIn")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid?>("PhotoId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("ReportId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Row")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)");
+
+                    b.Property<DateTime>("Sent")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<string>("Word")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("character varying(120)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PhotoId");
+
+                    b.HasIndex("ReportId");
+
+                    b.ToTable("Remarks", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.ShareLink", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("Created")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateTime>("Expires")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<int>("MostReports")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Reports")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime?>("Revoked")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("RoundId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("TesterId")
+                        .HasColumnType("uuid");
+
+                    b.Property<byte[]>("TokenHash")
+                        .IsRequired()
+                        .HasMaxLength(32)
+                        .HasColumnType("bytea");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("RoundId");
+
+                    b.HasIndex("TesterId");
+
+                    b.HasIndex("TokenHash")
+                        .IsUnique();
+
+                    b.ToTable("ShareLinks", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.TestRound", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Asked")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime>("Created")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime?>("Ended")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateOnly>("Ends")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<DateOnly>("Opens")
+                        .HasColumnType("date");
+
+                    b.Property<int>("RowVersion")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.Property<bool>("ShowsChart")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Sizes")
+                        .IsRequired()
+                        .HasMaxLength(400)
+                        .HasColumnType("character varying(400)");
+
+                    b.Property<int>("Testers")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("integer");
+
+                    b.Property<int?>("VersionBefore")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("DesignId", "Version");
+
+                    b.ToTable("TestRounds", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Tester", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("Added")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)");
+
+                    b.Property<Guid>("RoundId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int?>("Size")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("RoundId");
+
+                    b.ToTable("Testers", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.TesterReport", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<double?>("BallKilograms")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("BallMetres")
+                        .HasColumnType("double precision");
+
+                    b.Property<DateTime>("Changed")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<double?>("HeightMetres")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("HookMetres")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("Minutes")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("OverMetres")
+                        .HasColumnType("double precision");
+
+                    b.Property<Guid?>("PhotoId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("RoundId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("RowVersion")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("Rows")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("RowsBefore")
+                        .HasColumnType("double precision");
+
+                    b.Property<DateTime>("Sent")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<int>("Size")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("Stitches")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("StitchesBefore")
+                        .HasColumnType("double precision");
+
+                    b.Property<Guid>("TesterId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("WidthMetres")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)");
+
+                    b.Property<string>("Yarn")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<double?>("YarnKilograms")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PhotoId");
+
+                    b.HasIndex("RoundId");
+
+                    b.HasIndex("TesterId");
+
+                    b.ToTable("TesterReports", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Studio", b =>
                 {
                     b.Property<Guid>("Id")
@@ -550,6 +951,47 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.HasKey("Id");
 
                     b.ToTable("Studios", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("TagId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("DesignId", "TagId");
+
+                    b.HasIndex("TagId");
+
+                    b.ToTable("DesignTags", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<string>("NameKey")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)");
+
+                    b.Property<Guid>("StudioId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("StudioId", "NameKey")
+                        .IsUnique();
+
+                    b.ToTable("Tags", (string)null);
                 });
 
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserClaim<System.Guid>", b =>
@@ -575,6 +1017,15 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.HasOne("PatternStudio.Studio.Accounts.Account", null)
                         .WithMany()
                         .HasForeignKey("UserId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
+                        .WithOne()
+                        .HasForeignKey("PatternStudio.Studio.Accounts.KeptPreferences", "AccountId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
@@ -622,12 +1073,36 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithOne()
+                        .HasForeignKey("PatternStudio.Studio.Designs.DesignFace", "DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Designs.Design", null)
                         .WithMany()
                         .HasForeignKey("DesignId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
@@ -690,6 +1165,114 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Yarn", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Studio", null)
+                        .WithMany()
+                        .HasForeignKey("StudioId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Correction", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.DesignVersion", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId", "Version")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.CorrectionPage", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithOne()
+                        .HasForeignKey("PatternStudio.Studio.Rounds.CorrectionPage", "DesignId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Remark", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Materials.Photo", null)
+                        .WithMany()
+                        .HasForeignKey("PhotoId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("PatternStudio.Studio.Rounds.TesterReport", null)
+                        .WithMany()
+                        .HasForeignKey("ReportId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.ShareLink", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Rounds.TestRound", null)
+                        .WithMany()
+                        .HasForeignKey("RoundId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Rounds.Tester", null)
+                        .WithMany()
+                        .HasForeignKey("TesterId")
+                        .OnDelete(DeleteBehavior.Cascade);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.TestRound", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.DesignVersion", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId", "Version")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Tester", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Rounds.TestRound", null)
+                        .WithMany()
+                        .HasForeignKey("RoundId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.TesterReport", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Materials.Photo", null)
+                        .WithMany()
+                        .HasForeignKey("PhotoId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("PatternStudio.Studio.Rounds.TestRound", null)
+                        .WithMany()
+                        .HasForeignKey("RoundId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Rounds.Tester", null)
+                        .WithMany()
+                        .HasForeignKey("TesterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Tags.Tag", null)
+                        .WithMany()
+                        .HasForeignKey("TagId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Studio", null)
                         .WithMany()

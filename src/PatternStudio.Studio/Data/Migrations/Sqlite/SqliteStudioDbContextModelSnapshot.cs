@@ -143,6 +143,37 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.ToTable("Accounts", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
+                {
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Dates")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Decimals")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("LeftHanded")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Lengths")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("TourDone")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("AccountId");
+
+                    b.ToTable("Preferences", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Accounts.Membership", b =>
                 {
                     b.Property<Guid>("AccountId")
@@ -263,6 +294,31 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.ToTable("Designs", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Notes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Picture")
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("Sizes")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("DesignId");
+
+                    b.ToTable("DesignFaces", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
                 {
                     b.Property<Guid>("DesignId")
@@ -270,6 +326,13 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
 
                     b.Property<int>("Number")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("");
 
                     b.Property<DateTime>("SavedAt")
                         .HasColumnType("TEXT");
@@ -284,6 +347,39 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.HasKey("DesignId", "Number");
 
                     b.ToTable("Versions", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("AccountId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Writer")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("BasedOn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("DesignId", "AccountId", "Writer");
+
+                    b.HasIndex("AccountId");
+
+                    b.ToTable("Drafts", (string)null);
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Photo", b =>
@@ -527,6 +623,311 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.ToTable("Yarns", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Correction", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("DesignId", "Version");
+
+                    b.ToTable("Corrections", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.CorrectionPage", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("DesignId")
+                        .IsUnique();
+
+                    b.ToTable("CorrectionPages", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Remark", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Answer")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Answered")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("MendedIn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid?>("PhotoId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ReportId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Row")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Sent")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Word")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PhotoId");
+
+                    b.HasIndex("ReportId");
+
+                    b.ToTable("Remarks", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.ShareLink", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Created")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Expires")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("MostReports")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Reports")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("Revoked")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RoundId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("TesterId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("TokenHash")
+                        .IsRequired()
+                        .HasMaxLength(32)
+                        .HasColumnType("BLOB");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("RoundId");
+
+                    b.HasIndex("TesterId");
+
+                    b.HasIndex("TokenHash")
+                        .IsUnique();
+
+                    b.ToTable("ShareLinks", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.TestRound", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Asked")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("Created")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("Ended")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Ends")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Opens")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("RowVersion")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("ShowsChart")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Sizes")
+                        .IsRequired()
+                        .HasMaxLength(400)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Testers")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("VersionBefore")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("DesignId", "Version");
+
+                    b.ToTable("TestRounds", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Tester", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("Added")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RoundId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Size")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("RoundId");
+
+                    b.ToTable("Testers", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.TesterReport", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("BallKilograms")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("BallMetres")
+                        .HasColumnType("REAL");
+
+                    b.Property<DateTime>("Changed")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("HeightMetres")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("HookMetres")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("Minutes")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("OverMetres")
+                        .HasColumnType("REAL");
+
+                    b.Property<Guid?>("PhotoId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RoundId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("RowVersion")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("Rows")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("RowsBefore")
+                        .HasColumnType("REAL");
+
+                    b.Property<DateTime>("Sent")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Size")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("Stitches")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("StitchesBefore")
+                        .HasColumnType("REAL");
+
+                    b.Property<Guid>("TesterId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("WidthMetres")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Yarn")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("YarnKilograms")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PhotoId");
+
+                    b.HasIndex("RoundId");
+
+                    b.HasIndex("TesterId");
+
+                    b.ToTable("TesterReports", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Studio", b =>
                 {
                     b.Property<Guid>("Id")
@@ -543,6 +944,47 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.HasKey("Id");
 
                     b.ToTable("Studios", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("TagId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("DesignId", "TagId");
+
+                    b.HasIndex("TagId");
+
+                    b.ToTable("DesignTags", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("NameKey")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("StudioId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("StudioId", "NameKey")
+                        .IsUnique();
+
+                    b.ToTable("Tags", (string)null);
                 });
 
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserClaim<System.Guid>", b =>
@@ -568,6 +1010,15 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.HasOne("PatternStudio.Studio.Accounts.Account", null)
                         .WithMany()
                         .HasForeignKey("UserId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Accounts.KeptPreferences", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
+                        .WithOne()
+                        .HasForeignKey("PatternStudio.Studio.Accounts.KeptPreferences", "AccountId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
@@ -615,12 +1066,36 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignFace", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithOne()
+                        .HasForeignKey("PatternStudio.Studio.Designs.DesignFace", "DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Designs.Design", null)
                         .WithMany()
                         .HasForeignKey("DesignId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.Draft", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Accounts.Account", null)
+                        .WithMany()
+                        .HasForeignKey("AccountId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
@@ -683,6 +1158,114 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Materials.Yarn", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Studio", null)
+                        .WithMany()
+                        .HasForeignKey("StudioId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Correction", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.DesignVersion", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId", "Version")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.CorrectionPage", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithOne()
+                        .HasForeignKey("PatternStudio.Studio.Rounds.CorrectionPage", "DesignId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Remark", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Materials.Photo", null)
+                        .WithMany()
+                        .HasForeignKey("PhotoId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("PatternStudio.Studio.Rounds.TesterReport", null)
+                        .WithMany()
+                        .HasForeignKey("ReportId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.ShareLink", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Rounds.TestRound", null)
+                        .WithMany()
+                        .HasForeignKey("RoundId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Rounds.Tester", null)
+                        .WithMany()
+                        .HasForeignKey("TesterId")
+                        .OnDelete(DeleteBehavior.Cascade);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.TestRound", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.DesignVersion", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId", "Version")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.Tester", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Rounds.TestRound", null)
+                        .WithMany()
+                        .HasForeignKey("RoundId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.TesterReport", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Materials.Photo", null)
+                        .WithMany()
+                        .HasForeignKey("PhotoId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("PatternStudio.Studio.Rounds.TestRound", null)
+                        .WithMany()
+                        .HasForeignKey("RoundId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Rounds.Tester", null)
+                        .WithMany()
+                        .HasForeignKey("TesterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.DesignTag", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Tags.Tag", null)
+                        .WithMany()
+                        .HasForeignKey("TagId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Tags.Tag", b =>
                 {
                     b.HasOne("PatternStudio.Studio.Studio", null)
                         .WithMany()
