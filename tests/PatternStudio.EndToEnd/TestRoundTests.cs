@@ -14,7 +14,7 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         IPage phone = await studio.VisitAsync(link, 390, 844, scripts: false);
         await Assertions.Expect(phone.GetByRole(AriaRole.Heading, new() { Name = "Kelp Bed Washcloth" })).ToBeVisibleAsync();
         await Assertions.Expect(phone.GetByText("Row 50: Ch 1, turn, sc3tog.")).ToBeVisibleAsync();
-        await phone.GetByLabel("Terms").SelectOptionAsync("UK terms");
+        await phone.Locator("select[name=terms]").SelectOptionAsync("UK terms");
         await phone.GetByRole(AriaRole.Button, new() { Name = "Show" }).ClickAsync();
         await Assertions.Expect(phone.GetByText("Row 50: Ch 1, turn, dc3tog.")).ToBeVisibleAsync();
         await phone.GetByRole(AriaRole.Link, new() { Name = "Send a report" }).First.ClickAsync();

@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using PatternStudio.Studio;
-using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Rounds;
 using PatternStudio.Web.Features.Testing.Designers;
 using PatternStudio.Web.Features.Testing.Reporting;
@@ -65,7 +64,7 @@ internal static class TesterPages
             [nameof(SheetPage.Sheet)] = sheet,
             [nameof(SheetPage.Choices)] = choices,
             [nameof(SheetPage.Changes)] = link.Before is { } before ? RowChanges.Between(shelf.Sheet(before.Text, choices.Terms, sheet.Size), sheet) : Array.Empty<RowChange>(),
-            [nameof(SheetPage.Cautions)] = Cautions.For(link.Title, link.Text),
+            [nameof(SheetPage.Cautions)] = shelf.Cautions(link.Title, link.Text),
         });
     }
 

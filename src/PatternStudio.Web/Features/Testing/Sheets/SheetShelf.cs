@@ -4,6 +4,7 @@ using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Writing;
 using PatternStudio.Publishing;
+using PatternStudio.Studio.Designs;
 
 namespace PatternStudio.Web.Features.Testing.Sheets;
 
@@ -35,6 +36,10 @@ internal sealed class SheetShelf : IDisposable
         CheckedPattern pattern = Pattern(text, terms);
         return SvgPainter.Paint(PatternStudio.Craft.Charting.Chart.Draw(pattern, Math.Clamp(size, 0, pattern.Sizes.Count - 1), Style));
     });
+
+    /// <summary>The cautions that the words of a title and a text call for.</summary>
+    public IReadOnlyList<CautionKind> Cautions(string title, string text) =>
+        Once(("cautions", $"{title}\n{text}", null, 0), () => PatternStudio.Studio.Designs.Cautions.For(title, text));
 
     public void Dispose() => kept.Dispose();
 
