@@ -1,6 +1,5 @@
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
-using PatternStudio.Craft.Reading;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;

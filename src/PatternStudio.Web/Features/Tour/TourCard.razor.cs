@@ -70,7 +70,7 @@ public sealed partial class TourCard : IAsyncDisposable
     {
         if (stop.Page is not null) return stop.Page;
         Caller caller = await SignedIn.CallerAsync();
-        design ??= (await Library.ListAsync(caller, new DesignQuery(PageSize: 1))).Designs.FirstOrDefault()?.Id;
+        if (design is null && (await Library.ListAsync(caller, new DesignQuery(PageSize: 1))).Designs is [var latest, ..]) design = latest.Id;
         return design is { } id ? $"designs/{id}" : null;
     }
 
