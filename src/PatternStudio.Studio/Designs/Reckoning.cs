@@ -83,6 +83,6 @@ internal static class Reckoning
         bool sameWords = face is not null && face.Words == words;
         face ??= context.Faces.Add(new DesignFace(design.Id)).Entity;
         face.Show(words, reckoned.Results);
-        if (!sameWords || !sameMake) face.Draw(ChartPicture.Draw(reckoned.Pattern));
+        if (!sameWords || !sameMake) face.Draw(SmallChart.Draw(reckoned.Pattern));
     }
 }

@@ -75,7 +75,7 @@ internal sealed class Brought
         Reckoned reckoned = DesignResults.Reckon(Design.Text, new DesignMaterials(swatches, yarn?.Details));
         Computations.Add(new Computation(Design.Id, Design.LatestVersion, reckoned.Results, now));
         Face.Show(Design.KeyOf(Design.Text), reckoned.Results);
-        Face.Draw(ChartPicture.Draw(reckoned.Pattern));
+        Face.Draw(SmallChart.Draw(reckoned.Pattern));
     }
 
     /// <summary>In whole microseconds: PostgreSQL keeps no finer ones.</summary>

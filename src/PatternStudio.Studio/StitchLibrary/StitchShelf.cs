@@ -42,7 +42,7 @@ public static class StitchShelf
     {
         ArgumentNullException.ThrowIfNull(stitch);
         return Pictures.GetOrAdd(stitch.Key, _ =>
-            ChartPicture.Draw(PatternCheck.Check(stitch.Write(Math.Max(PictureRepeats, PictureStitches / stitch.StitchesEach)))));
+            SmallChart.Draw(PatternCheck.Check(stitch.Write(Math.Max(PictureRepeats, PictureStitches / stitch.StitchesEach)))));
     }
 
     private static IEnumerable<LibraryStitch> ReadAll()

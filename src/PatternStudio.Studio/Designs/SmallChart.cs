@@ -6,7 +6,7 @@ using PatternStudio.Publishing;
 namespace PatternStudio.Studio.Designs;
 
 /// <summary>A chart as small as a stamp: the fabric alone, without key, captions and row numbers.</summary>
-public static class ChartPicture
+public static class SmallChart
 {
     /// <summary>Pixels of the longer side, for screens with two pixels to a point.</summary>
     private const double Side = 440;
