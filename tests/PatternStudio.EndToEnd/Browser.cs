@@ -49,8 +49,8 @@ public sealed class Browser : IAsyncLifetime
             JavaScriptEnabled = scripts,
         });
         // Generous: a loaded machine is slow, and no test here is about time.
-        window.SetDefaultTimeout(60_000);
-        Assertions.SetDefaultExpectTimeout(60_000);
+        window.SetDefaultTimeout(120_000);
+        Assertions.SetDefaultExpectTimeout(120_000);
         return window;
     }
 }

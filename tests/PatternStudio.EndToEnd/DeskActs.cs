@@ -17,30 +17,42 @@ internal static class DeskActs
         await Assertions.Expect(page.Locator(".words-editor .cm-line").Nth(2)).ToBeAttachedAsync();
     }
 
-    /// <summary>Selects the first place where the words say something, as a mouse would.</summary>
+    /// <summary>Selects the first place where the words say something, as a mouse would: scrolled to, since only what is in view is there to be selected.</summary>
     public static async Task SelectAsync(this IPage page, string words)
     {
-        await page.Words().EvaluateAsync(
-            """
-            (editor, words) => {
-              const line = [...editor.querySelectorAll(".cm-line")].find(line => line.textContent.includes(words));
-              if (!line) throw new Error("not there: " + words);
-              const range = document.createRange(), walk = document.createTreeWalker(line, NodeFilter.SHOW_TEXT);
-              let from = line.textContent.indexOf(words), to = from + words.length, begun = false;
-              for (let node = walk.nextNode(); node; node = walk.nextNode()) {
-                if (!begun && from < node.length) { range.setStart(node, from); begun = true; }
-                if (to <= node.length) { range.setEnd(node, to); break; }
-                from -= node.length; to -= node.length;
-              }
-              editor.focus();
-              getSelection().removeAllRanges();
-              getSelection().addRange(range);
-            }
-            """,
-            words);
+        ILocator scroller = page.Locator(".words-editor .cm-scroller");
+        await scroller.EvaluateAsync("scroller => scroller.scrollTop = 0");
+        for (int screen = 0; !await MarkAsync(page, words); screen++)
+        {
+            Assert.True(screen < 60, $"not there: {words}");
+            await scroller.EvaluateAsync("scroller => scroller.scrollTop += scroller.clientHeight * .7");
+            await page.WaitForTimeoutAsync(100);
+        }
+
         // The editor hears of a selection a moment later.
         await page.WaitForTimeoutAsync(50);
     }
+
+    private static Task<bool> MarkAsync(IPage page, string words) => page.Words().EvaluateAsync<bool>(
+        """
+        (editor, words) => {
+          const line = [...editor.querySelectorAll(".cm-line")].find(line => line.textContent.includes(words));
+          if (!line) return false;
+          line.scrollIntoView({ block: "center" });
+          const range = document.createRange(), walk = document.createTreeWalker(line, NodeFilter.SHOW_TEXT);
+          let from = line.textContent.indexOf(words), to = from + words.length, begun = false;
+          for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+            if (!begun && from < node.length) { range.setStart(node, from); begun = true; }
+            if (to <= node.length) { range.setEnd(node, to); break; }
+            from -= node.length; to -= node.length;
+          }
+          editor.focus();
+          getSelection().removeAllRanges();
+          getSelection().addRange(range);
+          return true;
+        }
+        """,
+        words);
 
     /// <summary>Puts the cursor behind the first place where the words say something.</summary>
     public static async Task GoBehindAsync(this IPage page, string words)

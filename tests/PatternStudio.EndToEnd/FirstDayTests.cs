@@ -130,7 +130,7 @@ public sealed class FirstDayTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.ReloadAsync();
         await page.OpenDesignAsync("Tidewater Dishcloth");
         await page.GetByRole(AriaRole.Tab, new() { Name = "Chart" }).ClickAsync();
-        await Expect(page.Locator(".chart-drawing svg")).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Img, new() { Name = "Chart of Tidewater Dishcloth" })).ToBeVisibleAsync();
 
         Assert.Empty(elsewhere);
     }
