@@ -23,6 +23,10 @@ internal static class Repeats
 {
     /// <summary>One stitch again and again is no pattern repeat.</summary>
     private const int Fewest = 2;
+
+    /// <summary>What repeats across goes up through all rows; so they are about as wide as each other: the narrowest at least this share of the widest.</summary>
+    private const double Even = 0.8;
+
     private const int LongestCycle = 24;
 
     /// <summary>The widest repeat across that all rows share; null where none is or rows differ in width.</summary>
@@ -30,7 +34,7 @@ internal static class Repeats
     {
         WorkedRow[] rows = [.. piece.Piece.Rows.Where(row => row.Kind == RowKind.Row && row.Status == RowStatus.Checked)];
         AcrossRepeat[] found = [.. rows.Select(row => Across(piece, row)).OfType<AcrossRepeat>()];
-        if (found.Length == 0) found = [.. rows.DistinctBy(row => row.Runs).Select(row => FromCells(piece, row)).OfType<AcrossRepeat>()];
+        if (found.Length == 0 && rows.Length > 0 && rows.Min(row => piece.Widths[row.Index].Sum()) >= Even * rows.Max(row => piece.Widths[row.Index].Sum())) found = [.. rows.DistinctBy(row => row.Runs).Select(row => FromCells(piece, row)).OfType<AcrossRepeat>()];
         if (found.Length == 0) return null;
         AcrossRepeat widest = found.MaxBy(repeat => (repeat.Stitches, -repeat.Row))!;
         return Array.TrueForAll(found, repeat => widest.Stitches % repeat.Stitches == 0) ? widest : null;
