@@ -25,6 +25,8 @@ internal static class ChartLayout
         (int From, int To)[] edges = [.. Edges(builder.Net)];
         int[][] beside = Beside(edges, builder.Net.Nodes);
         Console.WriteLine($"{"layout of " + builder.Net.Nodes + " stitches",-55} {ours,8:F0} ms, stress {Stress(builder.Places, beside):F4}   at most 1500 ms");
+        CheckedPattern million = PatternCheck.Check(Texts.Cloth(1000, 1000));
+        Console.WriteLine($"{"overview of 1 000 000 stitches",-55} {Enumerable.Range(0, 5).Select(_ => Taken(() => Chart.Draw(million))).Order().ElementAt(2),8:F0} ms");
         if (Sfdp(edges, builder.Net.Nodes) is not { } other)
         {
             Console.WriteLine("SKIPPED: sfdp (Debian package graphviz) is not installed, so nothing was compared.");

@@ -25,6 +25,10 @@ internal sealed class CompactChart : ICompactChart
     /// <summary>Rows kept after the first turn of the repeated rows, so that it is seen to start again.</summary>
     private const int RowsAfter = 1;
 
+    /// <summary>So far from every stitch's middle a cut is surely between the same two stitches at both ends; so many places to each side are tried.</summary>
+    private const double Clear = 0.15;
+    private const int Moves = 24;
+
     private readonly double cutFrom;
     private readonly double cutBy;
     private readonly int lastRow;
@@ -56,7 +60,26 @@ internal sealed class CompactChart : ICompactChart
         if (Math.Abs(step) < 1) return null;
         double start = row.Cells[repeat.First].Top.X - (Math.Sign(step) * row.Cells[repeat.First].Width / 2);
         double left = step > 0 ? start : start + (step * repeat.Times);
-        return (left + Math.Abs(step), Math.Abs(step) * (repeat.Times - 1));
+        (double from, double by) = (left + Math.Abs(step), Math.Abs(step) * (repeat.Times - 1));
+        return (from + Between(rows, from, by, Math.Abs(step)), by);
+    }
+
+    /// <summary>How far to move both cuts so that neither goes through a stitch of any row: a repeat may begin anywhere.</summary>
+    private static double Between(IReadOnlyList<LaidRow> rows, double from, double by, double step)
+    {
+        double[] tops = [.. rows.SelectMany(row => row.Cells).Where(cell => cell.Width > 0).Select(cell => cell.Top.X).Order()];
+        double[] moves = [.. Enumerable.Range(0, Moves + 1).SelectMany(i => new[] { i, -i }).Select(i => i * step / (2.0 * Moves))];
+        return moves.FirstOrDefault(move => Room(move) >= Clear, moves.MaxBy(Room));
+
+        double Room(double move) => Math.Min(Nearest(tops, from + move), Nearest(tops, from + by + move));
+    }
+
+    private static double Nearest(double[] sorted, double at)
+    {
+        int next = Array.BinarySearch(sorted, at);
+        if (next >= 0) return 0;
+        next = ~next;
+        return Math.Min(next < sorted.Length ? sorted[next] - at : double.MaxValue, next > 0 ? at - sorted[next - 1] : double.MaxValue);
     }
 
     /// <summary>The bracket under the one repeat that is left: 'rep 6 sts'.</summary>

@@ -18,20 +18,33 @@ internal sealed record AcrossRepeat(long Stitches, long Times, int Row, int Firs
 /// <param name="Times">How often it is worked.</param>
 internal sealed record UpRepeat(int First, int Rows, int Times);
 
-/// <summary>Finds what repeats in a piece, from the runs of its rows and from rows worked alike.</summary>
+/// <summary>Finds what repeats in a piece: across from the runs of its rows, or from their cells where no row is told as a repeat; up from rows worked alike.</summary>
 internal static class Repeats
 {
     /// <summary>One stitch again and again is no pattern repeat.</summary>
     private const int Fewest = 2;
+
+    /// <summary>What repeats across goes up through all rows; so they are about as wide as each other: the narrowest at least this share of the widest.</summary>
+    private const double Even = 0.8;
+
     private const int LongestCycle = 24;
 
     /// <summary>The widest repeat across that all rows share; null where none is or rows differ in width.</summary>
     public static AcrossRepeat? Across(PieceCells piece)
     {
-        AcrossRepeat[] found = [.. piece.Piece.Rows.Where(row => row.Kind == RowKind.Row && row.Status == RowStatus.Checked).Select(row => Across(piece, row)).OfType<AcrossRepeat>()];
+        WorkedRow[] rows = [.. piece.Piece.Rows.Where(row => row.Kind == RowKind.Row && row.Status == RowStatus.Checked)];
+        AcrossRepeat[] found = [.. rows.Select(row => Across(piece, row)).OfType<AcrossRepeat>()];
+        if (found.Length == 0 && rows.Length > 0 && rows.Min(row => piece.Widths[row.Index].Sum()) >= Even * rows.Max(row => piece.Widths[row.Index].Sum())) found = [.. rows.DistinctBy(row => row.Runs).Select(row => FromCells(piece, row)).OfType<AcrossRepeat>()];
         if (found.Length == 0) return null;
         AcrossRepeat widest = found.MaxBy(repeat => (repeat.Stitches, -repeat.Row))!;
         return Array.TrueForAll(found, repeat => widest.Stitches % repeat.Stitches == 0) ? widest : null;
+    }
+
+    private static AcrossRepeat? FromCells(PieceCells piece, WorkedRow row)
+    {
+        if (Periods.Of(piece.Cells[row.Index]) is not var (first, cells, times)) return null;
+        long width = (long)Math.Round(piece.Widths[row.Index].Skip(first).Take(cells).Sum());
+        return width < Fewest ? null : new AcrossRepeat(width, times, row.Index, first, cells);
     }
 
     private static AcrossRepeat? Across(PieceCells piece, WorkedRow row)

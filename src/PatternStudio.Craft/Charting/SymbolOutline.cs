@@ -4,16 +4,17 @@ namespace PatternStudio.Craft.Charting;
 internal sealed class SymbolOutline
 {
     private const int Sides = 12;
+    private static readonly Point[] Circle = [.. Enumerable.Range(0, Sides).Select(i => i * 2 * Math.PI / Sides).Select(angle => new Point(Math.Cos(angle), Math.Sin(angle)))];
     private readonly Point[][] hulls;
     private readonly Box[] boxes;
 
     public SymbolOutline(IReadOnlyList<Shape> shapes)
     {
         bool chains = shapes.Count > 1 && shapes.All(shape => shape is Oval { Filled: false });
-        hulls = chains ? [.. shapes.Select(shape => Hull([.. Points(shape)]))] : [Hull([.. shapes.SelectMany(Points)])];
-        boxes = [.. hulls.Select(hull => hull.Aggregate(Box.Empty, (box, at) => box.With(at)))];
+        hulls = chains ? [.. shapes.Cast<Oval>().Select(Around)] : [Hull(shapes)];
+        boxes = Array.ConvertAll(hulls, BoxOf);
         Box = boxes.Aggregate(Box.Empty, (all, box) => all.With(box));
-        Area = hulls.Sum(AreaOf);
+        foreach (Point[] hull in hulls) Area += AreaOf(hull);
     }
 
     public Box Box { get; }
@@ -59,38 +60,69 @@ internal sealed class SymbolOutline
 
     private static bool Meet(Box one, Box other) => one.Left < other.Right && other.Left < one.Right && one.Top < other.Bottom && other.Top < one.Bottom;
 
-    private static IEnumerable<Point> Points(Shape shape) => shape switch
+    private static Box BoxOf(Point[] hull)
     {
-        Line line => [line.From, line.To],
-        Curve curve => Enumerable.Range(0, 7).Select(i => curve.From.Toward(curve.Toward, i / 6.0).Toward(curve.Toward.Toward(curve.To, i / 6.0), i / 6.0)),
-        Oval oval => Enumerable.Range(0, Sides).Select(i => Around(oval, i * 2 * Math.PI / Sides)),
-        _ => [new Point(shape.Bounds.Left, shape.Bounds.Top), new Point(shape.Bounds.Right, shape.Bounds.Top), new Point(shape.Bounds.Left, shape.Bounds.Bottom), new Point(shape.Bounds.Right, shape.Bounds.Bottom)],
-    };
+        Box box = Box.Empty;
+        foreach (Point at in hull) box = box.With(at);
+        return box;
+    }
 
-    private static Point Around(Oval oval, double angle)
+    private static void AddPoints(List<Point> points, Shape shape)
     {
-        double turn = oval.Turn * Math.PI / 180;
-        (double along, double across) = (oval.Along * Math.Cos(angle), oval.Across * Math.Sin(angle));
-        return oval.Centre + new Point((along * Math.Cos(turn)) - (across * Math.Sin(turn)), (along * Math.Sin(turn)) + (across * Math.Cos(turn)));
+        switch (shape)
+        {
+            case Line line:
+                points.Add(line.From);
+                points.Add(line.To);
+                break;
+            case Curve curve:
+                for (int i = 0; i <= 6; i++) points.Add(curve.From.Toward(curve.Toward, i / 6.0).Toward(curve.Toward.Toward(curve.To, i / 6.0), i / 6.0));
+                break;
+            case Oval oval:
+                points.AddRange(Around(oval));
+                break;
+            default:
+                Box box = shape.Bounds;
+                points.AddRange([new Point(box.Left, box.Top), new Point(box.Right, box.Top), new Point(box.Left, box.Bottom), new Point(box.Right, box.Bottom)]);
+                break;
+        }
+    }
+
+    /// <summary>Places around an oval in turn: a convex outline already.</summary>
+    private static Point[] Around(Oval oval)
+    {
+        (double sin, double cos) = Math.SinCos(oval.Turn * Math.PI / 180);
+        var around = new Point[Sides];
+        for (int i = 0; i < Sides; i++)
+        {
+            (double along, double across) = (oval.Along * Circle[i].X, oval.Across * Circle[i].Y);
+            around[i] = oval.Centre + new Point((along * cos) - (across * sin), (along * sin) + (across * cos));
+        }
+        return around;
     }
 
     private static double Cross(Point origin, Point one, Point other) => ((one.X - origin.X) * (other.Y - origin.Y)) - ((one.Y - origin.Y) * (other.X - origin.X));
 
-    private static Point[] Hull(Point[] points)
+    /// <summary>The convex hull: the points from left to right along its one side and back along the other.</summary>
+    private static Point[] Hull(IReadOnlyList<Shape> shapes)
     {
-        Point[] sorted = [.. points.Distinct().OrderBy(at => at.X).ThenBy(at => at.Y)];
-        return sorted.Length < 3 ? sorted : [.. Half(sorted), .. Half([.. sorted.Reverse()])];
+        var points = new List<Point>();
+        foreach (Shape shape in shapes) AddPoints(points, shape);
+        points.Sort(static (one, other) => one.X != other.X ? one.X.CompareTo(other.X) : one.Y.CompareTo(other.Y));
+        var hull = new List<Point>(points.Count);
+        int kept = 1;
+        for (int i = 0; i < points.Count; i++) Turn(hull, kept, points[i]);
+        kept = hull.Count;
+        for (int i = points.Count - 2; i >= 0; i--) Turn(hull, kept, points[i]);
+        if (hull.Count > 1) hull.RemoveAt(hull.Count - 1);
+        return [.. hull];
     }
 
-    private static IEnumerable<Point> Half(Point[] sorted)
+    /// <summary>Goes on to the next point and leaves out those that are then inside.</summary>
+    private static void Turn(List<Point> hull, int kept, Point next)
     {
-        var hull = new List<Point>();
-        foreach (Point at in sorted)
-        {
-            while (hull.Count >= 2 && Cross(hull[^2], hull[^1], at) <= 1e-12) hull.RemoveAt(hull.Count - 1);
-            hull.Add(at);
-        }
-        return hull.Take(hull.Count - 1);
+        while (hull.Count > kept && Cross(hull[^2], hull[^1], next) <= 1e-12) hull.RemoveAt(hull.Count - 1);
+        hull.Add(next);
     }
 
     private static double AreaOf(IReadOnlyList<Point> corners)

@@ -69,7 +69,7 @@ internal sealed partial class RowWorker
         _ => false,
     };
 
-    private Mishap? WorkMove(StitchStep step)
+    private Mishap? WorkMove(StitchStep step, EquatableArray<Step> all, int index)
     {
         // The hook of a joined round stands on its first stitch already: 'next' is the second.
         if (GoesAround && at == State.Start with { Colour = at.Colour } && course is { Row.Joined: true, Turned: false } && step.Where?.Choice is null or PlaceChoice.Next && !BeginsWithGroup(step.Where))
@@ -80,9 +80,16 @@ internal sealed partial class RowWorker
             Emit(new Cell(CellKind.Join, StitchId.SlipStitch, 0, [target.Foot], false, step.Span));
             return null;
         }
-        return step.Where is null
-            ? Times(Number(step, 1), () => AtNext(NextStitch(step.Span), Move))
-            : AtEach(step.Where, default, Move);
+        if (step.Where is null) return Times(Number(step, 1), () => AtNext(NextStitch(step.Span), Move));
+        return AtEach(step.Where, default, Move) ?? (SpaceMovedTo(step, all, index) is { } space ? AtNext(space, Move) : null);
+    }
+
+    /// <summary>'Sl st across to corner ch-2 sp, ch 3, 2 dc in same sp': the same space shows that the hook has come not only up to it but into it.</summary>
+    private static Placement? SpaceMovedTo(StitchStep step, EquatableArray<Step> all, int index)
+    {
+        if (step.Where is not { Extent: { Kind: ExtentKind.ToPlace, Place: { Noun: PlaceNoun.Space or PlaceNoun.ChainSpace or PlaceNoun.Corner } space } }) return null;
+        Placement? behind = all.Skip(index + 1).FirstOrDefault(other => other is StitchStep or GroupStep or RepeatStep) switch { StitchStep stitch => stitch.Where, GroupStep group => group.Where, _ => null };
+        return behind is { Choice: PlaceChoice.Same, Kind.Noun: PlaceNoun.Space or PlaceNoun.ChainSpace or PlaceNoun.Corner } ? new Placement(PlaceChoice.Next, space, step.Span) : null;
     }
 
     /// <summary>'Sl st into shell' where the round below begins with a shell: the hook stands on it.</summary>

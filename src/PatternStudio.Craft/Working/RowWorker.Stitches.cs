@@ -10,7 +10,7 @@ internal sealed partial class RowWorker
     private Mishap? WorkStitches(StitchStep step, EquatableArray<Step> all, int index)
     {
         inHand = (step.Stitch, context.Traits(step.Stitch).Height >= 2);
-        if (AtTop && index < opening) return WorkMove(step);
+        if (AtTop && index < opening) return WorkMove(step, all, index);
         if (IsWorkedShaping(step) || ReferenceEquals(step, ovalDone)) return null;
         if (OtherHalfOfOval(step) is { } half) return AroundOval(step, half);
         if (ShapedAt(step, all, index) is var (shapedStitch, where, shaping)) return WorkShaped(step, shapedStitch, where, shaping);

@@ -41,4 +41,16 @@ public sealed class LoopTests
         Assert.Equal("32 16", Worked.Totals(Round));
         Assert.Equal("16 ch-5", Worked.LastSpaces(Round));
     }
+
+    /// <summary>The same space is the one that slip stitches came across to: six stitches in each of the four corners, none beside one.</summary>
+    [Fact]
+    public void Slip_stitches_across_to_a_space_go_into_it_where_the_next_are_in_the_same_space() => Assert.Equal("1.3 x6, 1.7 x6, 1.11 x6, 1.15 x6", Worked.PlacesOfLast(
+        "Ch 4, join with sl st to form a ring.\nRnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 2, [3 dc in ring, ch 2] 3 times, join with sl st to top of ch-3.\n"
+        + "Rnd 2: Sl st across to corner ch-2 sp, ch 3 (counts as dc), (2 dc, ch 2, 3 dc) in same sp, ch 1, *(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1; rep from * twice more, join with sl st to top of ch-3."));
+
+    /// <summary>At the start of a round 'sl st to loop' goes to its first loop; nothing is formed. The loops are cells 2, 4, 6 and 8 of the round below, behind its chain and its first sc.</summary>
+    [Fact]
+    public void A_slip_stitch_to_a_loop_goes_there() => Assert.Equal("2.2 x3, 2.4 x3, 2.6 x3, 2.8 x3", Worked.PlacesOfLast(
+        "Ch 6, join with sl st to form a ring.\nRnd 1: Ch 1, 8 sc in ring, join with sl st to first sc.\nRnd 2: Ch 1, sc in first sc, *ch 5, sk 1 sc, sc in next sc; rep from * twice more, ch 5, join with sl st to first sc.\n"
+        + "Rnd 3: Sl st to loop, ch 3 (counts as dc), 2 dc in same loop, *ch 4, 3 dc in next loop; rep from * twice more, ch 4, join with sl st to top of ch-3."));
 }

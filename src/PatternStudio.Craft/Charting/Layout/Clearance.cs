@@ -18,6 +18,10 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
     /// <summary>More collisions than this are no lack of room but a layout folded over itself.</summary>
     private const int MostPairs = 60;
 
+    /// <summary>Symbols are looked for in tiles of this side; larger ones are no symbols but something gone wrong.</summary>
+    private const double Tile = 3;
+    private const double Largest = 60;
+
     /// <summary>Symbols may share so much of the smaller; those in one place, or one on the other, meet at their feet and may share more.</summary>
     private const double Apart = 0.11;
     private const double Touching = 0.34;
@@ -79,33 +83,49 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
 
     private List<Collision> Collisions()
     {
-        var symbols = new CellSymbols(rows, Names, SymbolStyle.Cyc);
-        var outlines = new Dictionary<Place, SymbolOutline>();
-        var tiles = new Dictionary<(int, int), List<Place>>();
-        foreach (LaidRow row in rows)
-            foreach (Symbol symbol in symbols.Of(row))
-            {
-                var at = new Place(row.Index, (int)symbol.Cell);
-                if (!Stands(Cell(at)) || (row.IsCentre && !row.Row.Joined)) continue;
-                outlines[at] = new SymbolOutline([.. symbol.Shapes]);
-                Box box = outlines[at].Box;
-                if (!(box.Width < 60 && box.Height < 60)) continue;
-                for (int x = (int)Math.Floor(box.Left / 3); x <= (int)Math.Floor(box.Right / 3); x++)
-                    for (int y = (int)Math.Floor(box.Top / 3); y <= (int)Math.Floor(box.Bottom / 3); y++)
-                        (tiles.TryGetValue((x, y), out List<Place>? tile) ? tile : tiles[(x, y)] = []).Add(at);
-            }
+        var tiles = new Dictionary<(int X, int Y), List<(Place At, SymbolOutline Outline)>>();
+        foreach ((Place At, SymbolOutline Outline) symbol in Outlines())
+            foreach ((int, int) tile in TilesOf(symbol.Outline.Box))
+                (tiles.TryGetValue(tile, out List<(Place, SymbolOutline)>? there) ? there : tiles[tile] = []).Add(symbol);
         var found = new List<Collision>();
-        var seen = new HashSet<(Place, Place)>();
-        foreach (List<Place> tile in tiles.Values)
+        foreach (((int, int) at, List<(Place At, SymbolOutline Outline)> tile) in tiles)
             for (int i = 0; i < tile.Count; i++)
                 for (int j = i + 1; j < tile.Count; j++)
-                {
-                    if (Crosses(tile[i]) || Crosses(tile[j]) || CrossEachOther(tile[i], tile[j]) || !seen.Add((tile[i], tile[j]))) continue;
-                    (double share, Point move) = outlines[tile[i]].Overlap(outlines[tile[j]]);
-                    double most = Touch(tile[i], tile[j]) ? Touching : Apart;
-                    if (share > most) found.Add(new Collision(tile[i], tile[j], move, share - most));
-                }
+                    if (MeetFirst(tile[i].Outline.Box, tile[j].Outline.Box) == at && Between(tile[i], tile[j]) is { } collision) found.Add(collision);
         return found;
+    }
+
+    private IEnumerable<(Place At, SymbolOutline Outline)> Outlines()
+    {
+        var symbols = new CellSymbols(rows, Names, SymbolStyle.Cyc);
+        foreach (LaidRow row in rows.Where(row => !row.IsCentre || row.Row.Joined))
+            foreach (Symbol symbol in symbols.Of(row))
+                if (new Place(row.Index, (int)symbol.Cell) is var at && Stands(Cell(at)) && !Crosses(at) && new SymbolOutline(symbol.Shapes) is { Box: { Width: < Largest, Height: < Largest } } outline)
+                    yield return (at, outline);
+    }
+
+    private static IEnumerable<(int X, int Y)> TilesOf(Box box)
+    {
+        for (int x = TileOf(box.Left); x <= TileOf(box.Right); x++)
+            for (int y = TileOf(box.Top); y <= TileOf(box.Bottom); y++)
+                yield return (x, y);
+    }
+
+    private static int TileOf(double at) => (int)Math.Floor(at / Tile);
+
+    /// <summary>The tile of the corner where two boxes begin to meet, so that of all tiles that both are in one looks at them; null where they don't meet.</summary>
+    private static (int X, int Y)? MeetFirst(Box one, Box other)
+    {
+        (double left, double top) = (Math.Max(one.Left, other.Left), Math.Max(one.Top, other.Top));
+        return left < Math.Min(one.Right, other.Right) && top < Math.Min(one.Bottom, other.Bottom) ? (TileOf(left), TileOf(top)) : null;
+    }
+
+    private Collision? Between((Place At, SymbolOutline Outline) one, (Place At, SymbolOutline Outline) other)
+    {
+        (double share, Point move) = one.Outline.Overlap(other.Outline);
+        if (share <= Apart || CrossEachOther(one.At, other.At)) return null;
+        double most = Touch(one.At, other.At) ? Touching : Apart;
+        return share > most ? new Collision(one.At, other.At, move, share - most) : null;
     }
 
     private Cell Cell(Place at) => rows[at.Row].Cells[at.Cell].Cell;
@@ -119,9 +139,17 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
     private bool CrossEachOther(Place one, Place other)
     {
         if (one.Row != other.Row || Cell(one).Feet.IsEmpty || Cell(other).Feet.IsEmpty || Cell(one).Feet[0].Row != Cell(other).Feet[0].Row) return false;
-        Foot[] feet = [.. rows[one.Row].Cells.Where(cell => cell.Cell.Kind == CellKind.Stitch && !cell.Cell.Feet.IsEmpty).Select(cell => cell.Cell.Feet[0])];
-        int direction = feet.Length > 0 && feet[^1].Place < feet[0].Place ? -1 : 1;
-        return (Cell(other).Feet[0].Place - Cell(one).Feet[0].Place) * (other.Cell - one.Cell) * direction < 0;
+        return (Cell(other).Feet[0].Place - Cell(one).Feet[0].Place) * (other.Cell - one.Cell) * Direction(rows[one.Row]) < 0;
+    }
+
+    /// <summary>Which way a row runs along the row below: +1 or -1.</summary>
+    private static int Direction(LaidRow row)
+    {
+        int first = Array.FindIndex(row.Cells, HasFoot);
+        int last = Array.FindLastIndex(row.Cells, HasFoot);
+        return first >= 0 && row.Cells[last].Cell.Feet[0].Place < row.Cells[first].Cell.Feet[0].Place ? -1 : 1;
+
+        static bool HasFoot(LaidCell cell) => cell.Cell.Kind == CellKind.Stitch && !cell.Cell.Feet.IsEmpty;
     }
 
     private bool Touch(Place one, Place other)

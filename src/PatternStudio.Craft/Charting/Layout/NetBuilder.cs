@@ -24,6 +24,7 @@ internal sealed class NetBuilder
     private readonly double[] lengths;
     private readonly Point[] laid;
     private readonly int[]? known;
+    private readonly Dictionary<Point, int> edgeOf = [];
     private int[]? ends;
 
     /// <param name="rows">The rows as they lie.</param>
@@ -215,7 +216,8 @@ internal sealed class NetBuilder
     private int EdgeNode(Point ground)
     {
         ends ??= [.. rows.Where(row => row.Row.Kind == RowKind.Row && row.Cells.Length > 0).SelectMany(Ends).Concat(nodeOf[0]).Where(node => node >= 0)];
-        return ends.Length == 0 ? -1 : ends.MinBy(node => (laid[node] - ground).Length);
+        if (edgeOf.TryGetValue(ground, out int known)) return known;
+        return edgeOf[ground] = ends.Length == 0 ? -1 : ends.MinBy(node => (laid[node] - ground).Length);
     }
 
     private IEnumerable<int> Ends(LaidRow row) => row.Index + 1 < rows.Count && rows[row.Index + 1].Row.Kind == RowKind.Row

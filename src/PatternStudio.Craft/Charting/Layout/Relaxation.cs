@@ -19,6 +19,7 @@ internal sealed class Relaxation
 
     private readonly Point[] former;
     private readonly double[]? stay;
+    private StiffnessMatrix? matrix;
 
     /// <param name="net">The net.</param>
     /// <param name="places">Where its nodes are.</param>
@@ -74,6 +75,7 @@ internal sealed class Relaxation
     /// <summary>One turn; gives the greatest move.</summary>
     private double Turn(int steps)
     {
+        matrix ??= new StiffnessMatrix(net, stay);
         (double[] cos, double[] sin) = Turns();
         var right = new double[net.Nodes];
         var above = new double[net.Nodes];
@@ -92,7 +94,7 @@ internal sealed class Relaxation
             right[i] += stay[i] * former[i].X;
             above[i] += stay[i] * former[i].Y;
         }
-        return Math.Max(Solve(x, right, steps), Solve(y, above, steps));
+        return Math.Max(Solve(matrix, x, right, diagonal, steps), Solve(matrix, y, above, diagonal, steps));
     }
 
     private double Along(int bar, double[] at)
@@ -132,23 +134,12 @@ internal sealed class Relaxation
     }
 
     /// <summary>Gives the greatest move.</summary>
-    private double Solve(double[] at, double[] right, int steps)
+    private static double Solve(StiffnessMatrix matrix, double[] at, double[] right, double[] diagonal, int steps)
     {
         var before = (double[])at.Clone();
-        ConjugateGradients.Solve(Multiply, at, right, diagonal, steps, share: 1e-8);
+        ConjugateGradients.Solve(matrix.Multiply, at, right, diagonal, steps, share: 1e-8);
         double most = 0;
         for (int i = 0; i < at.Length; i++) most = Math.Max(most, Math.Abs(at[i] - before[i]));
         return most;
-    }
-
-    private void Multiply(double[] by, double[] product)
-    {
-        if (stay is null) Array.Clear(product);
-        else for (int i = 0; i < product.Length; i++) product[i] = stay[i] * by[i];
-        for (int bar = 0; bar < net.Bars; bar++)
-        {
-            double pull = net.Stiffness[bar] * Along(bar, by);
-            for (int i = starts[bar]; i < starts[bar + 1]; i++) product[nodes[i]] += shares[i] * pull;
-        }
     }
 }

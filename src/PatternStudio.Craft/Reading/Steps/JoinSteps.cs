@@ -12,6 +12,7 @@ internal static class JoinSteps
     private static readonly Phrase With = new("with|by|using a|1|one?");
     private static readonly Phrase FormRing = new("to|and|forming|into form|make|close|create? a|the? ring|loop");
     private static readonly Phrase InRing = new("in|to a? ring");
+    private static readonly Phrase ToLoop = new("to the? loop");
     private static readonly Phrase RingWord = new("the? ring");
     private static readonly Phrase To = new("to|in|at|on|next|all|last|first|center|corresponding|same|motif|and|each|any|it|a|another|both|remaining");
     private static readonly Phrase AsBefore = new("as before|usual|normal|established|prev");
@@ -59,6 +60,8 @@ internal static class JoinSteps
     {
         int from = cursor.At;
         if (cursor.TakeStitch() is not { } stitch || (stitch != StitchId.SlipStitch && stitch != StitchId.Single)) return false;
+        // 'Sl st to loop, ch 5' at the start of a row goes to a loop; none can be formed before there are chains.
+        if (steps.Count == 0 && cursor.Is(ToLoop)) return false;
         bool ring = stitch == StitchId.SlipStitch ? TakeRing(cursor) : cursor.Take(FormRing);
         bool joins = !ring && TakeToJoin(cursor);
         Placement? where = ring || joins ? null : Placements.Take(cursor);
