@@ -82,6 +82,9 @@ internal static class DeskActs
         await page.SeesWordsAsync(words);
     }
 
+    /// <summary>A version in the list of earlier ones.</summary>
+    public static ILocator KeptVersion(this IPage page, int number) => page.Locator("button.version").Filter(new() { HasText = $"Version {number}" });
+
     public static Task SeesSavedAsync(this IPage page, int version) =>
         Assertions.Expect(page.Locator(".saved-state")).ToContainTextAsync($"Version {version} saved");
 }

@@ -99,7 +99,7 @@ public sealed class FirstDayTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await dialog.GetByRole(AriaRole.Button, new() { Name = "Keep mine as the next version" }).ClickAsync();
         await mira.SeesSavedAsync(3);
         await mira.GetByRole(AriaRole.Button, new() { Name = "Earlier versions" }).ClickAsync();
-        await mira.GetByRole(AriaRole.Button, new() { Name = "Version 2" }).ClickAsync();
+        await mira.KeptVersion(2).ClickAsync();
         await Expect(mira.GetByRole(AriaRole.Dialog)).ToContainTextAsync("Fasten off. Block.");
     }
 
