@@ -48,6 +48,7 @@ public static class AddStudioExtensions
         services.AddSingleton<StashDesigns>();
         services.AddSingleton<TestRounds>();
         services.AddSingleton<ShareLinks>();
+        services.AddSingleton<VersionTexts>();
         services.AddSingleton<TestersDoor>();
         services.AddSingleton<TesterReports>();
         services.AddSingleton<RemarkAnswers>();

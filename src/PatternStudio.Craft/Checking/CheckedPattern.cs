@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Checking.Fixes;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
@@ -15,6 +16,9 @@ public sealed record CheckedPattern(Pattern Pattern, EquatableArray<CheckedSize>
 
     /// <summary>True where an error was found.</summary>
     public bool HasErrors => Findings.Any(finding => finding.Severity == Severity.Error);
+
+    /// <summary>Fixes that wait for their proof; null for none.</summary>
+    internal Proposals? Proposed { get; init; }
 }
 
 /// <summary>One size, worked.</summary>

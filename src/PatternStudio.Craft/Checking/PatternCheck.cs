@@ -16,16 +16,43 @@ public static class PatternCheck
     /// <param name="told">The terminology, where known; null to find it from the text.</param>
     public static CheckedPattern Check(string text, Terminology? told = null)
     {
-        CheckedPattern found = CheckWithoutProof(text, told);
-        return found with { Findings = FixProof.Keep(found, edited => CheckWithoutProof(edited, told).Findings) };
+        return Prove(Find(text, told));
     }
 
-    /// <summary>Checks a text; the fixes of its findings are as yet no more than proposed.</summary>
-    private static CheckedPattern CheckWithoutProof(string text, Terminology? told)
+    /// <summary>Checks a text, for whoever wants the findings at once: they offer no fixes before <see cref="Prove"/>.</summary>
+    /// <param name="text">The pattern as written.</param>
+    /// <param name="told">The terminology, where known; null to find it from the text.</param>
+    public static CheckedPattern Find(string text, Terminology? told = null)
+    {
+        (Pattern pattern, PatternWork[] works) = Work(text, told);
+        EquatableArray<Finding> findings = Findings(pattern, works);
+        return new CheckedPattern(pattern, works.Select(work => Size(work, pattern.Source)).ToEquatableArray(), findings.Select(finding => finding with { Fix = null }).ToEquatableArray())
+        {
+            Proposed = findings.Any(finding => finding.Fix is not null) ? new Proposals(findings, told) : null,
+        };
+    }
+
+    /// <summary>The same with the fixes that hold: each is tried, and the text with it checked again.</summary>
+    /// <param name="found">What <see cref="Find"/> gave.</param>
+    public static CheckedPattern Prove(CheckedPattern found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        return found.Proposed is { } proposed
+            ? found with { Findings = FixProof.Keep(found.Pattern.Source.Content, proposed.Findings, edited => FindingsOf(edited, proposed.Told)), Proposed = null }
+            : found;
+    }
+
+    /// <summary>The findings alone: a proof looks at nothing else.</summary>
+    private static EquatableArray<Finding> FindingsOf(string text, Terminology? told)
+    {
+        (Pattern pattern, PatternWork[] works) = Work(text, told);
+        return Findings(pattern, works);
+    }
+
+    private static (Pattern Pattern, PatternWork[] Works) Work(string text, Terminology? told)
     {
         Pattern pattern = PatternReader.Read(text, told);
-        PatternWork[] works = [.. Enumerable.Range(0, pattern.Sizes.Count).Select(size => PatternWorker.Work(pattern, size))];
-        return new CheckedPattern(pattern, works.Select(work => Size(work, pattern.Source)).ToEquatableArray(), Findings(pattern, works));
+        return (pattern, [.. Enumerable.Range(0, pattern.Sizes.Count).Select(size => PatternWorker.Work(pattern, size))]);
     }
 
     private static EquatableArray<Finding> Findings(Pattern pattern, PatternWork[] works) =>

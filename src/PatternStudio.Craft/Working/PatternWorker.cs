@@ -22,11 +22,11 @@ public static class PatternWorker
 
     private static PatternWork Best(Pattern pattern, int size, bool unroll, int? sample)
     {
-        Try best = WorkWith(pattern, size, Conventions.Usual, unroll, sample);
+        Try best = WorkWith(pattern, size, Conventions.Usual, unroll, sample, enough: null);
         if (best.Trouble == 0) return best.Work;
         foreach (Func<Conventions, Conventions> change in Changes(best))
         {
-            Try other = WorkWith(pattern, size, change(best.Work.Conventions), unroll, sample);
+            Try other = WorkWith(pattern, size, change(best.Work.Conventions), unroll, sample, enough: best.Trouble);
             if (other.Trouble < best.Trouble) best = other;
             if (best.Trouble == 0) break;
         }
@@ -48,12 +48,12 @@ public static class PatternWorker
         if (usual.HasChains) yield return conventions => conventions with { ChainsAreStitches = true };
     }
 
-    private static Try WorkWith(Pattern pattern, int size, Conventions conventions, bool unroll, int? sample)
+    /// <param name="enough">Trouble from which on the rest is left: the try has come out no better than another. Null to work to the end.</param>
+    private static Try WorkWith(Pattern pattern, int size, Conventions conventions, bool unroll, int? sample, int? enough)
     {
-        var context = new WorkContext(pattern, size, conventions, unroll) { SampleChains = sample };
+        var context = new WorkContext(pattern, size, conventions, unroll) { SampleChains = sample, EnoughTrouble = enough };
         var pieces = new List<WorkedPiece>();
         var mishaps = new List<Mishap>();
-        int inDoubt = 0;
         var workers = new List<(string Name, PieceWorker Worker)>();
         foreach (Piece piece in pattern.Pieces)
         {
@@ -64,10 +64,9 @@ public static class PatternWorker
         {
             pieces.Add(new WorkedPiece(name, worker.Rows));
             mishaps.AddRange(worker.Mishaps);
-            inDoubt += worker.InDoubt;
         }
         var fabric = new Fabric(pattern.Sizes[size], pieces.ToEquatableArray());
         bool chains = pieces.Any(piece => piece.Rows.Told.Any(row => !row.Spaces.IsEmpty));
-        return new Try(new PatternWork(fabric, mishaps.ToEquatableArray(), conventions), mishaps.Count(mishap => mishap.Kind != MishapKind.CannotWork) + inDoubt, context.OpenTurningChains, chains);
+        return new Try(new PatternWork(fabric, mishaps.ToEquatableArray(), conventions), context.Trouble, context.OpenTurningChains, chains);
     }
 }

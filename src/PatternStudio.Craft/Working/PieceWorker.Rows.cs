@@ -324,7 +324,7 @@ internal sealed partial class PieceWorker
         }
         else if (follows)
         {
-            InDoubt++;
+            context.Falter();
             row = Unworked(row, RowStatus.NotChecked);
         }
         else if (mishap is not null)
@@ -360,7 +360,7 @@ internal sealed partial class PieceWorker
 
     private void AddUnworked(int number, RowInstruction instruction, RowKind kind, TextSpan calledBy, RowStatus status, FabricSide side = FabricSide.Right)
     {
-        if (status == RowStatus.NotChecked) InDoubt++;
+        if (status == RowStatus.NotChecked) context.Falter();
         var row = new WorkedRow(number, instruction, kind, side, status, []) { Index = rows.Count, Label = WorkedRow.LabelOf(kind, number), Section = section, CalledBy = calledBy, Stated = instruction.Stated };
         rows.Add(row);
         WorkedRow? claimed = Ground.Claimed(row, context, UsualStitch(row));

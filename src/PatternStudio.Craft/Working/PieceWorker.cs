@@ -44,9 +44,6 @@ internal sealed partial class PieceWorker
 
     public IReadOnlyList<Mishap> Mishaps => mishaps;
 
-    /// <summary>Rows that could not be worked only because of something before them.</summary>
-    public int InDoubt { get; private set; }
-
     /// <summary>Works a section onto what is there.</summary>
     public void Work(Piece piece)
     {
@@ -89,9 +86,10 @@ internal sealed partial class PieceWorker
         }
     }
 
-    /// <summary>True where no more rows are worked. That more are asked for is told, at the words that do.</summary>
+    /// <summary>True where no more rows are worked. That more are asked for than any piece has is told, at the words that do.</summary>
     private bool IsFull(TextSpan askedBy)
     {
+        if (context.IsBeaten) return true;
         if (rows.Count <= MostRows) return false;
         Report(new Mishap(MishapKind.TooLarge, full ??= askedBy) { Wanted = MostRows });
         return true;
@@ -275,7 +273,8 @@ internal sealed partial class PieceWorker
     private void Report(Mishap mishap)
     {
         string label = rows.Count > 0 ? rows[^1].Label : "";
-        if (reported.Add((mishap.Kind, mishap.Span)))
-            mishaps.Add(mishap with { Size = context.SizeName, Row = mishap.Row.Length > 0 ? mishap.Row : label });
+        if (!reported.Add((mishap.Kind, mishap.Span))) return;
+        mishaps.Add(mishap with { Size = context.SizeName, Row = mishap.Row.Length > 0 ? mishap.Row : label });
+        if (mishap.Kind != MishapKind.CannotWork) context.Falter();
     }
 }

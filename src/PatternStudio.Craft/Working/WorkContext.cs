@@ -69,6 +69,18 @@ internal sealed class WorkContext
     /// <summary>Counts what a row took.</summary>
     public void Spend(long inThisRow) => spent += inThisRow;
 
+    /// <summary>What does not come out so far: mishaps, and rows in doubt because of them.</summary>
+    public int Trouble { get; private set; }
+
+    /// <summary>Trouble from which on working on is of no use: other conventions have come out as well already. Null to work to the end.</summary>
+    public int? EnoughTrouble { get; init; }
+
+    /// <summary>True where the pattern comes out no better with these conventions than with others tried before.</summary>
+    public bool IsBeaten => Trouble >= EnoughTrouble;
+
+    /// <summary>Counts a mishap, or a row that is in doubt.</summary>
+    public void Falter() => Trouble++;
+
     /// <summary>The name of a group that is worked without naming it: the same stitches as one that the pattern has named.</summary>
     public StitchId? NameOf(EquatableArray<Step> group)
     {

@@ -21,16 +21,19 @@ public static class DesignResults
         Reckon(text, DesignMaterials.Of(swatch, yarn)).Results;
 
     /// <summary>The same from all swatches of a design, with the schedules that are too large to be stored.</summary>
-    /// <remarks>Before anything is written there is nothing to find fault with.</remarks>
-    public static Reckoned Reckon(string text, DesignMaterials materials)
+    public static Reckoned Reckon(string text, DesignMaterials materials) => Reckon(PatternCheck.Check(text), materials);
+
+    /// <summary>The same of a pattern that is checked already.</summary>
+    public static Reckoned Reckon(CheckedPattern pattern, DesignMaterials materials)
     {
-        CheckedPattern pattern = PatternCheck.Check(text);
+        ArgumentNullException.ThrowIfNull(pattern);
+        ArgumentNullException.ThrowIfNull(materials);
         MeasuringBasis basis = materials.ToBasis(pattern);
         Measured<RowSchedule>[] schedules = [.. Enumerable.Range(0, pattern.Sizes.Count).Select(size => RowSchedule.Compute(pattern, basis, size))];
         var results = new Results(
             EngineVersion,
             pattern.Pattern.Terms.Terminology == Terminology.Uk ? "UK" : "US",
-            string.IsNullOrWhiteSpace(text) ? [] : [.. pattern.Findings.Select(finding => Locate(pattern.Pattern.Source, finding))],
+            FindingsOf(pattern),
             [.. schedules.Select((schedule, size) => OfSize(pattern, size, schedule, basis.Yarn))]);
         return new Reckoned(results, schedules, pattern);
     }
@@ -40,6 +43,14 @@ public static class DesignResults
     {
         CheckedPattern pattern = PatternCheck.Check(text);
         return RowSchedule.Compute(pattern, materials.ToBasis(pattern), 0);
+    }
+
+    /// <summary>The findings with their places. Before anything is written there is nothing to find fault with.</summary>
+    public static IReadOnlyList<LocatedFinding> FindingsOf(CheckedPattern pattern)
+    {
+        ArgumentNullException.ThrowIfNull(pattern);
+        SourceText source = pattern.Pattern.Source;
+        return string.IsNullOrWhiteSpace(source.Content) ? [] : [.. pattern.Findings.Select(finding => Locate(source, finding))];
     }
 
     private static LocatedFinding Locate(SourceText source, Finding finding)

@@ -9,10 +9,17 @@ internal static class DesignStart
     public static async Task<Design> BeginAsync(
         this StudioDbContext context, Caller caller, string title, string text, DateTimeOffset now, CancellationToken cancel)
     {
+        Design design = context.Lay(caller, title, text, now);
+        await context.ReckonAsync(design, now, cancel);
+        return design;
+    }
+
+    /// <summary>Adds a design with its first version; computing and saving are the caller's.</summary>
+    public static Design Lay(this StudioDbContext context, Caller caller, string title, string text, DateTimeOffset now)
+    {
         var design = new Design(Guid.CreateVersion7(now), caller.StudioId, title, now);
         context.Designs.Add(design);
         context.Versions.Add(design.Save(text, caller.AccountId, now));
-        await context.ReckonAsync(design, now, cancel);
         return design;
     }
 }

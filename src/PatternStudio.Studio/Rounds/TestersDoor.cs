@@ -29,40 +29,52 @@ public sealed record OpenLink(Guid LinkId, Guid RoundId, Guid DesignId, string T
 public sealed record VersionBefore(int Number, string Text);
 
 /// <summary>Opens links. A token that is wrong, taken back, too old, or of a round that is over or a design that was deleted is one and the same: nothing.</summary>
-public sealed class TestersDoor(IDbContextFactory<StudioDbContext> contexts, TimeProvider clock)
+public sealed class TestersDoor(IDbContextFactory<StudioDbContext> contexts, VersionTexts texts, TimeProvider clock)
 {
     /// <summary>What a token opens; null for nothing. Every refusal costs the same: one hash, one look into the store.</summary>
     public async Task<OpenLink?> OpenAsync(string token, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(token);
         await using StudioDbContext context = await contexts.CreateDbContextAsync(cancel);
-        if (await context.OpenLinkAsync(token, clock.Now(), cancel) is not (var link, var round)) return null;
-        var shown = await (
-            from design in context.Designs
-            where design.Id == round.DesignId
-            join studio in context.Studios on design.StudioId equals studio.Id
-            join version in context.Versions on new { DesignId = design.Id, Number = round.Version } equals new { version.DesignId, version.Number }
-            select new { design.Title, Studio = studio.Name, version.Text }).FirstAsync(cancel);
-        var open = new OpenLink(link.Id, round.Id, round.DesignId, shown.Title, shown.Studio, shown.Text, round.Plan)
+        if (await FindAsync(context, token, clock.Now(), cancel) is not { } door) return null;
+        TestRound round = door.Round;
+        var open = new OpenLink(door.Link.Id, round.Id, round.DesignId, door.Title, door.Studio, await texts.OfAsync(context, round.DesignId, round.Version, cancel), round.Plan)
         {
-            Before = round.VersionBefore is { } before
-                ? new VersionBefore(before, await context.Versions.Where(it => it.DesignId == round.DesignId && it.Number == before).Select(it => it.Text).FirstAsync(cancel))
-                : null,
+            Before = round.VersionBefore is { } before ? new VersionBefore(before, await texts.OfAsync(context, round.DesignId, before, cancel)) : null,
+            Tester = door.Tester is { } tester ? new KeptTester(tester.Id, tester.Name, tester.Size, tester.Added) : null,
         };
-        return link.TesterId is { } tester ? await WithReportsAsync(context, open, tester, cancel) : open;
+        return door is { HasReports: true, Tester: { } sender } ? await WithReportsAsync(context, open, sender, cancel) : open;
     }
 
-    private static async Task<OpenLink> WithReportsAsync(StudioDbContext context, OpenLink open, Guid testerId, CancellationToken cancel)
+    /// <summary>All that a link leads to and that may change, in one look.</summary>
+    private static async Task<Door?> FindAsync(StudioDbContext context, string token, DateTimeOffset now, CancellationToken cancel)
     {
-        Tester tester = await context.Testers.AsNoTracking().FirstAsync(it => it.Id == testerId, cancel);
-        List<TesterReport> reports = await context.Reports.AsNoTracking().Where(it => it.TesterId == testerId).OrderBy(it => it.Sent).ThenBy(it => it.Id).ToListAsync(cancel);
-        List<Remark> remarks = reports.Count == 0 ? [] : await context.Remarks.AsNoTracking()
-            .Where(it => context.Reports.Any(report => report.Id == it.ReportId && report.TesterId == testerId)).OrderBy(it => it.Sent).ThenBy(it => it.Id).ToListAsync(cancel);
+        byte[] hash = LinkToken.Hash(token);
+        Door? found = await (
+            from link in context.Links.AsNoTracking()
+            where link.TokenHash == hash && link.Revoked == null && link.Expires > now
+            join round in context.Rounds.AsNoTracking() on link.RoundId equals round.Id
+            join design in context.Designs on round.DesignId equals design.Id
+            join studio in context.Studios on design.StudioId equals studio.Id
+            where round.Ended == null && design.Deleted == null
+            select new Door(
+                link, round, design.Title, studio.Name, context.Testers.AsNoTracking().FirstOrDefault(tester => tester.Id == link.TesterId),
+                context.Reports.Any(report => report.TesterId == link.TesterId))).FirstOrDefaultAsync(cancel);
+        return found is not null && TestRounds.IsOpen(found.Round, now) ? found : null;
+    }
+
+    private sealed record Door(ShareLink Link, TestRound Round, string Title, string Studio, Tester? Tester, bool HasReports);
+
+    private static async Task<OpenLink> WithReportsAsync(StudioDbContext context, OpenLink open, Tester tester, CancellationToken cancel)
+    {
+        List<TesterReport> reports = await context.Reports.AsNoTracking().Where(it => it.TesterId == tester.Id).OrderBy(it => it.Sent).ThenBy(it => it.Id).ToListAsync(cancel);
+        List<Remark> remarks = await context.Remarks.AsNoTracking()
+            .Where(it => context.Reports.Any(report => report.Id == it.ReportId && report.TesterId == tester.Id)).OrderBy(it => it.Sent).ThenBy(it => it.Id).ToListAsync(cancel);
+        // A report that came between the two looks waits for the next opening.
         return open with
         {
-            Tester = new KeptTester(tester.Id, tester.Name, tester.Size, tester.Added),
             Reports = [.. reports.Select(report => TestRounds.Kept(report, tester.Name))],
-            Remarks = [.. remarks.Select(remark => TestRounds.Kept(remark, tester.Name, reports.Find(report => report.Id == remark.ReportId)!.Version))],
+            Remarks = [.. from remark in remarks join report in reports on remark.ReportId equals report.Id select TestRounds.Kept(remark, tester.Name, report.Version)],
         };
     }
 }

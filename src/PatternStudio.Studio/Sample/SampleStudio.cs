@@ -28,9 +28,9 @@ internal static class SampleStudio
     private static async Task LoadAsync(
         StudioDbContext context, Caller caller, SampleDesign sample, Guid yarnId, DateTimeOffset day, CancellationToken cancel)
     {
-        Design design = await context.BeginAsync(caller, sample.Title, sample.ReadText(), day, cancel);
+        Design design = context.Lay(caller, sample.Title, sample.ReadText(), day);
         design.MoveTo(sample.State, day);
-        // A design and its swatch point at each other: the design is stored first.
+        // A design and its swatch point at each other: the design is stored first, and computed when it has both swatch and yarn.
         await context.SaveChangesAsync(cancel);
 
         DateOnly measured = DateOnly.FromDateTime(day.UtcDateTime);

@@ -9,17 +9,31 @@ internal static class FixProof
     private const int MostTried = 6;
 
     /// <summary>The findings with the fixes that hold.</summary>
-    /// <param name="found">The pattern as checked.</param>
+    /// <param name="text">The pattern as checked.</param>
+    /// <param name="found">Its findings, with fixes as proposed.</param>
     /// <param name="check">Checks a text again.</param>
-    public static EquatableArray<Finding> Keep(CheckedPattern found, Func<string, EquatableArray<Finding>> check)
+    public static EquatableArray<Finding> Keep(string text, EquatableArray<Finding> found, Func<string, EquatableArray<Finding>> check)
     {
-        int tried = 0;
-        return found.Findings.Select(finding => finding.Fix is null || (tried++ < MostTried && Holds(found, finding, check)) ? finding : finding with { Fix = null }).ToEquatableArray();
+        Finding[] tried = [.. found.Where(finding => finding.Fix is not null).Take(MostTried)];
+        HashSet<Finding> hold = new(ReferenceEqualityComparer.Instance);
+        // A stated count changes nothing but what its row is compared with: where all of them together hold, each of them does.
+        Finding[] counts = [.. tried.Where(finding => finding.Code == FindingCodes.CountDiffers)];
+        if (counts.Length > 1 && Holds(text, found, counts, check)) hold.UnionWith(counts);
+        hold.UnionWith(tried.Where(finding => !hold.Contains(finding) && Holds(text, found, [finding], check)));
+        return found.Select(finding => hold.Contains(finding) ? finding : finding with { Fix = null }).ToEquatableArray();
     }
 
-    private static bool Holds(CheckedPattern found, Finding finding, Func<string, EquatableArray<Finding>> check)
+    /// <summary>True where the text with these fixes has lost their findings, and gained none.</summary>
+    private static bool Holds(string text, EquatableArray<Finding> found, Finding[] mended, Func<string, EquatableArray<Finding>> check)
     {
-        Dictionary<string, int> before = found.Findings.CountBy(other => other.Code).ToDictionary(), after = check(finding.Fix!.Value.ApplyTo(found.Pattern.Source.Content)).CountBy(other => other.Code).ToDictionary();
-        return after.GetValueOrDefault(finding.Code) == before[finding.Code] - 1 && after.All(code => code.Value <= before.GetValueOrDefault(code.Key));
+        Dictionary<string, int> before = Codes(found), after = Codes(check(With(text, mended)));
+        return mended.CountBy(finding => finding.Code).All(code => after.GetValueOrDefault(code.Key) == before[code.Key] - code.Value)
+            && after.All(code => code.Value <= before.GetValueOrDefault(code.Key));
     }
+
+    private static Dictionary<string, int> Codes(EquatableArray<Finding> findings) => findings.CountBy(finding => finding.Code).ToDictionary();
+
+    /// <summary>The text with fixes made, from the last to the first, so that places before stay where they are.</summary>
+    private static string With(string text, Finding[] mended) =>
+        mended.OrderByDescending(finding => finding.Fix!.Value.Span.Start).Aggregate(text, (words, finding) => finding.Fix!.Value.ApplyTo(words));
 }

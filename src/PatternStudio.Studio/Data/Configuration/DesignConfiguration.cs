@@ -18,7 +18,9 @@ internal sealed class DesignConfiguration : IEntityTypeConfiguration<Design>
         design.HasOne<Studio>().WithMany().HasForeignKey(it => it.StudioId).OnDelete(DeleteBehavior.Restrict);
         design.HasOne<Swatch>().WithMany().HasForeignKey(it => it.SwatchId).OnDelete(DeleteBehavior.Restrict);
         design.HasOne<Yarn>().WithMany().HasForeignKey(it => it.YarnId).OnDelete(DeleteBehavior.Restrict);
-        // The list asks for a studio's designs by date, by far the most often.
-        design.HasIndex(it => new { it.StudioId, it.Updated });
+        // The list counts a studio's designs by state and turns their pages by date or title: from the indexes alone, for the rows hold whole texts.
+        design.HasIndex(it => new { it.StudioId, it.Deleted, it.Updated, it.Id });
+        design.HasIndex(it => new { it.StudioId, it.Deleted, it.State });
+        design.HasIndex(it => new { it.StudioId, it.Deleted, it.TitleKey, it.Id });
     }
 }

@@ -17,11 +17,12 @@ public sealed partial class DeskPage : IAsyncDisposable
 {
     private static readonly DeskView[] AllViews = Enum.GetValues<DeskView>();
     private static readonly DeskView[] SideViews = [DeskView.Rows, DeskView.Chart, DeskView.Materials];
-    private readonly DeskNumbers numbers = new(DeskNumbers.Compute);
+    private readonly DeskNumbers numbers = new(DeskNumbers.Find, DeskNumbers.Compute);
     private Caller caller = null!;
     private OpenDesign? design;
     private bool missing;
     private WordsEditor? editor;
+    private DeskFindings? first;
     private DeskAnswer? answer;
     private IReadOnlyList<RowLine> lines = [];
     private IReadOnlyList<KeptSwatch> swatches = [];
@@ -65,6 +66,11 @@ public sealed partial class DeskPage : IAsyncDisposable
     private ILogger<DeskPage> Log { get; set; } = null!;
 
     private Results Results => answer?.Results ?? design!.Results;
+
+    /// <summary>What was found in the latest words, whether or not their numbers are there yet.</summary>
+    private IReadOnlyList<LocatedFinding> Findings => first?.Findings ?? Results.Findings;
+
+    private ReadSummary ReadSoFar => first is { Pattern.Sizes: var sizes } ? sizes[Math.Min(size, sizes.Count - 1)].Read : Size.Read;
 
     private SizeResults Size => Results.Sizes[Math.Min(size, Results.Sizes.Count - 1)];
 
@@ -140,7 +146,7 @@ public sealed partial class DeskPage : IAsyncDisposable
     {
         try
         {
-            await numbers.AskAsync(new DeskInput(text, DesignMaterials.From(swatches, yarns, design!.YarnId)), TakeAsync);
+            await numbers.AskAsync(new DeskInput(text, DesignMaterials.From(swatches, yarns, design!.YarnId)), TakeFindingsAsync, TakeAsync);
         }
         catch (Exception fault) when (fault is not JSDisconnectedException)
         {
@@ -150,9 +156,17 @@ public sealed partial class DeskPage : IAsyncDisposable
         }
     }
 
+    /// <summary>The findings come first; their numbers follow.</summary>
+    private async Task TakeFindingsAsync(DeskFindings found)
+    {
+        (first, trouble) = (found, null);
+        await ShowMarksAsync();
+        StateHasChanged();
+    }
+
     private async Task TakeAsync(DeskAnswer latest)
     {
-        (answer, trouble) = (latest, null);
+        (first, answer, trouble) = (null, latest, null);
         lines = LinesOfSize();
         cautions = Cautions.For(design!.Title, latest.Input.Text);
         await ShowMarksAsync();
@@ -162,11 +176,11 @@ public sealed partial class DeskPage : IAsyncDisposable
     /// <summary>Marks fit only the words they were computed from.</summary>
     private async Task ShowMarksAsync()
     {
-        if (editor is null || answer is null || answer.Input.Text != text) return;
+        if (editor is null || (first?.Input ?? answer?.Input)?.Text != text) return;
         await editor.ShowAsync(
-            [.. Results.Findings.Select(found => WordMark.Of(found, text, Words[found.Finding.Severity.ToString()]))],
-            LineNote.Of(Size.Rows, Words["NotChecked"]),
-            answer.Folds);
+            [.. Findings.Select(found => WordMark.Of(found, text, Words[found.Finding.Severity.ToString()]))],
+            LineNote.Of(first is { Pattern.Sizes: var sizes } ? sizes[Math.Min(size, sizes.Count - 1)].Rows : Size.Rows, Words["NotChecked"]),
+            first?.Folds ?? answer!.Folds);
     }
 
     private async Task ChooseSizeAsync(int place)

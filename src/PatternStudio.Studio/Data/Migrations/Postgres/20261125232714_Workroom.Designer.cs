@@ -299,7 +299,11 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
 
                     b.HasIndex("YarnId");
 
-                    b.HasIndex("StudioId", "Updated");
+                    b.HasIndex("StudioId", "Deleted", "State");
+
+                    b.HasIndex("StudioId", "Deleted", "TitleKey", "Id");
+
+                    b.HasIndex("StudioId", "Deleted", "Updated", "Id");
 
                     b.ToTable("Designs", (string)null);
                 });

@@ -292,7 +292,11 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
 
                     b.HasIndex("YarnId");
 
-                    b.HasIndex("StudioId", "Updated");
+                    b.HasIndex("StudioId", "Deleted", "State");
+
+                    b.HasIndex("StudioId", "Deleted", "TitleKey", "Id");
+
+                    b.HasIndex("StudioId", "Deleted", "Updated", "Id");
 
                     b.ToTable("Designs", (string)null);
                 });

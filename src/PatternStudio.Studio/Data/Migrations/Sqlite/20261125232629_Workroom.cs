@@ -11,6 +11,10 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropIndex(
+                name: "IX_Designs_StudioId_Updated",
+                table: "Designs");
+
             migrationBuilder.AddColumn<string>(
                 name: "Name",
                 table: "Versions",
@@ -416,11 +420,38 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                 name: "IX_Testers_RoundId",
                 table: "Testers",
                 column: "RoundId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Designs_StudioId_Deleted_State",
+                table: "Designs",
+                columns: new[] { "StudioId", "Deleted", "State" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Designs_StudioId_Deleted_TitleKey_Id",
+                table: "Designs",
+                columns: new[] { "StudioId", "Deleted", "TitleKey", "Id" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Designs_StudioId_Deleted_Updated_Id",
+                table: "Designs",
+                columns: new[] { "StudioId", "Deleted", "Updated", "Id" });
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropIndex(
+                name: "IX_Designs_StudioId_Deleted_State",
+                table: "Designs");
+
+            migrationBuilder.DropIndex(
+                name: "IX_Designs_StudioId_Deleted_TitleKey_Id",
+                table: "Designs");
+
+            migrationBuilder.DropIndex(
+                name: "IX_Designs_StudioId_Deleted_Updated_Id",
+                table: "Designs");
+
             migrationBuilder.DropTable(
                 name: "CorrectionPages");
 
@@ -460,6 +491,11 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "Name",
                 table: "Versions");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Designs_StudioId_Updated",
+                table: "Designs",
+                columns: new[] { "StudioId", "Updated" });
         }
     }
 }
