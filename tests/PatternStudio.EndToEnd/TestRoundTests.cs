@@ -42,6 +42,10 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         await phone.GotoAsync(link);
         await Assertions.Expect(phone.GetByText("It is as intended.")).ToBeVisibleAsync();
 
+        await desk.GetByRole(AriaRole.Link, new() { Name = "Decrease section, Row 26" }).ClickAsync();
+        await desk.WaitForFunctionAsync("() => getSelection().toString().includes('Row 26:')");
+        await desk.GoBackAsync();
+
         await desk.GetByRole(AriaRole.Button, new() { Name = "Take back the link for Ada" }).ClickAsync();
         await Assertions.Expect(desk.GetByText("taken back")).ToBeVisibleAsync();
         await phone.GotoAsync(link);
@@ -57,7 +61,8 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         string link = await BeginRoundAsync(desk, "Gull Point Beanie", "Bea", async () => await look.AtAsync("round-form"));
         await look.AtAsync("round");
 
-        IPage page = await studio.VisitAsync(link + (dark ? "?look=dark" : ""), width, width < 600 ? 844 : 900, dark);
+        IPage page = await studio.VisitAsync(link, width, width < 600 ? 844 : 900, dark);
+        Assert.Equal(dark ? "rgb(22, 27, 31)" : "rgb(238, 236, 228)", await page.EvaluateAsync<string>("getComputedStyle(document.body).backgroundColor"));
         var tester = new Look(page, $"{width}-{(dark ? "dark" : "light")}");
         await page.GetByRole(AriaRole.Checkbox, new() { Name = "Crown, Rnd 1 done" }).CheckAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "one row done: Sides, Rnd 10" }).ClickAsync();

@@ -33,6 +33,7 @@ internal static class PagesExtensions
 
     public static void UsePages(this WebApplication app)
     {
+        app.UseKnownProxies();
         if (!app.Environment.IsDevelopment()) app.UseExceptionHandler("/trouble", createScopeForErrors: true);
         app.UseResponseCompression();
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);

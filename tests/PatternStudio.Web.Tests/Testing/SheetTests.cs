@@ -31,6 +31,16 @@ public sealed class SheetTests
         Assert.Equal((4, 6), (sheet.Blocks[^1].Times, sheet.RowsInAll));
     }
 
+    /// <summary>Line 7 is Row 1, line 8 Row 2, line 9 Rows 3–6 (counted from '# Cockle Band').</summary>
+    [Theory]
+    [InlineData("Row 1", 7)]
+    [InlineData("Row 3 to Row 6", 9)]
+    [InlineData("Row 5", 9)]
+    [InlineData("Row 7", null)]
+    [InlineData("Border, Row 1", null)]
+    public void A_row_that_a_tester_names_is_found_in_the_words(string name, int? line) =>
+        Assert.Equal(line, RowNames.LineOf(PatternCheck.Check(Band).Sizes[0].Rows, name));
+
     [Fact]
     public void The_chosen_size_is_marked_and_the_others_are_there()
     {

@@ -31,8 +31,23 @@ public sealed partial class TesterPagesTests(OpenTests program) : IClassFixture<
         Assert.Contains("dc in each dc across", page);
         Assert.Contains("data-scheme=\"dark\"", page);
         Assert.Contains("class=\"large\"", page);
+        Assert.Contains("href=\"styles/dark.css\" />", page);
+        Assert.Contains("?terms=uk&amp;letters=large&amp;look=dark", page);
         HttpResponseMessage chart = await program.Stranger().GetAsync($"/t/{link.Token}/chart.svg?terms=uk");
         Assert.Equal("image/svg+xml", chart.Content.Headers.ContentType!.MediaType);
+    }
+
+    /// <summary>No script runs there: the browser itself decides whether it loads the dark colours.</summary>
+    [Fact]
+    public async Task Colours_follow_the_device_unless_chosen()
+    {
+        MadeLink link = await program.LinkAsync();
+        string unchosen = await program.Stranger().GetStringAsync($"/t/{link.Token}");
+        Assert.Contains("data-scheme=\"device\"", unchosen);
+        Assert.Contains("href=\"styles/dark.css\" media=\"(prefers-color-scheme: dark)\"", unchosen);
+        string light = await program.Stranger().GetStringAsync($"/t/{link.Token}?look=light");
+        Assert.Contains("data-scheme=\"light\"", light);
+        Assert.DoesNotContain("dark.css", light);
     }
 
     [Fact]

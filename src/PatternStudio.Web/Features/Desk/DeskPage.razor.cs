@@ -171,6 +171,7 @@ public sealed partial class DeskPage : IAsyncDisposable
         cautions = Cautions.For(design!.Title, latest.Input.Text);
         await ShowMarksAsync();
         StateHasChanged();
+        await GoToAskedRowAsync();
     }
 
     /// <summary>Marks fit only the words they were computed from.</summary>

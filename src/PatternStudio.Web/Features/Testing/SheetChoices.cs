@@ -7,14 +7,14 @@ namespace PatternStudio.Web.Features.Testing;
 /// <param name="Size">0-based size; null for the one she was asked for, or the first.</param>
 /// <param name="Terms">Null for the pattern's own.</param>
 /// <param name="Large">Larger letters.</param>
-/// <param name="Dark">Light on dark.</param>
-public sealed record SheetChoices(int? Size, Terminology? Terms, bool Large, bool Dark)
+/// <param name="Dark">Light on dark, or dark on light; null for what the device likes.</param>
+public sealed record SheetChoices(int? Size, Terminology? Terms, bool Large, bool? Dark)
 {
     public static SheetChoices From(IQueryCollection query) => new(
         int.TryParse(query["size"], NumberStyles.None, CultureInfo.InvariantCulture, out int size) && size < 100 ? size : null,
         query["terms"].ToString() switch { "us" => Terminology.Us, "uk" => Terminology.Uk, _ => null },
         query["letters"] == "large",
-        query["look"] == "dark");
+        query["look"].ToString() switch { "dark" => true, "light" => false, _ => null });
 
     /// <summary>'?size=1&amp;look=dark'; empty where nothing was chosen.</summary>
     public string Query => string.Concat(Parts.Select((part, at) => (at == 0 ? "?" : "&") + part));
@@ -26,7 +26,7 @@ public sealed record SheetChoices(int? Size, Terminology? Terms, bool Large, boo
             if (Size is { } size) yield return $"size={size}";
             if (Terms is { } terms) yield return $"terms={(terms == Terminology.Uk ? "uk" : "us")}";
             if (Large) yield return "letters=large";
-            if (Dark) yield return "look=dark";
+            if (Dark is { } dark) yield return dark ? "look=dark" : "look=light";
         }
     }
 }

@@ -16,7 +16,7 @@ internal static class SheetReader
         ILookup<int, RowReport> rows = worked.Rows.ToLookup(row => row.Line);
         SourceText source = pattern.Pattern.Source;
         var words = new LineWords(pattern.Sizes.Count, shown);
-        bool severalPieces = worked.Rows.Select(row => row.Piece).Distinct().Skip(1).Any();
+        bool severalPieces = RowNames.NeedPieces(worked.Rows);
         var blocks = new List<SheetBlock>();
         for (int line = 1; line <= source.LineCount; line++)
             if (Block(source.Slice(source.Line(line)).Trim(), [.. rows[line]], words, severalPieces) is { } block)
@@ -34,7 +34,7 @@ internal static class SheetReader
         if (rows.Length > 0)
             return new SheetBlock(SheetBlockKind.Row, 0, words.Divide(Item(line)))
             {
-                Row = Name(rows, severalPieces),
+                Row = RowNames.Of(rows, severalPieces),
                 Times = rows.Length,
                 Counted = rows[^1].Stated is null ? rows[^1].Stitches : null,
             };
@@ -45,12 +45,6 @@ internal static class SheetReader
     }
 
     private static string Item(string line) => line is ['-' or '•', ' ', ..] ? line[2..].TrimStart() : line;
-
-    private static string Name(RowReport[] rows, bool severalPieces)
-    {
-        string name = rows.Length == 1 ? rows[0].Heading : $"{rows[0].Heading} to {rows[^1].Heading}";
-        return severalPieces && rows[0].Piece.Length > 0 ? $"{rows[0].Piece}, {name}" : name;
-    }
 
     private static IEnumerable<UsedStitch> Stitches(CheckedSize size, Terminology terms) =>
         from kind in size.Rows.SelectMany(row => row.Counts.Keys).Distinct()
