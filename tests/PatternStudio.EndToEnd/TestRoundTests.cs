@@ -70,6 +70,9 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         await page.ReloadAsync();
         await Assertions.Expect(page.GetByText("2 of 19 rows done.")).ToBeVisibleAsync();
         await tester.AtAsync("tester-sheet");
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        await tester.AtAsync("tester-printed");
+        await page.EmulateMediaAsync(new() { Media = Media.Screen });
         await page.GetByRole(AriaRole.Link, new() { Name = "Send a report" }).First.ClickAsync();
         await page.GetByLabel("Stitches", new() { Exact = true }).FillAsync("15");
         await page.GetByLabel("Rows", new() { Exact = true }).FillAsync("12");
@@ -89,6 +92,25 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         await Assertions.Expect(desk.GetByText("What they measured")).ToBeVisibleAsync();
         await look.AtAsync("round-told");
         Assert.Equal([], look.Faults.Concat(tester.Faults));
+    }
+
+    [Fact]
+    public async Task A_correction_is_there_for_everybody()
+    {
+        IPage desk = await studio.EnterAsync();
+        await desk.OpenDesignAsync("Tidewater Dishcloth");
+        await desk.GetByRole(AriaRole.Link, new() { Name = "Test rounds" }).ClickAsync();
+        await desk.GetByLabel("What was wrong, and what is right").FillAsync("Row 5: repeat 8 times, not 9.");
+        await desk.GetByRole(AriaRole.Button, new() { Name = "Publish the correction" }).ClickAsync();
+        await Assertions.Expect(desk.Locator(".correction")).ToHaveCountAsync(1);
+        string? address = await desk.GetByRole(AriaRole.Link, new() { Name = "The public page" }).GetAttributeAsync("href");
+        var look = new Look(desk, "1440-light");
+        await look.AtAsync("corrections-panel");
+        IPage page = await studio.VisitAsync(new Uri(studio.Address, address).ToString(), 390, 844, dark: true);
+        await Assertions.Expect(page.GetByText("Row 5: repeat 8 times, not 9.")).ToBeVisibleAsync();
+        var theirs = new Look(page, "390-dark");
+        await theirs.AtAsync("corrections");
+        Assert.Equal([], look.Faults.Concat(theirs.Faults));
     }
 
     /// <summary>Begins a round and gives the address of a link for one tester.</summary>

@@ -88,7 +88,7 @@ public sealed partial class TesterPagesTests(OpenTests program) : IClassFixture<
         string thanks = await stranger.GetStringAsync(sent.Headers.Location);
         // 16 sts at 17 to 4 in (10.16 cm): 16 · 10.16 ÷ 17 = 9.56 cm; 18 rows at 18 to 4 in: 10.16 cm.
         Assert.Contains("9.5 cm (3¾ in)", WebUtility.HtmlDecode(thanks));
-        Assert.Contains("the printed gauge makes 10 cm (4 in)", WebUtility.HtmlDecode(thanks));
+        Assert.Contains("The printed gauge makes 10 cm (4 in).", WebUtility.HtmlDecode(thanks));
         OpenLink open = (await program.Get<TestersDoor>().OpenAsync(link.Token))!;
         ReportDetails told = Assert.Single(open.Reports).Details;
         Assert.Equal((17, 18, 10.16, 80), (told.Stitches, told.Rows, told.OverCm, told.Minutes));
