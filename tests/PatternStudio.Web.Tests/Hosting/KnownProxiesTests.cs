@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Builder;
 using System.Net;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.HttpOverrides;
