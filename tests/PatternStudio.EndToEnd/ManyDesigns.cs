@@ -11,7 +11,7 @@ internal static class ManyDesigns
         using var store = new SqliteConnection($"Data Source={Path.Combine(folder, "studio.db")};Foreign Keys=True");
         store.Open();
         using SqliteTransaction transaction = store.BeginTransaction();
-        Run("CREATE TEMP TABLE Source AS SELECT Id, LatestVersion, row_number() OVER (ORDER BY Created) - 1 AS At FROM Designs WHERE Deleted IS NULL");
+        Run("CREATE TEMP TABLE Source AS SELECT Id, LatestVersion, row_number() OVER (ORDER BY Title) - 1 AS At FROM Designs WHERE Deleted IS NULL");
         Run($"CREATE TEMP TABLE Copies AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < {count.ToString(CultureInfo.InvariantCulture)}) "
             + "SELECT n.i AS Number, s.Id AS SourceId, s.LatestVersion AS Latest, printf('%08X-1111-4111-8111-%012X', n.i, n.i) AS NewId FROM n JOIN Source s ON s.At = n.i % (SELECT count(*) FROM Source)");
         Copy("Designs", "Id", "1 = 1", ("Title", "t.Title || ' ' || c.Number"), ("TitleKey", "t.TitleKey || ' ' || c.Number"), ("SwatchId", "NULL"),
