@@ -32,7 +32,7 @@ public sealed class ShelfTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.GetByRole(AriaRole.Tab, new() { Name = "From a stitch" }).ClickAsync();
         await page.GetByPlaceholder("Search stitches").FillAsync("fans");
         await Expect(page.Locator(".stitch-card")).ToHaveCountAsync(2);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Shells Shells" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Shells ") }).ClickAsync();
         await page.GetByLabel("Repeats", new() { Exact = true }).FillAsync("2");
         await page.GetByRole(AriaRole.Button, new() { Name = "Begin with it" }).ClickAsync();
         await Expect(page.GetByText("a whole number from 3 to")).ToBeVisibleAsync();
@@ -86,6 +86,7 @@ public sealed class ShelfTests(OpenStudio studio) : IClassFixture<OpenStudio>
     public async Task The_list_is_walked_by_keys()
     {
         IPage page = await studio.EnterAsync();
+        await Expect(page.Locator("[data-keys=heard]")).ToBeAttachedAsync();
         await page.Locator(".design-card h2 a").First.FocusAsync();
         await page.Keyboard.PressAsync("ArrowRight");
         await page.Keyboard.PressAsync("Space");

@@ -16,6 +16,7 @@ export function watch(shelf) {
   if (!shelf || watched.has(shelf)) return;
   watched.add(shelf);
   shelf.addEventListener("keydown", e => press(shelf, e));
+  shelf.dataset.keys = "heard";
 }
 
 const links = shelf => [...shelf.querySelectorAll("h2 a, a.design-link")];
