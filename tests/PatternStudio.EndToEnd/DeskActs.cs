@@ -85,6 +85,10 @@ internal static class DeskActs
     /// <summary>A version in the list of earlier ones.</summary>
     public static ILocator KeptVersion(this IPage page, int number) => page.Locator("button.version").Filter(new() { HasText = $"Version {number}" });
 
+    /// <summary>The page is alive: files given to its fields arrive.</summary>
+    public static Task FilesAreTakenAsync(this IPage page) => page.WaitForFunctionAsync(
+        "() => { const fields = [...document.querySelectorAll('input[type=file]')]; return fields.length > 0 && fields.every(field => '_blazorInputFileNextFileId' in field); }");
+
     public static Task SeesSavedAsync(this IPage page, int version) =>
         Assertions.Expect(page.Locator(".saved-state")).ToContainTextAsync($"Version {version} saved");
 }

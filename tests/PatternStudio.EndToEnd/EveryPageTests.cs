@@ -10,10 +10,8 @@ namespace PatternStudio.EndToEnd;
 /// </summary>
 public sealed class EveryPageTests(OpenStudio studio) : IClassFixture<OpenStudio>
 {
-    public static TheoryData<int, bool> Windows => new() { { 1440, false }, { 1440, true }, { 390, false }, { 390, true } };
-
     [Theory]
-    [MemberData(nameof(Windows))]
+    [MemberData(nameof(Windows.ToLookIn), MemberType = typeof(Windows))]
     public async Task Every_page_can_be_used_by_everybody_and_fits_its_window(int width, bool dark)
     {
         IPage page = await studio.EnterAsync(width, width < 600 ? 844 : 900, dark);

@@ -6,8 +6,7 @@ namespace PatternStudio.EndToEnd;
 public sealed class HelpAndSettingsTests(OpenStudio studio) : IClassFixture<OpenStudio>
 {
     [Theory]
-    [InlineData(1440, false)]
-    [InlineData(390, true)]
+    [MemberData(nameof(Windows.ToLookIn), MemberType = typeof(Windows))]
     public async Task The_tour_help_and_settings_can_be_used_by_everybody(int width, bool dark)
     {
         IPage page = await studio.EnterAsync(width, width < 600 ? 844 : 900, dark);

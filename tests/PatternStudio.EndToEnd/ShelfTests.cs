@@ -49,6 +49,7 @@ public sealed class ShelfTests(OpenStudio studio) : IClassFixture<OpenStudio>
     {
         IPage page = await studio.EnterAsync();
         await page.GotoAsync(new Uri(studio.Address, "designs/exchange").ToString());
+        await page.FilesAreTakenAsync();
         await page.GetByLabel("Files or a zip").SetInputFilesAsync(new FilePayload { Name = "lot.zip", MimeType = "application/zip", Buffer = Zip() });
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "2 of 3 files can be taken" })).ToBeVisibleAsync();
         await Expect(page.GetByText("It is a PDF, not a text.")).ToBeVisibleAsync();

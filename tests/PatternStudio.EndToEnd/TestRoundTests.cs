@@ -53,7 +53,7 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
     }
 
     [Theory]
-    [MemberData(nameof(EveryPageTests.Windows), MemberType = typeof(EveryPageTests))]
+    [MemberData(nameof(Windows.ToLookIn), MemberType = typeof(Windows))]
     public async Task Pages_of_a_round_can_be_used_by_everybody(int width, bool dark)
     {
         IPage desk = await studio.EnterAsync(width, width < 600 ? 844 : 900, dark);

@@ -173,7 +173,7 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
     }
 
     [Theory]
-    [MemberData(nameof(EveryPageTests.Windows), MemberType = typeof(EveryPageTests))]
+    [MemberData(nameof(Windows.ToLookIn), MemberType = typeof(Windows))]
     public async Task The_editor_at_work_can_be_used_by_everybody(int width, bool dark)
     {
         IPage page = await studio.EnterAsync(width, width < 600 ? 844 : 900, dark);
