@@ -43,7 +43,6 @@ class Editor {
     this.extensions = this.parts();
     this.view = new EditorView({ parent: root, state: this.undoBox.restore(options.text, this.extensions) ?? this.begin(options.text) });
     const on = (target, name, act) => target.addEventListener(name, act, { signal: this.stop.signal });
-    on(window, "studio:words", e => { if (this.isSeen()) this.select(e.detail.from, e.detail.to - e.detail.from); });
     on(window, "studio:point", e => this.light(e.detail));
     on(window, "beforeunload", e => { if (this.text() !== this.saved) e.preventDefault(); });
     on(window, "pagehide", () => this.keep());
@@ -96,8 +95,6 @@ class Editor {
     this.stop.abort();
     this.view.destroy();
   }
-
-  isSeen() { return this.view.dom.offsetParent !== null; }
 
   updated(update) {
     if (update.docChanged) this.changed();

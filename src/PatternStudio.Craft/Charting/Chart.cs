@@ -52,7 +52,7 @@ public static class Chart
         {
             Places = new ChartPlaces(places),
             Colours = style.InColour ? colours.Known.ToEquatableArray() : [],
-            Flatness = !style.TellsFlatness ? [] : fabric.Pieces.Where((piece, i) => (style.Piece ?? i) == i && Tones.InRounds(piece)).Select(piece => FlatnessFinder.Find(piece, forms)).Where(flat => flat.Shape != Shape3.NotKnown).ToEquatableArray(),
+            Flatness = !style.TellsFlatness ? [] : FlatnessFinder.FindAll(fabric.Pieces.Where((_, i) => (style.Piece ?? i) == i), forms),
         };
     }
 

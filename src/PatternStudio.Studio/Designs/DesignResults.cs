@@ -1,4 +1,3 @@
-using PatternStudio.Craft.Charting.InSpace;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Terms;
@@ -66,23 +65,6 @@ public static class DesignResults
         return schedule.IsKnown
             ? new ScheduleResults(schedule.Value, label).AddTo(bare)
             : bare with { WhyNoSize = schedule.Trace, WhyNoYarn = schedule.Trace };
-    }
-
-    /// <summary>
-    /// Whether the pieces of a size lie flat; those of which that is not known are left out. Not stored: it takes longer than all the rest, and saving is to be instant.
-    /// </summary>
-    /// <param name="size">0-based.</param>
-    public static IReadOnlyList<FlatnessResults> FlatnessOf(CheckedPattern pattern, int size)
-    {
-        ArgumentNullException.ThrowIfNull(pattern);
-        var forms = new StitchForms(pattern.Pattern);
-        return
-        [
-            .. from piece in pattern.Sizes[size].Fabric.Pieces
-               let found = FlatnessFinder.Find(piece, forms)
-               where found.Shape != Shape3.NotKnown
-               select new FlatnessResults(found.Piece, found.Shape, found.Text, [.. found.Rounds]),
-        ];
     }
 }
 

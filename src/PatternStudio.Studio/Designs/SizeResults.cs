@@ -1,4 +1,3 @@
-using PatternStudio.Craft.Charting.InSpace;
 using PatternStudio.Craft.Checking;
 
 namespace PatternStudio.Studio.Designs;
@@ -54,13 +53,6 @@ public sealed record PieceResults(string Name, int Made, string Construction, Fi
     /// <summary>Once round, for tubes and hats; null for other pieces and where not known.</summary>
     public double? AroundCm { get; init; }
 }
-
-/// <summary>Whether a piece in rounds lies flat.</summary>
-/// <param name="Piece">As headed; empty where there is no heading.</param>
-/// <param name="Shape">What it does as a whole.</param>
-/// <param name="Text">The same in a sentence, with the round where it starts and how many stitches would lie flat there.</param>
-/// <param name="Rounds">Each round beside a flat one.</param>
-public sealed record FlatnessResults(string Piece, Shape3 Shape, string Text, IReadOnlyList<RoundFlatness> Rounds);
 
 /// <summary>A row of the schedule. What is not known is null.</summary>
 /// <param name="Piece">The piece; empty where there is one.</param>

@@ -1,8 +1,8 @@
 using Bunit;
 using PatternStudio.Craft.Charting;
+using PatternStudio.Craft.Charting.InSpace;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
-using PatternStudio.Studio.Designs;
 using PatternStudio.Web.Features.Desk;
 
 namespace PatternStudio.Web.Tests.Desk;
@@ -65,7 +65,7 @@ public sealed class ChartPictureTests : PageTest
     {
         CheckedPattern bowl = PatternCheck.Check(
             "US terms\nRnd 1: 6 sc in magic ring. (6 sc)\nRnd 2: 2 sc in each sc around. (12 sc)\nRnd 3: *Sc in next sc, 2 sc in next sc; rep from * around. (18 sc)\nRnds 4-9: Sc in each sc around. (18 sc)\n");
-        IRenderedComponent<ChartFlatness> shown = Render<ChartFlatness>(with => with.Add(it => it.Pieces, DesignResults.FlatnessOf(bowl, 0)));
+        IRenderedComponent<ChartFlatness> shown = Render<ChartFlatness>(with => with.Add(it => it.Pieces, FlatnessFinder.FindAll(bowl.Sizes[0].Fabric.Pieces, new StitchForms(bowl.Pattern))));
         Assert.Contains("rises to a bowl from Rnd", shown.Find(".lies p").TextContent, StringComparison.Ordinal);
         Assert.Contains("Rnd 3: 18 stitches, 18 would lie flat: flat.", shown.Find(".how").TextContent, StringComparison.Ordinal);
     }

@@ -32,6 +32,10 @@ public static class FlatnessFinder
     private const int Turns = 100;
     private const int Steps = 12;
 
+    /// <summary>Those of the pieces of which it is known, in the order worked.</summary>
+    public static EquatableArray<PieceFlatness> FindAll(IEnumerable<WorkedPiece> pieces, StitchForms forms) =>
+        pieces.Select(piece => Find(piece, forms)).Where(flat => flat.Shape != Shape3.NotKnown).ToEquatableArray();
+
     /// <summary>Whether a piece lies flat. Pieces in rows have no rounds to tell of, tubes are not meant to, lace gives: <see cref="Shape3.NotKnown"/>.</summary>
     public static PieceFlatness Find(WorkedPiece piece, StitchForms forms)
     {

@@ -22,7 +22,7 @@ public sealed partial class ChartPanel : IAsyncDisposable
     private ChartFacts facts = ChartFacts.None;
     private (CheckedPattern? Pattern, int Size) known;
     private (CheckedPattern? Pattern, int Size) laid;
-    private IReadOnlyList<FlatnessResults> flatness = [];
+    private EquatableArray<PieceFlatness> flatness = [];
     private ChartWish? waiting;
     private ChartPicture? picture;
     private byte[] sent = [];
@@ -154,7 +154,7 @@ public sealed partial class ChartPanel : IAsyncDisposable
         (CheckedPattern? pattern, int size) = known;
         if (pattern is null || (ReferenceEquals(laid.Pattern, pattern) && laid.Size == size)) return;
         laid = known;
-        IReadOnlyList<FlatnessResults> found = await Task.Run(() => DesignResults.FlatnessOf(pattern, size));
+        EquatableArray<PieceFlatness> found = await Task.Run(() => FlatnessFinder.FindAll(pattern.Sizes[size].Fabric.Pieces, new StitchForms(pattern.Pattern)));
         if (gone || !ReferenceEquals(known.Pattern, pattern) || known.Size != size) return;
         flatness = found;
         StateHasChanged();
@@ -201,7 +201,7 @@ public sealed partial class ChartPanel : IAsyncDisposable
         taking = true;
         try
         {
-            Drawing whole = drawing with { Flatness = [.. flatness.Select(found => new PieceFlatness(found.Piece, found.Shape, [.. found.Rounds], found.Text))] };
+            Drawing whole = drawing with { Flatness = flatness };
             byte[] file = await Task.Run(() => ChartFormats.Paint(whole, format));
             using var stream = new DotNetStreamReference(new MemoryStream(file));
             await module.InvokeVoidAsync("save", ChartFormats.NameOf(drawing.Title, format), stream, ChartFormats.TypeOf(format));

@@ -11,13 +11,12 @@ namespace PatternStudio.Web.Features.Settings;
 public sealed partial class SettingsPage
 {
     private Caller caller = null!;
-    private Preferences? wanted;
+    private bool known;
     private LengthUnit lengths;
     private DecimalSign decimals;
     private DateForm dates;
     private bool leftHanded;
     private string? trouble;
-    private bool kept;
 
     [SupplyParameterFromQuery]
     private bool Kept { get; set; }
@@ -39,16 +38,15 @@ public sealed partial class SettingsPage
 
     protected override async Task OnInitializedAsync()
     {
-        kept = Kept;
         caller = await SignedIn.CallerAsync();
-        wanted = await Book.OfAsync(caller.AccountId);
-        (lengths, decimals, dates, leftHanded) = (wanted.Lengths, wanted.Decimals, wanted.Dates, wanted.LeftHanded);
+        Preferences kept = await Book.OfAsync(caller.AccountId);
+        (lengths, decimals, dates, leftHanded, known) = (kept.Lengths, kept.Decimals, kept.Dates, kept.LeftHanded, true);
     }
 
     /// <summary>The page comes anew: what is open was said in the old manner.</summary>
     private async Task KeepAsync()
     {
-        Outcome outcome = await Book.KeepAsync(caller, wanted! with { Lengths = lengths, Decimals = decimals, Dates = dates, LeftHanded = leftHanded });
+        Outcome outcome = await Book.ChangeAsync(caller, kept => kept with { Lengths = lengths, Decimals = decimals, Dates = dates, LeftHanded = leftHanded });
         if (outcome.Succeeded) Navigation.NavigateTo("settings?kept=true", forceLoad: true);
         else trouble = outcome.ToString();
     }

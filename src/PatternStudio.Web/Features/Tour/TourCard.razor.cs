@@ -86,8 +86,6 @@ public sealed partial class TourCard : IAsyncDisposable
     private async Task EndAsync()
     {
         Guide.End();
-        Caller caller = await SignedIn.CallerAsync();
-        Preferences preferences = await Book.OfAsync(caller.AccountId);
-        await Book.KeepAsync(caller, preferences with { TourDone = true });
+        await Book.ChangeAsync(await SignedIn.CallerAsync(), preferences => preferences with { TourDone = true });
     }
 }

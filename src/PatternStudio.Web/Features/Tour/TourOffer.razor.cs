@@ -38,7 +38,6 @@ public sealed partial class TourOffer
     private async Task PutAwayAsync()
     {
         offered = false;
-        Caller caller = await SignedIn.CallerAsync();
-        await Book.KeepAsync(caller, await Book.OfAsync(caller.AccountId) with { TourDone = true });
+        await Book.ChangeAsync(await SignedIn.CallerAsync(), preferences => preferences with { TourDone = true });
     }
 }
