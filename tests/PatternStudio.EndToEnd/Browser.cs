@@ -34,8 +34,12 @@ public sealed class Browser : IAsyncLifetime
         playwright?.Dispose();
     }
 
-    /// <summary>A window with nothing remembered.</summary>
-    public async Task<IBrowserContext> OpenAsync(int width = 1440, int height = 900, bool dark = false, bool scripts = true)
+    /// <summary>False where the machine has none.</summary>
+    public bool IsThere => browser is not null;
+
+    /// <summary>A new window.</summary>
+    /// <param name="remembered">Cookies and storage to begin with; null for a window with nothing remembered.</param>
+    public async Task<IBrowserContext> OpenAsync(int width = 1440, int height = 900, bool dark = false, bool scripts = true, string? remembered = null)
     {
         const string Missing = "NO BROWSER: install chromium (apt-get install chromium) or name one in PATTERNSTUDIO_BROWSER.";
         if (browser is null && Required) Assert.Fail(Missing);
@@ -47,6 +51,7 @@ public sealed class Browser : IAsyncLifetime
             IsMobile = width < 600,
             HasTouch = width < 600,
             JavaScriptEnabled = scripts,
+            StorageState = remembered,
         });
         // Generous: a loaded machine is slow, and no test here is about time.
         window.SetDefaultTimeout(120_000);

@@ -16,9 +16,11 @@ public sealed class StudioProgram : IAsyncDisposable
     /// <summary>Where it keeps its data.</summary>
     public string Store => Path.Combine(folder.FullName, "data");
 
-    public static async Task<StudioProgram> StartAsync()
+    /// <param name="furnish">Fills the folder of the data before the program starts; null leaves it empty.</param>
+    public static async Task<StudioProgram> StartAsync(Action<string>? furnish = null)
     {
         DirectoryInfo folder = Directory.CreateTempSubdirectory("studio-");
+        furnish?.Invoke(Path.Combine(folder.FullName, "data"));
         var start = new ProcessStartInfo("dotnet", [ProgramFile(), "--urls", "http://127.0.0.1:0"])
         {
             RedirectStandardOutput = true,
@@ -29,10 +31,16 @@ public sealed class StudioProgram : IAsyncDisposable
         return new StudioProgram(process, folder, await AddressAsync(process.StandardOutput).WaitAsync(TimeSpan.FromMinutes(1)));
     }
 
-    public async ValueTask DisposeAsync()
+    /// <summary>Ends the program; its data stay.</summary>
+    public Task StopAsync()
     {
         process.Kill(entireProcessTree: true);
-        await process.WaitForExitAsync();
+        return process.WaitForExitAsync();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await StopAsync();
         process.Dispose();
         folder.Delete(recursive: true);
     }

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Components.Authorization;
+using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.DataProtection.Repositories;
 using Microsoft.AspNetCore.Identity;
@@ -19,6 +20,7 @@ internal static class SignInExtensions
         services.Configure<IdentityOptions>(LockAfterTenWrongPasswords);
         services.AddAuthorization();
         services.AddOptions<KeyManagementOptions>().Configure<Store, ILoggerFactory>(KeepKeysWithTheData);
+        services.Configure<DataProtectionOptions>(BelongToTheStudioNotToItsFolder);
         services.AddCascadingAuthenticationState();
         services.AddScoped<AuthenticationStateProvider, AccountStillValid>();
         services.AddScoped<SignedIn>();
@@ -40,6 +42,9 @@ internal static class SignInExtensions
     /// <summary>So that a studio that moves to another computer with its data folder keeps everybody signed in.</summary>
     private static void KeepKeysWithTheData(KeyManagementOptions keys, Store store, ILoggerFactory loggers) =>
         keys.XmlRepository = new FileSystemXmlRepository(new DirectoryInfo(Path.Combine(store.Folder, "keys")), loggers);
+
+    /// <summary>Else what was protected (who is signed in, a form half filled in) could only be read where the program lies in the same folder.</summary>
+    private static void BelongToTheStudioNotToItsFolder(DataProtectionOptions protection) => protection.ApplicationDiscriminator = "Pattern Studio";
 
     private static void LockAfterTenWrongPasswords(IdentityOptions identity)
     {
