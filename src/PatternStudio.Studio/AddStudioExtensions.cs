@@ -27,11 +27,13 @@ public static class AddStudioExtensions
         services.AddSingleton<StudioSetup>();
         services.AddSingleton<Memberships>();
         services.AddSingleton<PreferenceBook>();
+        services.AddSingleton<People>();
         services.AddSingleton<DesignLibrary>();
         services.AddSingleton<DesignDesk>();
         services.AddSingleton<DesignBatch>();
         services.AddSingleton<DesignCopies>();
         services.AddSingleton<DesignPictures>();
+        services.AddSingleton<DesignPhotos>();
         services.AddSingleton<DesignTags>();
         services.AddSingleton<TextImport>();
         services.AddSingleton<YarnImport>();

@@ -27,6 +27,8 @@ public sealed class ArchiveTests
         await studio.Yarns.ChooseAsync(from, id, yarn);
         await studio.Swatches.AddAsync(from, id, Texts.Swatch with { YarnId = yarn, Counted = Counting.Repeats, StitchesEach = 6 }, PhotoReader.Read(PhotoTests.Jpeg(60, 40)).Value);
         await studio.Swatches.AddAsync(from, id, Texts.Swatch with { Stitch = "dc" });
+        await studio.DesignPhotos.AddAsync(from, id, DesignPhotoTests.Picture, "on the line");
+        await studio.DesignPhotos.ChooseAsync(from, id, (await studio.DesignPhotos.AddAsync(from, id, DesignPhotoTests.Picture)).Value);
         await studio.Tags.PutAsync(from, "Baby gifts", [id]);
         Guid lot = (await studio.Stash.AddAsync(from, new LotDetails(yarn, 4, 20, "S 1", "attic", ""))).Value;
         await studio.Stash.ReserveAsync(from, id, lot, 50);
@@ -158,6 +160,7 @@ public sealed class ArchiveTests
                 {
                     line.Title, line.State, line.Version, line.Rows, line.Errors, line.WidthCm, line.HeightCm, line.Updated, line.Deleted, line.Tags, line.HasSwatch,
                     HasPhoto = line.PhotoId is not null,
+                    Photos = (await studio.DesignPhotos.ListAsync(caller, line.Id)).Select(photo => (photo.Caption, photo.OnCard)).ToList(),
                     Texts = texts, open?.Text, open?.Results, open?.Yarn,
                     Swatches = swatches.Select(swatch => (swatch.Details with { YarnId = null }, swatch.Chosen, swatch.PhotoId is not null)).ToList(),
                 });

@@ -12,7 +12,7 @@ public sealed class PhotoTests
 
         Assert.Equal((1_600, 1_200), (large.Width, large.Height));
         Assert.Equal((300, 200), (little.Width, little.Height));
-        Assert.Equal((320, 240), (small.Width, small.Height));
+        Assert.Equal((640, 480), (small.Width, small.Height));
     }
 
     /// <summary>

@@ -40,6 +40,8 @@ public sealed class TestStudio : IAsyncDisposable
 
     public DesignCopies Copies => Get<DesignCopies>();
 
+    public DesignPhotos DesignPhotos => Get<DesignPhotos>();
+
     public DesignTags Tags => Get<DesignTags>();
 
     public DesignVersions Versions => Get<DesignVersions>();

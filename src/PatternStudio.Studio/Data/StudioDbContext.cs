@@ -28,6 +28,8 @@ public abstract class StudioDbContext(DbContextOptions options) : IdentityUserCo
 
     public DbSet<DesignFace> Faces => Set<DesignFace>();
 
+    public DbSet<DesignPhoto> DesignPhotos => Set<DesignPhoto>();
+
     public DbSet<Tag> Tags => Set<Tag>();
 
     public DbSet<DesignTag> DesignTags => Set<DesignTag>();

@@ -40,6 +40,9 @@ public sealed class Design
     /// <summary>The yarn it is made of; null for none.</summary>
     public Guid? YarnId { get; private set; }
 
+    /// <summary>The photo on its card; null where the card shows its small chart.</summary>
+    public Guid? PhotoId { get; private set; }
+
     public DateTimeOffset Created { get; private set; }
 
     public DateTimeOffset Updated { get; private set; }
@@ -78,6 +81,12 @@ public sealed class Design
     internal void MakeOf(Guid? yarnId, DateTimeOffset now)
     {
         YarnId = yarnId;
+        Touch(now);
+    }
+
+    internal void Show(Guid? photoId, DateTimeOffset now)
+    {
+        PhotoId = photoId;
         Touch(now);
     }
 

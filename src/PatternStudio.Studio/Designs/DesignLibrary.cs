@@ -16,6 +16,18 @@ public sealed class DesignLibrary(IDbContextFactory<StudioDbContext> contexts)
         : it.Design.State == DesignState.Testing ? 2
         : 3;
 
+    private static readonly Expression<Func<ListedDesign, DesignSummary>> Summary = it => new DesignSummary(
+        it.Design.Id, it.Design.Title, it.Design.State, it.Design.LatestVersion,
+        it.Computed.Rows, it.Computed.RowsChecked, it.Computed.Errors, it.Computed.Warnings,
+        it.Computed.WidthMetres * 100, it.Computed.HeightMetres * 100, it.Design.Updated)
+    {
+        Sizes = it.Face == null ? "" : it.Face.Sizes,
+        Notes = it.Face == null ? 0 : it.Face.Notes,
+        HasSwatch = it.Design.SwatchId != null,
+        PhotoId = it.Design.PhotoId,
+        Deleted = it.Design.Deleted,
+    };
+
     /// <summary>A page of the caller's designs, without deleted ones unless those are asked for.</summary>
     public async Task<DesignPage> ListAsync(Caller caller, DesignQuery query, CancellationToken cancel = default)
     {
@@ -25,7 +37,7 @@ public sealed class DesignLibrary(IDbContextFactory<StudioDbContext> contexts)
         Dictionary<DesignState, int> byState = await ByStateAsync(context, caller, query, inAnyState, cancel);
         List<DesignSummary> page = await Ordered(inAnyState.InState(query.State), query.Order, query.Descending)
             .Skip(Math.Clamp(query.Page, 0, MostPages) * pageSize).Take(pageSize)
-            .Select(Summary(context)).ToListAsync(cancel);
+            .Select(Summary).ToListAsync(cancel);
         ILookup<Guid, string> tags = await TagsOfAsync(context, [.. page.Select(line => line.Id)], cancel);
         return new DesignPage(
             [.. page.Select(line => line with { Tags = [.. tags[line.Id]] })],
@@ -51,18 +63,6 @@ public sealed class DesignLibrary(IDbContextFactory<StudioDbContext> contexts)
         return (all ? context.DesignsOf(caller).Select(design => design.State) : fitting.Select(it => it.Design.State))
             .GroupBy(state => state).Select(group => new { group.Key, Count = group.Count() }).ToDictionaryAsync(it => it.Key, it => it.Count, cancel);
     }
-
-    private static Expression<Func<ListedDesign, DesignSummary>> Summary(StudioDbContext context) => it => new DesignSummary(
-        it.Design.Id, it.Design.Title, it.Design.State, it.Design.LatestVersion,
-        it.Computed.Rows, it.Computed.RowsChecked, it.Computed.Errors, it.Computed.Warnings,
-        it.Computed.WidthMetres * 100, it.Computed.HeightMetres * 100, it.Design.Updated)
-    {
-        Sizes = it.Face == null ? "" : it.Face.Sizes,
-        Notes = it.Face == null ? 0 : it.Face.Notes,
-        HasSwatch = it.Design.SwatchId != null,
-        PhotoId = context.Swatches.Where(swatch => swatch.Id == it.Design.SwatchId).Select(swatch => swatch.PhotoId).FirstOrDefault(),
-        Deleted = it.Design.Deleted,
-    };
 
     private static async Task<ILookup<Guid, string>> TagsOfAsync(StudioDbContext context, Guid[] designs, CancellationToken cancel)
     {

@@ -52,7 +52,7 @@ public sealed record DesignSummary(
     /// <summary>True where a swatch calibrates it.</summary>
     public bool HasSwatch { get; init; }
 
-    /// <summary>The photo of that swatch; null for none.</summary>
+    /// <summary>The photo on its card; null where the card shows its small chart.</summary>
     public Guid? PhotoId { get; init; }
 
     /// <summary>When it was deleted; null while it is there.</summary>

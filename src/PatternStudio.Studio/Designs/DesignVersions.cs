@@ -19,7 +19,7 @@ public sealed class DesignVersions(IDbContextFactory<StudioDbContext> contexts)
             from account in accounts.DefaultIfEmpty()
             orderby version.Number descending
             select new VersionSummary(
-                version.Number, version.SavedAt, account == null ? "" : account.Email ?? "",
+                version.Number, version.SavedAt, account == null ? "" : account.Name != "" ? account.Name : account.Email ?? "",
                 computed.Rows, computed.RowsChecked, computed.Errors, computed.Warnings) { Name = version.Name }).ToListAsync(cancel);
     }
 
@@ -63,5 +63,5 @@ internal static class VersionQueries
         where version.DesignId == designId && version.Number == number
         join account in context.Users on version.SavedBy equals account.Id into accounts
         from account in accounts.DefaultIfEmpty()
-        select new VersionText(version.Number, version.SavedAt, account == null ? "" : account.Email ?? "", version.Text);
+        select new VersionText(version.Number, version.SavedAt, account == null ? "" : account.Name != "" ? account.Name : account.Email ?? "", version.Text);
 }

@@ -26,7 +26,7 @@ public sealed record OpenDesign(
 }
 
 /// <summary>A version as the list of versions shows it.</summary>
-/// <param name="SavedBy">The e-mail address of the account that saved it; empty where that account is gone.</param>
+/// <param name="SavedBy">Who saved it: her name, else her e-mail address; empty where that account is gone.</param>
 public sealed record VersionSummary(
     int Number, DateTimeOffset SavedAt, string SavedBy, int Rows, int RowsChecked, int Errors, int Warnings)
 {

@@ -85,6 +85,7 @@ public sealed class ArchiveImport(IDbContextFactory<StudioDbContext> contexts, T
             context.Computations.AddRange(it.Computations);
             context.Faces.Add(it.Face);
             context.Photos.AddRange(it.Photos);
+            context.DesignPhotos.AddRange(it.DesignPhotos);
             context.Swatches.AddRange(it.Swatches);
             context.Reservations.AddRange(it.Reservations);
             foreach (string tag in it.Tags.Distinct(StringComparer.OrdinalIgnoreCase))

@@ -60,13 +60,22 @@ internal sealed record ArchivedDesign(
     Guid? Gauge,
     IReadOnlyList<ArchivedVersion> Versions,
     IReadOnlyList<ArchivedSwatch> Swatches,
-    IReadOnlyList<ArchivedReservation> Reserved);
+    IReadOnlyList<ArchivedReservation> Reserved)
+{
+    /// <summary>Its photos, in the order in which they were added; null in archives from before designs had any.</summary>
+    public IReadOnlyList<ArchivedPhoto>? Photos { get; init; }
+
+    /// <summary>The photo on its card; null for the small chart.</summary>
+    public Guid? OnCard { get; init; }
+}
 
 /// <summary>A version; its text is in a file of its own.</summary>
 /// <param name="SavedBy">The e-mail address of the account; empty where it was gone.</param>
 internal sealed record ArchivedVersion(int Number, DateTimeOffset SavedAt, string SavedBy, ComputedSummary Computed);
 
 internal sealed record ArchivedSwatch(Guid Id, SwatchDetails Details, Guid? Photo);
+
+internal sealed record ArchivedPhoto(Guid Id, string Caption);
 
 internal sealed record ArchivedReservation(Guid Lot, double Grams);
 

@@ -65,7 +65,7 @@ internal static class ArchiveReader
         }
 
         var photos = new Dictionary<Guid, PreparedPhoto>();
-        foreach (Guid photo in design.Swatches.Select(swatch => swatch.Photo).OfType<Guid>())
+        foreach (Guid photo in PhotosOf(design).Distinct())
         {
             string name = ArchiveLayout.PhotoFile(photo);
             Outcome<byte[]> bytes = zip.Read(name, PhotoReader.MostBytes);
@@ -76,6 +76,18 @@ internal static class ArchiveReader
         }
 
         return new ReadDesign(design, texts, photos);
+    }
+
+    private static IEnumerable<Guid> PhotosOf(ArchivedDesign design) =>
+        design.Swatches.Select(swatch => swatch.Photo).OfType<Guid>().Concat((design.Photos ?? []).Select(photo => photo.Id));
+
+    private static string? PhotoFault(IReadOnlyList<ArchivedPhoto> photos, Guid? onCard)
+    {
+        if (photos.Count > DesignPhoto.Most) return $"it has more than {DesignPhoto.Most} photos";
+        if (photos.DistinctBy(photo => photo.Id).Count() < photos.Count) return "a photo is there twice";
+        if (photos.SelectMany(photo => Wording.ShortFaults("", "The caption of a photo", Wording.Tidy(photo.Caption), DesignPhoto.CaptionLength)).FirstOrDefault() is { } caption)
+            return caption.Message.TrimEnd('.');
+        return onCard is { } shown && photos.All(photo => photo.Id != shown) ? "the photo on its card is not there" : null;
     }
 
     private static string? Fault(ArchivedDesign design, IReadOnlySet<Guid> yarns)
@@ -89,6 +101,7 @@ internal static class ArchiveReader
         if (design.Tags.SelectMany(tag => Wording.NameFaults("", "tag", Wording.Tidy(tag), Tags.Tag.NameLength)).FirstOrDefault() is { } tag) return tag.Message.TrimEnd('.');
         if (design.Swatches.SelectMany(swatch => MaterialRefusals.OfSwatch(swatch.Details)).FirstOrDefault() is { } swatch) return swatch.Message.TrimEnd('.');
         if (design.Gauge is { } gauge && design.Swatches.All(it => it.Id != gauge)) return "its gauge is a swatch that is not there";
+        if (PhotoFault(design.Photos ?? [], design.OnCard) is { } photo) return photo;
         return design.Swatches.Select(it => it.Details.YarnId).Append(design.Yarn).OfType<Guid>().Any(yarn => !yarns.Contains(yarn))
             ? "it is made of a yarn that is not there"
             : null;

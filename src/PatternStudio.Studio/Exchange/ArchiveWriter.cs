@@ -66,6 +66,8 @@ public sealed class ArchiveWriter(IDbContextFactory<StudioDbContext> contexts, T
             where worn.DesignId == id
             orderby tag.NameKey
             select tag.Name).ToListAsync(cancel);
+        List<ArchivedPhoto> photos = await context.DesignPhotos.Where(it => it.DesignId == id).OrderBy(it => it.Place)
+            .Select(it => new ArchivedPhoto(it.PhotoId, it.Caption)).ToListAsync(cancel);
         var versions = new List<ArchivedVersion>();
         await foreach ((ArchivedVersion version, string text) in VersionsAsync(context, id, cancel))
         {
@@ -76,9 +78,9 @@ public sealed class ArchiveWriter(IDbContextFactory<StudioDbContext> contexts, T
         await PutAsync(zip, folder + ArchiveLayout.Pattern, design.Text, cancel);
         await PutJsonAsync(zip, folder + ArchiveLayout.Design, new ArchivedDesign(
             design.Title, design.State, design.Created, design.Updated, design.Deleted, tags, design.YarnId, design.SwatchId, versions,
-            [.. swatches.Select(swatch => new ArchivedSwatch(swatch.Id, swatch.Details, swatch.PhotoId))], reserved), cancel);
+            [.. swatches.Select(swatch => new ArchivedSwatch(swatch.Id, swatch.Details, swatch.PhotoId))], reserved) { Photos = photos, OnCard = design.PhotoId }, cancel);
         await PutRowsAsync(zip, folder, context, design, cancel);
-        foreach (Guid photo in swatches.Select(swatch => swatch.PhotoId).OfType<Guid>()) await PutPhotoAsync(zip, context, photo, cancel);
+        foreach (Guid photo in swatches.Select(swatch => swatch.PhotoId).OfType<Guid>().Concat(photos.Select(it => it.Id))) await PutPhotoAsync(zip, context, photo, cancel);
         yarns.UnionWith(swatches.Select(swatch => swatch.YarnId).Append(design.YarnId).OfType<Guid>());
         lots.UnionWith(reserved.Select(it => it.Lot));
     }

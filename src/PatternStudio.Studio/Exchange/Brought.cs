@@ -7,6 +7,7 @@ namespace PatternStudio.Studio.Exchange;
 internal sealed class Brought
 {
     private Guid? gauge;
+    private Guid? onCard;
     private ArchivedDesign stood = null!;
 
     public required Design Design { get; init; }
@@ -20,6 +21,8 @@ internal sealed class Brought
     public List<Swatch> Swatches { get; } = [];
 
     public List<Photo> Photos { get; } = [];
+
+    public List<DesignPhoto> DesignPhotos { get; } = [];
 
     public List<Reservation> Reservations { get; } = [];
 
@@ -42,6 +45,7 @@ internal sealed class Brought
         Yarn? yarn = from.Yarn is { } id ? shelved.Yarns[id] : null;
         design.MakeOf(yarn?.Id, now);
         foreach (ArchivedSwatch swatch in from.Swatches) made.Add(caller, swatch, from.Gauge, read, shelved, now);
+        foreach (ArchivedPhoto photo in from.Photos ?? []) made.Add(caller, photo, read, now);
         made.Reservations.AddRange(from.Reserved.Where(it => shelved.Lots.ContainsKey(it.Lot) && it.Grams is > 0 and <= 1_000_000)
             .DistinctBy(it => it.Lot).Select(it => new Reservation(design.Id, shelved.Lots[it.Lot], it.Grams)));
         made.Reckon(from, shelved, yarn, now);
@@ -52,6 +56,7 @@ internal sealed class Brought
     public void Finish()
     {
         Design.MeasureBy(gauge, Design.Updated);
+        Design.Show(onCard, Design.Updated);
         Design.StandAs(stood.State, Moment(stood.Created), Moment(stood.Updated), stood.Deleted is { } deleted ? Moment(deleted) : null);
     }
 
@@ -61,10 +66,21 @@ internal sealed class Brought
         var swatch = new Swatch(Guid.CreateVersion7(now), Design.Id, from.Details with { YarnId = yarn });
         Swatches.Add(swatch);
         if (from.Id == chosen) gauge = swatch.Id;
-        if (from.Photo is not { } photo) return;
-        var kept = new Photo(Guid.CreateVersion7(now), caller.StudioId, read.Photos[photo], now);
+        if (from.Photo is { } photo) swatch.Show(Keep(caller, read.Photos[photo], now));
+    }
+
+    private void Add(Caller caller, ArchivedPhoto from, ReadDesign read, DateTimeOffset now)
+    {
+        Guid kept = Keep(caller, read.Photos[from.Id], now);
+        DesignPhotos.Add(new DesignPhoto(Design.Id, kept, DesignPhotos.Count + 1, Wording.Tidy(from.Caption)));
+        if (from.Id == stood.OnCard) onCard = kept;
+    }
+
+    private Guid Keep(Caller caller, PreparedPhoto photo, DateTimeOffset now)
+    {
+        var kept = new Photo(Guid.CreateVersion7(now), caller.StudioId, photo, now);
         Photos.Add(kept);
-        swatch.Show(kept.Id);
+        return kept.Id;
     }
 
     private void Reckon(ArchivedDesign from, Shelved shelved, Yarn? yarn, DateTimeOffset now)

@@ -1,4 +1,6 @@
+using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Logging;
 using PatternStudio.Craft.Reading.Pasting;
 using PatternStudio.Studio.Data;
 using PatternStudio.Studio.Designs;
@@ -21,7 +23,7 @@ public sealed record IncomingText(string File, string Title, string Text, string
 public sealed record ImportLine(IncomingText Text, Guid? DesignId);
 
 /// <summary>Takes in many written patterns at once: first they are looked through, then taken one by one, each whole or not at all.</summary>
-public sealed class TextImport(IDbContextFactory<StudioDbContext> contexts, TimeProvider clock)
+public sealed class TextImport(IDbContextFactory<StudioDbContext> contexts, TimeProvider clock, ILogger<TextImport> log)
 {
     /// <summary>Most files at once.</summary>
     public const int MostFiles = 5_000;
@@ -49,11 +51,25 @@ public sealed class TextImport(IDbContextFactory<StudioDbContext> contexts, Time
         foreach (IncomingText text in texts)
         {
             if (cancel.IsCancellationRequested || !text.IsTaken) report.Add(new ImportLine(text, null));
-            else report.Add(await TakeAsync(caller, text));
+            else report.Add(await TakeOrTellAsync(caller, text));
             progress?.Report(report.Count);
         }
 
         return report;
+    }
+
+    /// <summary>Where the store fails at one text, those before it must stay in the report: it is the only way to take them back.</summary>
+    private async Task<ImportLine> TakeOrTellAsync(Caller caller, IncomingText text)
+    {
+        try
+        {
+            return await TakeAsync(caller, text);
+        }
+        catch (Exception fault) when (fault is DbException or DbUpdateException)
+        {
+            log.LogWarning(fault, "A text could not be taken in");
+            return new ImportLine(text with { Refusal = "The studio could not keep it just now. Bring this file in once more." }, null);
+        }
     }
 
     /// <summary>Once begun a text is finished: it is not stopped midway.</summary>
@@ -120,6 +136,6 @@ public sealed class TextImport(IDbContextFactory<StudioDbContext> contexts, Time
         bool named = first.Length is > 2 and <= 80 && first.Any(char.IsLetter) && !first.Contains(':', StringComparison.Ordinal) && first[^1] is not ('.' or ')' or ']' or ',');
         string title = named ? first : Path.GetFileNameWithoutExtension(file).Replace('_', ' ').Replace('-', ' ').Trim();
         if (title.Length == 0) title = "Without a name";
-        return title.Length <= Design.TitleLength ? title : title[..Design.TitleLength];
+        return title.Length <= Design.TitleLength ? title : title[..(Design.TitleLength - (char.IsHighSurrogate(title[Design.TitleLength - 1]) ? 1 : 0))];
     }
 }

@@ -6,8 +6,8 @@ public sealed record PreparedPhoto
     /// <summary>Pixels of the longer side of the kept picture: enough to count stitches on a screen.</summary>
     public const int LongestSide = 1_600;
 
-    /// <summary>Pixels of the longer side of the small one.</summary>
-    public const int SmallSide = 320;
+    /// <summary>Pixels of the longer side of the small one: sharp on a card of the shelf, on a screen of two pixels to one as well.</summary>
+    public const int SmallSide = 640;
 
     internal PreparedPhoto(byte[] picture, byte[] small) => (Picture, Small) = (picture, small);
 

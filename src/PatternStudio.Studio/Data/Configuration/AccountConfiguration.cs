@@ -10,5 +10,6 @@ internal sealed class AccountConfiguration : IEntityTypeConfiguration<Account>
     {
         account.ToTable("Accounts");
         account.Property(it => it.Id).ValueGeneratedNever();
+        account.Property(it => it.Name).HasMaxLength(Account.NameLength).HasDefaultValue("");
     }
 }

@@ -18,6 +18,7 @@ internal sealed class DesignConfiguration : IEntityTypeConfiguration<Design>
         design.HasOne<Studio>().WithMany().HasForeignKey(it => it.StudioId).OnDelete(DeleteBehavior.Restrict);
         design.HasOne<Swatch>().WithMany().HasForeignKey(it => it.SwatchId).OnDelete(DeleteBehavior.Restrict);
         design.HasOne<Yarn>().WithMany().HasForeignKey(it => it.YarnId).OnDelete(DeleteBehavior.Restrict);
+        design.HasOne<Photo>().WithMany().HasForeignKey(it => it.PhotoId).OnDelete(DeleteBehavior.Restrict);
         // The list counts a studio's designs by state and turns their pages by date or title: from the indexes alone, for the rows hold whole texts.
         design.HasIndex(it => new { it.StudioId, it.Deleted, it.Updated, it.Id });
         design.HasIndex(it => new { it.StudioId, it.Deleted, it.State });

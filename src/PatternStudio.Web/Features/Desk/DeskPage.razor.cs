@@ -16,7 +16,7 @@ namespace PatternStudio.Web.Features.Desk;
 public sealed partial class DeskPage : IAsyncDisposable
 {
     private static readonly DeskView[] AllViews = Enum.GetValues<DeskView>();
-    private static readonly DeskView[] SideViews = [DeskView.Rows, DeskView.Chart, DeskView.Materials];
+    private static readonly DeskView[] SideViews = [DeskView.Rows, DeskView.Chart, DeskView.Materials, DeskView.Photos];
     private readonly DeskNumbers numbers = new(DeskNumbers.Find, DeskNumbers.Compute);
     private Caller caller = null!;
     private OpenDesign? design;
@@ -85,6 +85,7 @@ public sealed partial class DeskPage : IAsyncDisposable
         missing = opened is null;
         if (opened is null) return;
         (swatches, yarns, lots) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller), await Stash.ListAsync(caller));
+        photos = await Photos.ListAsync(caller, Id);
         kept = await Drafts.ListAsync(caller, Id);
         TakeSaved(opened.Text.ReplaceLineEndings("\n"), opened.Version, opened.Updated);
         text = savedText;

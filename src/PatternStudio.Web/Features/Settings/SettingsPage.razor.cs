@@ -16,7 +16,8 @@ public sealed partial class SettingsPage
     private DecimalSign decimals;
     private DateForm dates;
     private bool leftHanded;
-    private string? trouble;
+    private string name = "";
+    private IReadOnlyList<FieldMessage> messages = [];
 
     [SupplyParameterFromQuery]
     private bool Kept { get; set; }
@@ -26,6 +27,9 @@ public sealed partial class SettingsPage
 
     [Inject]
     private PreferenceBook Book { get; set; } = null!;
+
+    [Inject]
+    private People People { get; set; } = null!;
 
     [Inject]
     private Guide Guide { get; set; } = null!;
@@ -39,6 +43,7 @@ public sealed partial class SettingsPage
     protected override async Task OnInitializedAsync()
     {
         caller = await SignedIn.CallerAsync();
+        name = await People.NameOfAsync(caller);
         Preferences kept = await Book.OfAsync(caller.AccountId);
         (lengths, decimals, dates, leftHanded, known) = (kept.Lengths, kept.Decimals, kept.Dates, kept.LeftHanded, true);
     }
@@ -46,8 +51,11 @@ public sealed partial class SettingsPage
     /// <summary>The page comes anew: what is open was said in the old manner.</summary>
     private async Task KeepAsync()
     {
+        Outcome called = await People.CallAsync(caller, name);
+        messages = called.Messages;
+        if (!called.Succeeded) return;
         Outcome outcome = await Book.ChangeAsync(caller, kept => kept with { Lengths = lengths, Decimals = decimals, Dates = dates, LeftHanded = leftHanded });
         if (outcome.Succeeded) Navigation.NavigateTo("settings?kept=true", forceLoad: true);
-        else trouble = outcome.ToString();
+        else messages = outcome.Messages;
     }
 }

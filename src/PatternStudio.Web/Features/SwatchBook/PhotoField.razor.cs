@@ -30,25 +30,10 @@ public sealed partial class PhotoField
     private async Task ReadAsync(InputFileChangeEventArgs chosen)
     {
         (reading, wrong) = (true, null);
-        Outcome<PreparedPhoto> read = await ReadAsync(chosen.File);
+        Outcome<PreparedPhoto> read = await SentPhoto.ReadAsync(chosen.File, Words);
         reading = false;
         wrong = read.Messages.For(PhotoReader.Field);
         if (read.Value is { } photo && read.Succeeded) await ChangeChanged.InvokeAsync(new PhotoChange(photo));
-    }
-
-    private async Task<Outcome<PreparedPhoto>> ReadAsync(IBrowserFile file)
-    {
-        if (file.Size > PhotoReader.MostBytes) return Outcome.Refused(PhotoReader.Field, Words["PhotoTooLarge", PhotoReader.MostBytes / 1024 / 1024]);
-        try
-        {
-            using var bytes = new MemoryStream();
-            await using (Stream sent = file.OpenReadStream(PhotoReader.MostBytes)) await sent.CopyToAsync(bytes);
-            return await Task.Run(() => PhotoReader.Read(bytes.ToArray()));
-        }
-        catch (IOException)
-        {
-            return Outcome.Refused(PhotoReader.Field, Words["PhotoInterrupted"]);
-        }
     }
 
     private Task RemoveAsync()

@@ -111,6 +111,13 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.Property<DateTime?>("LockoutEnd")
                         .HasColumnType("timestamp with time zone");
 
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasDefaultValue("");
+
                     b.Property<string>("NormalizedEmail")
                         .HasMaxLength(256)
                         .HasColumnType("character varying(256)");
@@ -255,6 +262,9 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.Property<int>("LatestVersion")
                         .HasColumnType("integer");
 
+                    b.Property<Guid?>("PhotoId")
+                        .HasColumnType("uuid");
+
                     b.Property<int>("RowVersion")
                         .IsConcurrencyToken()
                         .HasColumnType("integer");
@@ -292,6 +302,8 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
 
                     b.HasKey("Id");
 
+                    b.HasIndex("PhotoId");
+
                     b.HasIndex("SwatchId");
 
                     b.HasIndex("YarnId");
@@ -328,6 +340,29 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.HasKey("DesignId");
 
                     b.ToTable("DesignFaces", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignPhoto", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PhotoId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Caption")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("integer");
+
+                    b.HasKey("DesignId", "PhotoId");
+
+                    b.HasIndex("PhotoId");
+
+                    b.ToTable("DesignPhotos", (string)null);
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
@@ -1060,6 +1095,11 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
 
             modelBuilder.Entity("PatternStudio.Studio.Designs.Design", b =>
                 {
+                    b.HasOne("PatternStudio.Studio.Materials.Photo", null)
+                        .WithMany()
+                        .HasForeignKey("PhotoId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("PatternStudio.Studio.Studio", null)
                         .WithMany()
                         .HasForeignKey("StudioId")
@@ -1083,6 +1123,21 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                         .WithOne()
                         .HasForeignKey("PatternStudio.Studio.Designs.DesignFace", "DesignId")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignPhoto", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Materials.Photo", null)
+                        .WithMany()
+                        .HasForeignKey("PhotoId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 

@@ -104,6 +104,13 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.Property<DateTime?>("LockoutEnd")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("");
+
                     b.Property<string>("NormalizedEmail")
                         .HasMaxLength(256)
                         .HasColumnType("TEXT");
@@ -248,6 +255,9 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.Property<int>("LatestVersion")
                         .HasColumnType("INTEGER");
 
+                    b.Property<Guid?>("PhotoId")
+                        .HasColumnType("TEXT");
+
                     b.Property<int>("RowVersion")
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
@@ -285,6 +295,8 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
 
                     b.HasKey("Id");
 
+                    b.HasIndex("PhotoId");
+
                     b.HasIndex("SwatchId");
 
                     b.HasIndex("YarnId");
@@ -321,6 +333,29 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.HasKey("DesignId");
 
                     b.ToTable("DesignFaces", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignPhoto", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PhotoId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Caption")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("DesignId", "PhotoId");
+
+                    b.HasIndex("PhotoId");
+
+                    b.ToTable("DesignPhotos", (string)null);
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Designs.DesignVersion", b =>
@@ -1053,6 +1088,11 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
 
             modelBuilder.Entity("PatternStudio.Studio.Designs.Design", b =>
                 {
+                    b.HasOne("PatternStudio.Studio.Materials.Photo", null)
+                        .WithMany()
+                        .HasForeignKey("PhotoId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
                     b.HasOne("PatternStudio.Studio.Studio", null)
                         .WithMany()
                         .HasForeignKey("StudioId")
@@ -1076,6 +1116,21 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                         .WithOne()
                         .HasForeignKey("PatternStudio.Studio.Designs.DesignFace", "DesignId")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Designs.DesignPhoto", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Materials.Photo", null)
+                        .WithMany()
+                        .HasForeignKey("PhotoId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 using PatternStudio.Studio;
+using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Exchange;
 using PatternStudio.Web.Hosting;
 
@@ -16,6 +17,8 @@ public sealed partial class ExchangePage : IDisposable
     private IReadOnlyList<ImportLine>? report;
     private YarnTable? yarns;
     private CancellationTokenSource stop = new();
+    private IReadOnlyList<Guid> taken = [];
+    private bool undone;
     private string? said;
     private string tone = "note";
     private bool busy;
@@ -24,6 +27,9 @@ public sealed partial class ExchangePage : IDisposable
 
     [Inject]
     private TextImport Texts { get; set; } = null!;
+
+    [Inject]
+    private DesignBatch Batch { get; set; } = null!;
 
     [Inject]
     private YarnImport Yarns { get; set; } = null!;
@@ -72,8 +78,8 @@ public sealed partial class ExchangePage : IDisposable
         Caller caller = await SignedIn.CallerAsync();
         int all = texts!.Count;
         report = await Task.Run(() => Texts.TakeAsync(caller, texts!, new Progress<int>(count => _ = TellAsync(count, all)), cancel), CancellationToken.None);
-        int taken = report.Count(line => line.DesignId is not null);
-        Say(Words[cancel.IsCancellationRequested ? "TextsStopped" : "TextsTaken", taken, all]);
+        taken = [.. report.Select(line => line.DesignId).OfType<Guid>()];
+        Say(Words[cancel.IsCancellationRequested ? "TextsStopped" : "TextsTaken", taken.Count, all]);
     });
 
     /// <summary>False where the zip is no archive of a studio.</summary>
@@ -86,11 +92,27 @@ public sealed partial class ExchangePage : IDisposable
         if (!ArchiveImport.IsArchive(kept)) return false;
         kept.Position = 0;
         Caller caller = await SignedIn.CallerAsync();
-        Outcome<ArchiveTaken> taken = await Task.Run(
+        Outcome<ArchiveTaken> outcome = await Task.Run(
             () => Archives.TakeAsync(caller, kept, new Progress<(int Done, int Of)>(at => _ = TellAsync(at.Done, at.Of)), cancel), CancellationToken.None);
-        if (taken.Value is { } brought) Say(Words["ArchiveTaken", brought.Designs.Count, brought.Yarns, brought.Known.Count]);
-        else Say(taken.ToString(), "error");
+        if (outcome.Value is { } brought)
+        {
+            taken = brought.Designs;
+            Say(Words["ArchiveTaken", brought.Designs.Count, brought.Yarns, brought.Known.Count]);
+        }
+        else Say(outcome.ToString(), "error");
         return true;
+    }
+
+    /// <summary>What was brought in by mistake goes to the deleted designs, all at once; what was there before stays.</summary>
+    private Task TakeOffAsync()
+    {
+        IReadOnlyList<Guid> mistaken = taken;
+        return WorkAsync(async cancel =>
+        {
+            IReadOnlyList<Guid> gone = await Batch.DeleteAsync(await SignedIn.CallerAsync(), mistaken, cancel);
+            undone = true;
+            Say(Words[gone.Count == 1 ? "TakenOffOne" : "TakenOff", gone.Count]);
+        });
     }
 
     private Task LookAtYarnsAsync(InputFileChangeEventArgs chosen) => WorkAsync(async cancel =>
@@ -125,6 +147,7 @@ public sealed partial class ExchangePage : IDisposable
         stop.Dispose();
         stop = new CancellationTokenSource();
         (busy, said, done, of) = (true, null, 0, 0);
+        (taken, undone) = ([], false);
         if (report is not null) (texts, report) = (null, null);
         try
         {

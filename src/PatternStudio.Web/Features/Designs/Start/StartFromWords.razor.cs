@@ -44,7 +44,7 @@ public sealed partial class StartFromWords
     private static string FirstLine(string text)
     {
         string line = text.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Length > 0) ?? "";
-        return line.Length <= Design.TitleLength ? line : line[..Design.TitleLength];
+        return line.Length <= Design.TitleLength ? line : line[..(Design.TitleLength - (char.IsHighSurrogate(line[Design.TitleLength - 1]) ? 1 : 0))];
     }
 
     private static string Begun(string words) => words.Length <= MostShown ? words : words[..MostShown] + " …";

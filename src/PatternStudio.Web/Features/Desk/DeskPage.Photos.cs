@@ -1,0 +1,60 @@
+using Microsoft.AspNetCore.Components;
+using PatternStudio.Studio;
+using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Materials;
+
+namespace PatternStudio.Web.Features.Desk;
+
+/// <summary>Photos of the finished piece.</summary>
+public sealed partial class DeskPage
+{
+    private IReadOnlyList<KeptDesignPhoto> photos = [];
+
+    [Inject]
+    private DesignPhotos Photos { get; set; } = null!;
+
+    private async Task<Outcome> AddPhotoAsync(PreparedPhoto photo)
+    {
+        Outcome<Guid> added = await Photos.AddAsync(caller, Id, photo);
+        await ShowPhotosAsync();
+        return new Outcome(added.Messages);
+    }
+
+    private async Task SayPhotoAsync((Guid Photo, string Caption) said) => await ShowPhotosAfterAsync(Photos.SayAsync(caller, Id, said.Photo, said.Caption));
+
+    private async Task ChoosePhotoAsync(Guid? photo) => await ShowPhotosAfterAsync(Photos.ChooseAsync(caller, Id, photo));
+
+    private async Task RemovePhotoAsync(KeptDesignPhoto photo)
+    {
+        Outcome<PreparedPhoto> removed = await Photos.RemoveAsync(caller, Id, photo.Id);
+        trouble = removed.Succeeded ? null : removed.ToString();
+        await ShowPhotosAsync();
+        if (removed.Value is not { } picture) return;
+        Snackbar.Add(Words["PhotoRemoved"], MudBlazor.Severity.Normal, bar =>
+        {
+            (bar.Action, bar.VisibleStateDuration) = (Words["Undo"], 10_000);
+            bar.OnClick = _ => InvokeAsync(() => PutPhotoBackAsync(photo, picture));
+        });
+    }
+
+    private async Task PutPhotoBackAsync(KeptDesignPhoto photo, PreparedPhoto picture)
+    {
+        Outcome<Guid> added = await Photos.AddAsync(caller, Id, picture, photo.Caption);
+        if (added.Succeeded && photo.OnCard) await Photos.ChooseAsync(caller, Id, added.Value);
+        trouble = added.Succeeded ? null : added.ToString();
+        await ShowPhotosAsync();
+    }
+
+    private async Task ShowPhotosAfterAsync(Task<Outcome> doing)
+    {
+        Outcome done = await doing;
+        trouble = done.Succeeded ? null : done.ToString();
+        await ShowPhotosAsync();
+    }
+
+    private async Task ShowPhotosAsync()
+    {
+        photos = await Photos.ListAsync(caller, Id);
+        StateHasChanged();
+    }
+}
