@@ -27,7 +27,7 @@ internal sealed record KeyLayout(Box Bounds, EquatableArray<Shape> Symbols, Equa
             var area = new Box(left + 1.3, y, left + 2.7, y + Size);
             shapes.Add(new Patch([new Point(area.Left, area.Top), new Point(area.Right, area.Top), new Point(area.Right, area.Bottom), new Point(area.Left, area.Bottom)], colour.Hex));
             shapes.Add(new Words(new Point((area.Left + area.Right) / 2, y + (Size / 2)), colour.Letter, Size * 0.7) { Ink = colour.Ink });
-            shapes.Add(Text(colour.Name.Length == 0 ? "the yarn" : colour.Name, left, y + (Size / 2)));
+            shapes.Add(Text(NameOf(colour), left, y + (Size / 2)));
             y += Size + (Gap * 0.6);
         }
         var tones = new List<(RowTone, EquatableArray<Shape>)>();
@@ -45,6 +45,9 @@ internal sealed record KeyLayout(Box Bounds, EquatableArray<Shape> Symbols, Equa
         Box all = shapes.Concat(tones.SelectMany(tone => tone.Item2)).Aggregate(drawing.Bounds, (box, shape) => box.With(shape.Bounds));
         return new KeyLayout(all.With(new Point(left, y + 0.5)), shapes.ToEquatableArray(), tones.ToEquatableArray());
     }
+
+    /// <summary>'A: Tideline Cotton, slate'.</summary>
+    private static string NameOf(ChartColour colour) => (colour.Name.Length == 0 ? "the yarn" : colour.Name) + (colour.Yarn.Length == 0 ? "" : $": {colour.Yarn}");
 
     public void Paint(SvgWriter svg)
     {

@@ -46,6 +46,7 @@ public static class AddStudioExtensions
         services.AddSingleton<Swatches>();
         services.AddSingleton<Photos>();
         services.AddSingleton<Yarns>();
+        services.AddSingleton<ColourYarns>();
         services.AddSingleton<Stash>();
         services.AddSingleton<StashDesigns>();
         services.AddSingleton<TestRounds>();

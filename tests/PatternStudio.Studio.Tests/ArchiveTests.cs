@@ -29,6 +29,7 @@ public sealed class ArchiveTests
         await studio.Swatches.AddAsync(from, id, Texts.Swatch with { Stitch = "dc" });
         await studio.DesignPhotos.AddAsync(from, id, DesignPhotoTests.Picture, "on the line");
         await studio.DesignPhotos.ChooseAsync(from, id, (await studio.DesignPhotos.AddAsync(from, id, DesignPhotoTests.Picture)).Value);
+        await studio.Get<ColourYarns>().ChooseAsync(from, id, "MC", yarn);
         await studio.Tags.PutAsync(from, "Baby gifts", [id]);
         Guid lot = (await studio.Stash.AddAsync(from, new LotDetails(yarn, 4, 20, "S 1", "attic", ""))).Value;
         await studio.Stash.ReserveAsync(from, id, lot, 50);
@@ -155,12 +156,14 @@ public sealed class ArchiveTests
                 var texts = new List<object>();
                 foreach (VersionSummary version in await studio.Versions.ListAsync(caller, line.Id))
                     texts.Add((version.Number, version.SavedAt, version.Rows, version.Errors, (await studio.Versions.FindAsync(caller, line.Id, version.Number))!.Text));
+                IReadOnlyList<KeptYarn> yarns = await studio.Yarns.ListAsync(caller);
                 IReadOnlyList<KeptSwatch> swatches = await studio.Swatches.ListAsync(caller, line.Id);
                 designs.Add(new
                 {
                     line.Title, line.State, line.Version, line.Rows, line.Errors, line.WidthCm, line.HeightCm, line.Updated, line.Deleted, line.Tags, line.HasSwatch,
                     HasPhoto = line.PhotoId is not null,
                     Photos = (await studio.DesignPhotos.ListAsync(caller, line.Id)).Select(photo => (photo.Caption, photo.OnCard)).ToList(),
+                    Colours = (await studio.Get<ColourYarns>().OfAsync(caller, line.Id)).Select(colour => (colour.Key, yarns.Single(yarn => yarn.Id == colour.Value).Details)).ToList(),
                     Texts = texts, open?.Text, open?.Results, open?.Yarn,
                     Swatches = swatches.Select(swatch => (swatch.Details with { YarnId = null }, swatch.Chosen, swatch.PhotoId is not null)).ToList(),
                 });

@@ -51,6 +51,7 @@ public static class Chart
         return Finish(pattern, fabric, style, rows, key, notes) with
         {
             Places = new ChartPlaces(places),
+            KeysDiffer = key.KeysDiffer,
             Colours = style.InColour ? colours.Known.ToEquatableArray() : [],
             Flatness = !style.TellsFlatness ? [] : FlatnessFinder.FindAll(fabric.Pieces.Where((_, i) => (style.Piece ?? i) == i), forms),
         };

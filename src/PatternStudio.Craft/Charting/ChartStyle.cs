@@ -1,3 +1,5 @@
+using PatternStudio.Craft.Text;
+
 namespace PatternStudio.Craft.Charting;
 
 /// <summary>What may be chosen about a chart.</summary>
@@ -33,8 +35,8 @@ public sealed record ChartStyle
     /// <summary>True for stitches as patches in their yarns' colours, a letter in each, in place of symbols.</summary>
     public bool InColour { get; init; }
 
-    /// <summary>How the pattern's colours look, by their names in the pattern: '#rrggbb'. Those not told get one of ours.</summary>
-    public IReadOnlyDictionary<string, string> YarnColours { get; init; } = new Dictionary<string, string>();
+    /// <summary>The yarns of the pattern's colours, by the colours' names in the pattern. Those not told get a colour of ours.</summary>
+    public EquatableArray<YarnColour> YarnColours { get; init; } = [];
 
     /// <summary>False to leave out whether pieces lie flat: for small pieces that takes longer than all the rest.</summary>
     public bool TellsFlatness { get; init; } = true;

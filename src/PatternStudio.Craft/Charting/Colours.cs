@@ -1,5 +1,6 @@
 using System.Globalization;
 using PatternStudio.Craft.Charting.Layout;
+using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Charting;
@@ -10,6 +11,9 @@ namespace PatternStudio.Craft.Charting;
 /// <param name="Hex">'#rrggbb'.</param>
 public sealed record ChartColour(string Name, string Letter, string Hex)
 {
+    /// <summary>The yarn that it is worked in, for the key; empty where not told.</summary>
+    public string Yarn { get; init; } = "";
+
     /// <summary>Black or white, whichever is read better on it.</summary>
     public string Ink => Luminance(Hex) > 0.36 ? "#000000" : "#ffffff";
 
@@ -27,8 +31,14 @@ public sealed record ChartColour(string Name, string Letter, string Hex)
     }
 }
 
+/// <summary>The yarn that one of a pattern's colours is worked in.</summary>
+/// <param name="Name">The colour's name in the pattern; empty for the yarn that the pattern does not name.</param>
+/// <param name="Hex">'#rrggbb'; empty where nobody noted how it looks.</param>
+/// <param name="Yarn">The yarn in words, for the key.</param>
+public sealed record YarnColour(string Name, string Hex, string Yarn);
+
 /// <summary>Gives the colours of a pattern their letters and, where the yarn's colour is not told, one of ours.</summary>
-internal sealed class Colours(IReadOnlyDictionary<string, string> told)
+internal sealed class Colours(EquatableArray<YarnColour> told)
 {
     /// <summary>Told apart also by those who see few colours, by their lightness.</summary>
     private static readonly string[] Ours = ["#f2e3c6", "#2f5d8a", "#b5482f", "#7fa650", "#5b3a6b", "#e0b040", "#3f8f8a", "#8a8a8a"];
@@ -40,7 +50,8 @@ internal sealed class Colours(IReadOnlyDictionary<string, string> told)
     public ChartColour Of(string name)
     {
         if (known.Find(colour => colour.Name == name) is { } found) return found;
-        var colour = new ChartColour(name, LetterOf(name), told.TryGetValue(name, out string? hex) ? hex : Ours[known.Count % Ours.Length]);
+        YarnColour? yarn = told.FirstOrDefault(it => it.Name == name);
+        var colour = new ChartColour(name, LetterOf(name), yarn is { Hex.Length: 7 } ? yarn.Hex : Ours[known.Count % Ours.Length]) { Yarn = yarn?.Yarn ?? "" };
         known.Add(colour);
         return colour;
     }

@@ -67,6 +67,9 @@ public sealed record Drawing(
     /// <summary>Whose terms the key uses: 'Key: US terms (UK terms)'.</summary>
     public string KeyTitle { get; init; } = "Key";
 
+    /// <summary>True where the published keys (<see cref="SymbolStyle"/>) draw one of its symbols in different ways.</summary>
+    public bool KeysDiffer { get; init; }
+
     /// <summary>Colours with their letters, where stitches are drawn in colour.</summary>
     public EquatableArray<ChartColour> Colours { get; init; }
 

@@ -14,6 +14,9 @@ internal sealed class KeyMaker(StitchForms forms, ChartNames names, SymbolStyle 
 
     public EquatableArray<KeyEntry> Entries => entries.ToEquatableArray();
 
+    /// <summary>True where the published keys draw one of the symbols in different ways.</summary>
+    public bool KeysDiffer { get; private set; }
+
     public void Add(LaidRow row)
     {
         foreach (LaidCell laid in row.Cells) Add(laid.Cell);
@@ -39,14 +42,25 @@ internal sealed class KeyMaker(StitchForms forms, ChartNames names, SymbolStyle 
         double height = Math.Max(1, form.Height);
         Point[] feet = form.Kind == FormKind.Together ? [.. Enumerable.Range(0, form.Legs).Select(leg => new Point(leg - ((form.Legs - 1) / 2.0), 0))] : [new Point(0, 0)];
         var top = new Point(0, -height);
-        List<Shape> shapes = [.. SymbolComposer.Compose(form, feet, top, new Point(0, -1), ChartNames.Short(cell.Stitch, names.Terminology), style)];
-        if (SymbolComposer.LoopMark(foot, feet[0], top, style) is { } mark) shapes.Add(mark);
-        Once(cell.Stitch, loops, shapes);
+        if (!seen.Add(cell.Stitch.Value + loops)) return;
+        List<Shape> shapes = Drawn(style);
+        KeysDiffer |= !shapes.SequenceEqual(Drawn(style == SymbolStyle.Cyc ? SymbolStyle.Jis : SymbolStyle.Cyc));
+        Add(cell.Stitch, loops, shapes);
+
+        List<Shape> Drawn(SymbolStyle by) =>
+        [
+            .. SymbolComposer.Compose(form, feet, top, new Point(0, -1), ChartNames.Short(cell.Stitch, names.Terminology), by),
+            .. SymbolComposer.LoopMark(foot, feet[0], top, by) is { } mark ? (Shape[])[mark] : [],
+        ];
     }
 
     private void Once(StitchId id, string remark, List<Shape> shapes)
     {
-        if (!seen.Add(id.Value + remark)) return;
+        if (seen.Add(id.Value + remark)) Add(id, remark, shapes);
+    }
+
+    private void Add(StitchId id, string remark, List<Shape> shapes)
+    {
         Terminology other = names.Terminology == Terminology.Us ? Terminology.Uk : Terminology.Us;
         string name = ChartNames.Full(id, names.Terminology);
         string otherName = ChartNames.Full(id, other);

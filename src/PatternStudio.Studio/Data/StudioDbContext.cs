@@ -40,6 +40,8 @@ public abstract class StudioDbContext(DbContextOptions options) : IdentityUserCo
 
     public DbSet<Yarn> Yarns => Set<Yarn>();
 
+    public DbSet<ColourYarn> ColourYarns => Set<ColourYarn>();
+
     public DbSet<StashLot> Lots => Set<StashLot>();
 
     public DbSet<Reservation> Reservations => Set<Reservation>();

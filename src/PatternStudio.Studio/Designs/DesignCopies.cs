@@ -8,7 +8,7 @@ namespace PatternStudio.Studio.Designs;
 /// <summary>Begins a design from another one: a new size or shape of the same stitch.</summary>
 public sealed class DesignCopies(IDbContextFactory<StudioDbContext> contexts, TimeProvider clock)
 {
-    /// <summary>Copies the words as they are now, the swatches with their photos, the yarn and the tags; earlier versions stay where they are. Gives the id.</summary>
+    /// <summary>Copies the words as they are now, the swatches with their photos, the yarns and the tags; earlier versions stay where they are. Gives the id.</summary>
     /// <param name="title">1 to <see cref="Design.TitleLength"/> characters.</param>
     public async Task<Outcome<Guid>> CopyAsync(Caller caller, Guid designId, string title, CancellationToken cancel = default)
     {
@@ -35,6 +35,8 @@ public sealed class DesignCopies(IDbContextFactory<StudioDbContext> contexts, Ti
         context.DesignTags.AddRange(tags.Select(tag => new DesignTag(copy.Id, tag)));
         // A design and its swatch point at each other: the design is stored first.
         await context.SaveChangesAsync(cancel);
+        foreach (ColourYarn colour in await context.ColourYarns.AsNoTracking().Where(it => it.DesignId == from.Id).ToListAsync(cancel))
+            context.ColourYarns.Add(new ColourYarn(copy.Id, colour.Colour, colour.YarnId));
         Guid? gauge = null;
         foreach (Swatch swatch in await context.Swatches.AsNoTracking().Where(it => it.DesignId == from.Id).OrderBy(it => it.Id).ToListAsync(cancel))
         {

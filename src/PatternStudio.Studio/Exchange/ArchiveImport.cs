@@ -87,6 +87,7 @@ public sealed class ArchiveImport(IDbContextFactory<StudioDbContext> contexts, T
             context.Photos.AddRange(it.Photos);
             context.DesignPhotos.AddRange(it.DesignPhotos);
             context.Swatches.AddRange(it.Swatches);
+            context.ColourYarns.AddRange(it.Colours);
             context.Reservations.AddRange(it.Reservations);
             foreach (string tag in it.Tags.Distinct(StringComparer.OrdinalIgnoreCase))
                 context.DesignTags.Add(new DesignTag(it.Design.Id, (await context.TagNamedAsync(caller, tag, now, cancel)).Id));

@@ -67,7 +67,14 @@ internal sealed record ArchivedDesign(
 
     /// <summary>The photo on its card; null for the small chart.</summary>
     public Guid? OnCard { get; init; }
+
+    /// <summary>The yarns of its colours; null in archives from before there were any.</summary>
+    public IReadOnlyList<ArchivedColour>? Colours { get; init; }
 }
+
+/// <summary>The yarn of a colour.</summary>
+/// <param name="Colour">As the pattern names it.</param>
+internal sealed record ArchivedColour(string Colour, Guid Yarn);
 
 /// <summary>A version; its text is in a file of its own.</summary>
 /// <param name="SavedBy">The e-mail address of the account; empty where it was gone.</param>

@@ -102,7 +102,8 @@ internal static class ArchiveReader
         if (design.Swatches.SelectMany(swatch => MaterialRefusals.OfSwatch(swatch.Details)).FirstOrDefault() is { } swatch) return swatch.Message.TrimEnd('.');
         if (design.Gauge is { } gauge && design.Swatches.All(it => it.Id != gauge)) return "its gauge is a swatch that is not there";
         if (PhotoFault(design.Photos ?? [], design.OnCard) is { } photo) return photo;
-        return design.Swatches.Select(it => it.Details.YarnId).Append(design.Yarn).OfType<Guid>().Any(yarn => !yarns.Contains(yarn))
+        if (design.Colours is { } colours && colours.Any(it => it?.Colour is not { Length: > 0 and <= ColourYarn.ColourLength })) return "a colour has no name";
+        return design.Swatches.Select(it => it.Details.YarnId).Append(design.Yarn).OfType<Guid>().Concat((design.Colours ?? []).Select(it => it.Yarn)).Any(yarn => !yarns.Contains(yarn))
             ? "it is made of a yarn that is not there"
             : null;
     }

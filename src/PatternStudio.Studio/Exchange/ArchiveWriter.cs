@@ -68,6 +68,8 @@ public sealed class ArchiveWriter(IDbContextFactory<StudioDbContext> contexts, T
             select tag.Name).ToListAsync(cancel);
         List<ArchivedPhoto> photos = await context.DesignPhotos.Where(it => it.DesignId == id).OrderBy(it => it.Place)
             .Select(it => new ArchivedPhoto(it.PhotoId, it.Caption)).ToListAsync(cancel);
+        List<ArchivedColour> colours = await context.ColourYarns.Where(it => it.DesignId == id).OrderBy(it => it.Colour)
+            .Select(it => new ArchivedColour(it.Colour, it.YarnId)).ToListAsync(cancel);
         var versions = new List<ArchivedVersion>();
         await foreach ((ArchivedVersion version, string text) in VersionsAsync(context, id, cancel))
         {
@@ -78,10 +80,15 @@ public sealed class ArchiveWriter(IDbContextFactory<StudioDbContext> contexts, T
         await PutAsync(zip, folder + ArchiveLayout.Pattern, design.Text, cancel);
         await PutJsonAsync(zip, folder + ArchiveLayout.Design, new ArchivedDesign(
             design.Title, design.State, design.Created, design.Updated, design.Deleted, tags, design.YarnId, design.SwatchId, versions,
-            [.. swatches.Select(swatch => new ArchivedSwatch(swatch.Id, swatch.Details, swatch.PhotoId))], reserved) { Photos = photos, OnCard = design.PhotoId }, cancel);
+            [.. swatches.Select(swatch => new ArchivedSwatch(swatch.Id, swatch.Details, swatch.PhotoId))], reserved)
+            {
+                Photos = photos,
+                OnCard = design.PhotoId,
+                Colours = colours.Count > 0 ? colours : null,
+            }, cancel);
         await PutRowsAsync(zip, folder, context, design, cancel);
         foreach (Guid photo in swatches.Select(swatch => swatch.PhotoId).OfType<Guid>().Concat(photos.Select(it => it.Id))) await PutPhotoAsync(zip, context, photo, cancel);
-        yarns.UnionWith(swatches.Select(swatch => swatch.YarnId).Append(design.YarnId).OfType<Guid>());
+        yarns.UnionWith(swatches.Select(swatch => swatch.YarnId).Append(design.YarnId).OfType<Guid>().Concat(colours.Select(colour => colour.Yarn)));
         lots.UnionWith(reserved.Select(it => it.Lot));
     }
 

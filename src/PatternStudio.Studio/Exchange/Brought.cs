@@ -24,6 +24,8 @@ internal sealed class Brought
 
     public List<DesignPhoto> DesignPhotos { get; } = [];
 
+    public List<ColourYarn> Colours { get; } = [];
+
     public List<Reservation> Reservations { get; } = [];
 
     public IEnumerable<string> Tags => stood.Tags.Select(Wording.Tidy);
@@ -46,6 +48,7 @@ internal sealed class Brought
         design.MakeOf(yarn?.Id, now);
         foreach (ArchivedSwatch swatch in from.Swatches) made.Add(caller, swatch, from.Gauge, read, shelved, now);
         foreach (ArchivedPhoto photo in from.Photos ?? []) made.Add(caller, photo, read, now);
+        made.Colours.AddRange((from.Colours ?? []).DistinctBy(it => it.Colour).Select(it => new ColourYarn(design.Id, it.Colour, shelved.Yarns[it.Yarn].Id)));
         made.Reservations.AddRange(from.Reserved.Where(it => shelved.Lots.ContainsKey(it.Lot) && it.Grams is > 0 and <= 1_000_000)
             .DistinctBy(it => it.Lot).Select(it => new Reservation(design.Id, shelved.Lots[it.Lot], it.Grams)));
         made.Reckon(from, shelved, yarn, now);

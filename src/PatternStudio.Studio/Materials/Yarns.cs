@@ -80,10 +80,11 @@ public sealed class Yarns(IDbContextFactory<StudioDbContext> contexts, TimeProvi
             return Outcome.Done;
         }, cancel);
 
-    /// <summary>Titles of the designs (deleted ones too) that use a yarn, themselves or in a swatch.</summary>
+    /// <summary>Titles of the designs (deleted ones too) that use a yarn: for the whole, for a colour or in a swatch.</summary>
     private static Task<List<string>> UsersAsync(StudioDbContext context, Caller caller, Guid yarnId, CancellationToken cancel) =>
         context.AllDesignsOf(caller)
             .Where(design => design.YarnId == yarnId
+                || context.ColourYarns.Any(colour => colour.DesignId == design.Id && colour.YarnId == yarnId)
                 || context.Swatches.Any(swatch => swatch.DesignId == design.Id && swatch.YarnId == yarnId))
             .OrderBy(design => design.TitleKey)
             .Select(design => design.Deleted == null ? design.Title : design.Title + " (deleted)")

@@ -55,9 +55,10 @@ public sealed class ChartStyleTests
     [Fact]
     public void A_chart_in_colour_has_the_yarns_colours_and_a_letter_in_each_stitch()
     {
-        var style = new ChartStyle { InColour = true, YarnColours = new Dictionary<string, string> { ["B"] = "#112233" } };
+        var style = new ChartStyle { InColour = true, YarnColours = [new("B", "#112233", "Tideline Cotton, slate"), new("A", "", "Tideline Cotton")] };
         Drawing drawing = Chart.Draw(PatternCheck.Check(Stripes), 0, style);
-        Assert.Equal(["A", "B"], drawing.Colours.Select(colour => colour.Letter));
+        Assert.Equal([("A", "Tideline Cotton"), ("B", "Tideline Cotton, slate")], drawing.Colours.Select(colour => (colour.Letter, colour.Yarn)));
+        Assert.Matches("^#[0-9a-f]{6}$", drawing.Colours[0].Hex);
         Symbol[] third = [.. drawing.Rows[3].Symbols];
         Assert.All(third, symbol => Assert.Equal("#112233", symbol.Shapes.OfType<Patch>().Single().Hex));
         Assert.All(third, symbol => Assert.Equal(("B", "#ffffff"), (symbol.Shapes.OfType<Words>().Single().Text, symbol.Shapes.OfType<Words>().Single().Ink)));
@@ -70,6 +71,8 @@ public sealed class ChartStyleTests
         CheckedPattern pattern = Fabrics.Straight("sc", 2, 1).Pattern();
         Assert.True(IsUpright(Chart.Draw(pattern)));
         Assert.False(IsUpright(Chart.Draw(pattern, 0, new ChartStyle { Symbols = SymbolStyle.Jis })));
+        Assert.True(Chart.Draw(pattern).KeysDiffer);
+        Assert.False(Chart.Draw(Fabrics.Straight("dc", 2, 1).Pattern()).KeysDiffer);
 
         static bool IsUpright(Drawing drawing) => drawing.Key[1].Shapes.OfType<Line>().Any(line => Math.Abs(line.From.X - line.To.X) < 1e-9);
     }

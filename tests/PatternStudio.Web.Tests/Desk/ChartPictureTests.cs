@@ -52,6 +52,20 @@ public sealed class ChartPictureTests : PageTest
         Assert.Equal(several, ChartFacts.Of(PatternCheck.Check(text).Sizes[0].Fabric).HasColours);
 
     [Fact]
+    public void A_chart_in_colours_has_those_of_the_yarns_and_is_drawn_anew_with_others()
+    {
+        const string Stripes = "With A, ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across. (20 sc)\nRow 2: With B, ch 1, turn, sc in each sc across. (20 sc)\n";
+        ChartWish plain = Wish(Stripes, new ChartChoice { InColour = true }), dyed = plain with { Yarns = [new("B", "#5d6f3a", "Wrackline Cotton, Kelp")] };
+
+        Drawing drawing = ChartPicture.Draw(dyed).Drawing!;
+
+        Assert.Equal("#5d6f3a", drawing.Colours[1].Hex);
+        Assert.Contains("B: Wrackline Cotton, Kelp", string.Join(' ', Render<ChartKey>(with => with.Add(it => it.Drawing, drawing)).FindAll("li").Select(line => line.Reads())), StringComparison.Ordinal);
+        Assert.False(dyed.SameAs(plain));
+        Assert.True((dyed with { Choice = new() }).SameAs(plain with { Choice = new() }));
+    }
+
+    [Fact]
     public void The_key_stands_in_words_beside_its_symbols()
     {
         IRenderedComponent<ChartKey> key = Render<ChartKey>(with => with.Add(it => it.Drawing, ChartPicture.Draw(Wish("US terms\n" + Cloth)).Drawing!));

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Charting;
+using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Web.Features.Desk;
 
@@ -25,9 +26,10 @@ public sealed record ChartChoice
     public int? Piece { get; init; }
 
     /// <summary>The same as the engine asks for it.</summary>
-    public ChartStyle ToStyle(string title) => new()
+    /// <param name="yarns">The yarns of the pattern's colours.</param>
+    public ChartStyle ToStyle(string title, EquatableArray<YarnColour> yarns = default) => new()
     {
         MostCells = MostSymbols, AllRows = true, Symbols = Symbols, LeftHanded = LeftHanded, RepeatOnly = RepeatOnly, InColour = InColour, Piece = Piece,
-        Title = title.Length == 0 ? null : title, TellsFlatness = false,
+        Title = title.Length == 0 ? null : title, TellsFlatness = false, YarnColours = yarns,
     };
 }

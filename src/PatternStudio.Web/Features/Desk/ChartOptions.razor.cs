@@ -14,5 +14,9 @@ public sealed partial class ChartOptions
     [Parameter]
     public ChartFacts Facts { get; set; } = ChartFacts.None;
 
+    /// <summary>True where the published keys draw this chart in different ways.</summary>
+    [Parameter]
+    public bool KeysDiffer { get; set; } = true;
+
     private Task ChangeAsync(ChartChoice chosen) => ChoiceChanged.InvokeAsync(chosen);
 }

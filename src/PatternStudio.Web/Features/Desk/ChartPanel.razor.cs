@@ -44,6 +44,10 @@ public sealed partial class ChartPanel : IAsyncDisposable
     [Parameter]
     public Measured<RowSchedule>? Schedule { get; set; }
 
+    /// <summary>The yarns of the pattern's colours.</summary>
+    [Parameter]
+    public EquatableArray<YarnColour> Yarns { get; set; } = [];
+
     /// <summary>The design's title, to name the picture by.</summary>
     [Parameter]
     public string Title { get; set; } = "";
@@ -63,6 +67,9 @@ public sealed partial class ChartPanel : IAsyncDisposable
     private ILogger<ChartPanel> Log { get; set; } = null!;
 
     private Drawing? Drawing => picture?.Wish.Choice.Outline == choice.Outline ? picture.Drawing : null;
+
+    /// <summary>The choice of symbols is offered where it makes a difference, and where it was made.</summary>
+    private bool KeysDiffer => choice.Symbols != default || picture?.Drawing?.KeysDiffer == true;
 
     private bool HasOptions => !choice.Outline || facts.Pieces.Count > 1;
 
@@ -123,7 +130,7 @@ public sealed partial class ChartPanel : IAsyncDisposable
     private async Task AskAsync()
     {
         if (Pattern is null || Size >= Pattern.Sizes.Count) return;
-        var wish = new ChartWish(Pattern, Size, Schedule, Title, choice);
+        var wish = new ChartWish(Pattern, Size, Schedule, Title, choice) { Yarns = Yarns };
         if (wish.SameAs(waiting ?? picture?.Wish)) return;
         waiting = wish;
         if (busy) return;

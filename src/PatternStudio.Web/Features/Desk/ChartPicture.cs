@@ -1,6 +1,7 @@
 using PatternStudio.Craft.Charting;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
+using PatternStudio.Craft.Text;
 using PatternStudio.Craft.Working;
 using PatternStudio.Publishing.Scenes;
 
@@ -12,9 +13,12 @@ namespace PatternStudio.Web.Features.Desk;
 /// <param name="Schedule">The measures of that size; null where nothing was measured yet.</param>
 public sealed record ChartWish(CheckedPattern Pattern, int Size, Measured<RowSchedule>? Schedule, string Title, ChartChoice Choice)
 {
+    /// <summary>The yarns of the pattern's colours.</summary>
+    public EquatableArray<YarnColour> Yarns { get; init; } = [];
+
     /// <summary>True where the other wish gives the same picture.</summary>
     public bool SameAs(ChartWish? other) =>
-        other is not null && (Size, Title, Choice) == (other.Size, other.Title, other.Choice)
+        other is not null && (Size, Title, Choice) == (other.Size, other.Title, other.Choice) && (!Choice.InColour || Yarns == other.Yarns)
         && (ReferenceEquals(Pattern, other.Pattern) || (!Choice.Outline && Pattern.Pattern.Source.Content == other.Pattern.Pattern.Source.Content));
 }
 
@@ -30,7 +34,7 @@ public sealed record ChartPicture(ChartWish Wish, Drawing? Drawing, byte[] Scene
         if (wish.Choice.Outline) return Outline(wish);
         Fabric fabric = wish.Pattern.Sizes[wish.Size].Fabric;
         if (fabric.Pieces.All(piece => piece.Rows.IsEmpty)) return new ChartPicture(wish, null, [], "");
-        Drawing drawing = Chart.Draw(wish.Pattern, wish.Size, wish.Choice.ToStyle(wish.Title));
+        Drawing drawing = Chart.Draw(wish.Pattern, wish.Size, wish.Choice.ToStyle(wish.Title, wish.Yarns));
         return new ChartPicture(wish, drawing, ScenePainter.Paint(drawing, fabric), "");
     }
 

@@ -101,6 +101,7 @@ public sealed partial class DeskPage
 
     private async Task RefreshAsync()
     {
+        colourYarns = await ColourYarns.OfAsync(caller, Id);
         (swatches, yarns, lots) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller), await Stash.ListAsync(caller));
         await ComputeAsync();
     }

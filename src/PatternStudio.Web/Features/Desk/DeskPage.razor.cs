@@ -86,6 +86,7 @@ public sealed partial class DeskPage : IAsyncDisposable
         if (opened is null) return;
         (swatches, yarns, lots) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller), await Stash.ListAsync(caller));
         photos = await Photos.ListAsync(caller, Id);
+        colourYarns = await ColourYarns.OfAsync(caller, Id);
         kept = await Drafts.ListAsync(caller, Id);
         TakeSaved(opened.Text.ReplaceLineEndings("\n"), opened.Version, opened.Updated);
         text = savedText;

@@ -428,6 +428,25 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.ToTable("Drafts", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Materials.ColourYarn", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Colour")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.Property<Guid>("YarnId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("DesignId", "Colour");
+
+                    b.HasIndex("YarnId");
+
+                    b.ToTable("ColourYarns", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Materials.Photo", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1162,6 +1181,21 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                         .WithMany()
                         .HasForeignKey("DesignId")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Materials.ColourYarn", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Materials.Yarn", null)
+                        .WithMany()
+                        .HasForeignKey("YarnId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 

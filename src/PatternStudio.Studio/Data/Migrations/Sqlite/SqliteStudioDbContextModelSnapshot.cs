@@ -421,6 +421,25 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.ToTable("Drafts", (string)null);
                 });
 
+            modelBuilder.Entity("PatternStudio.Studio.Materials.ColourYarn", b =>
+                {
+                    b.Property<Guid>("DesignId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Colour")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("YarnId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("DesignId", "Colour");
+
+                    b.HasIndex("YarnId");
+
+                    b.ToTable("ColourYarns", (string)null);
+                });
+
             modelBuilder.Entity("PatternStudio.Studio.Materials.Photo", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1155,6 +1174,21 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("DesignId")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Materials.ColourYarn", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Designs.Design", null)
+                        .WithMany()
+                        .HasForeignKey("DesignId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("PatternStudio.Studio.Materials.Yarn", null)
+                        .WithMany()
+                        .HasForeignKey("YarnId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 
