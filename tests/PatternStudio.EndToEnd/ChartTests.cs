@@ -11,6 +11,9 @@ public sealed class ChartTests(OpenStudio studio) : IClassFixture<OpenStudio>
     private const string Cloth =
         "Quay cloth\nUS terms\n\nCh 20.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (19 sc)\nRow 2: Ch 1, sc in first sc, *dc in next sc, sc in next sc; rep from * across, turn. (19 sts)\nRow 3: Ch 1, sc in each st across, turn. (19 sc)\nRows 4-11: Rep Rows 2 and 3.\nFasten off.";
 
+    private const string Stripes =
+        "Quay stripes\nUS terms\n\nWith A, ch 21.\nRow 1: Sc in 2nd ch from hook and in each ch across. (20 sc)\nRow 2: With B, ch 1, turn, sc in each sc across. (20 sc)\nRow 3: With A, ch 1, turn, sc in each sc across. (20 sc)\nRows 4-9: Rep Rows 2 and 3.\nFasten off.";
+
     private static string Blanket(int stitches, int rows) =>
         $"US terms\n\nCh {stitches + 1}.\nRow 1: Sc in 2nd ch from hook and in each ch across. ({stitches} sc)\nRow 2: Ch 1, turn, sc in each sc across. ({stitches} sc)\nRows 3-{rows}: Rep Row 2. ({stitches} sc)\n";
 
@@ -111,6 +114,55 @@ public sealed class ChartTests(OpenStudio studio) : IClassFixture<OpenStudio>
     }
 
     [Fact]
+    public async Task Two_fingers_bring_the_stitches_nearer_and_leave_the_page_as_it_is()
+    {
+        IPage page = await OpenAsync("Quay blanket on a phone", Blanket(200, 60), phone: true);
+        await Expect(Frame(page)).ToHaveAttributeAsync("data-level", "far");
+        LocatorBoundingBoxResult box = (await Frame(page).BoundingBoxAsync())!;
+        ICDPSession fingers = await page.Context.NewCDPSessionAsync(page);
+        for (int times = 0; times < 3; times++)
+        {
+            await TouchAsync("touchStart", 10);
+            for (int apart = 20; apart <= 140; apart += 10) await TouchAsync("touchMove", apart);
+            await fingers.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = "touchEnd", ["touchPoints"] = Array.Empty<object>() });
+        }
+
+        await Expect(Frame(page)).ToHaveAttributeAsync("data-level", "near");
+        Assert.Equal(1, await page.EvaluateAsync<double>("visualViewport.scale"));
+
+        Task TouchAsync(string type, int apart) => fingers.SendAsync("Input.dispatchTouchEvent", new()
+        {
+            ["type"] = type,
+            ["touchPoints"] = new[] { Finger(0, -apart), Finger(1, apart) },
+        });
+
+        object Finger(int id, int aside) => new { id, x = box.X + (box.Width / 2) + aside, y = box.Y + (box.Height / 2) };
+    }
+
+    [Fact]
+    public async Task Colours_are_those_of_the_yarns_that_the_designer_chose()
+    {
+        IPage page = await OpenAsync("Quay stripes", Stripes);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Options" }).ClickAsync();
+        await page.GetByLabel("In colours").CheckAsync();
+        ILocator second = page.Locator(".key-colour").Nth(1);
+        await Expect(second).ToHaveTextAsync("B");
+        string ours = (await second.GetAttributeAsync("style"))!;
+
+        await page.GetByRole(AriaRole.Tab, new() { Name = "Swatch & yarn" }).ClickAsync();
+        await page.GetByLabel("B", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Index = 1 });
+        var look = new Look(page, "1440-light");
+        await look.AtAsync("desk-colours");
+        await page.GetByRole(AriaRole.Tab, new() { Name = "Chart", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Options" }).ClickAsync();
+        await page.GetByLabel("In colours").CheckAsync();
+        await Expect(page.Locator(".chart-key")).ToContainTextAsync("B: ");
+        Assert.NotEqual(ours, await second.GetAttributeAsync("style"));
+        await look.AtAsync("chart-colours");
+        Assert.Empty(look.Faults);
+    }
+
+    [Fact]
     public async Task The_chart_is_taken_along_in_three_forms()
     {
         IPage page = await OpenAsync("Quay cloth to take", Cloth);
@@ -132,9 +184,9 @@ public sealed class ChartTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await Expect(page.Locator(".chart-print svg")).ToHaveCountAsync(0);
     }
 
-    private async Task<IPage> OpenAsync(string title, string words)
+    private async Task<IPage> OpenAsync(string title, string words, bool phone = false)
     {
-        IPage page = await studio.EnterAsync();
+        IPage page = phone ? await studio.EnterAsync(390, 844) : await studio.EnterAsync();
         await page.BeginDesignAsync(title, words);
         await page.GetByRole(AriaRole.Tab, new() { Name = "Chart", Exact = true }).ClickAsync();
         await Expect(Frame(page)).ToHaveAttributeAsync("data-level", new System.Text.RegularExpressions.Regex("near|far"));

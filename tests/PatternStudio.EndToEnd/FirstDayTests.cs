@@ -89,7 +89,7 @@ public sealed class FirstDayTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await jo.OvertypeAsync("Fasten off.", "Fasten off. Block.");
         await jo.Keyboard.PressAsync("Control+s");
         await jo.SeesSavedAsync(2);
-        await Expect(mira.GetByText($"{FurnishedStudio.Email} saved version 2")).ToBeVisibleAsync();
+        await Expect(mira.GetByText($"{OpenStudio.Email} saved version 2")).ToBeVisibleAsync();
         await mira.SeesWordsAsync(Cloth + " Weave in.");
         await mira.Keyboard.PressAsync("Control+s");
 
@@ -143,7 +143,7 @@ public sealed class FirstDayTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.GotoAsync(new Uri(studio.Address, "designs").ToString());
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Sign in" })).ToBeVisibleAsync();
 
-        await page.GetByLabel("Your e-mail address").FillAsync(FurnishedStudio.Email);
+        await page.GetByLabel("Your e-mail address").FillAsync(OpenStudio.Email);
         await page.GetByLabel("Password").FillAsync("not the password");
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Alert).Filter(new() { HasText = "The e-mail address or the password is not right." })).ToBeVisibleAsync();

@@ -10,8 +10,6 @@ namespace PatternStudio.EndToEnd;
 /// </summary>
 public sealed class FurnishedStudio : IAsyncLifetime
 {
-    public const string Email = "mira@example.org";
-    public const string Password = "a hook, a yarn, a chair";
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("furnished-");
 
     /// <summary>One browser for all; every window of it begins with nothing remembered.</summary>
@@ -28,10 +26,7 @@ public sealed class FurnishedStudio : IAsyncLifetime
         IBrowserContext window = await Browser.OpenAsync();
         IPage page = await window.NewPageAsync();
         await page.GotoAsync(program.Address.ToString());
-        await page.GetByLabel("Name of your studio").FillAsync("Alder & Skein");
-        await page.GetByLabel("Your e-mail address").FillAsync(Email);
-        await page.GetByLabel("Password").FillAsync(Password);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Open the studio" }).ClickAsync();
+        await OpenStudio.SetUpAsync(page);
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Designs", Exact = true })).ToBeVisibleAsync();
         SignedIn = await window.StorageStateAsync();
         await window.CloseAsync();

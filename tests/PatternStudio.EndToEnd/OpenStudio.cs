@@ -5,6 +5,8 @@ namespace PatternStudio.EndToEnd;
 /// <summary>A furnished studio of its own for the tests of a class, and a browser to look at it.</summary>
 public sealed class OpenStudio(FurnishedStudio furnished) : IAsyncLifetime
 {
+    public const string Email = "mira@example.org";
+    public const string Password = "a hook, a yarn, a chair";
     private StudioProgram? program;
 
     public Uri Address => program!.Address;
@@ -42,10 +44,18 @@ public sealed class OpenStudio(FurnishedStudio furnished) : IAsyncLifetime
         return page;
     }
 
+    public static async Task SetUpAsync(IPage page)
+    {
+        await page.GetByLabel("Name of your studio").FillAsync("Alder & Skein");
+        await page.GetByLabel("Your e-mail address").FillAsync(Email);
+        await page.GetByLabel("Password").FillAsync(Password);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open the studio" }).ClickAsync();
+    }
+
     public static async Task SignInAsync(IPage page)
     {
-        await page.GetByLabel("Your e-mail address").FillAsync(FurnishedStudio.Email);
-        await page.GetByLabel("Password").FillAsync(FurnishedStudio.Password);
+        await page.GetByLabel("Your e-mail address").FillAsync(Email);
+        await page.GetByLabel("Password").FillAsync(Password);
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
     }
 }

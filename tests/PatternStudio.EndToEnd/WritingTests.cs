@@ -129,7 +129,7 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
 
         await mira.SeesWordsAsync(Mat.Replace("Jetty mat\n", "Jetty mat, round\n", StringComparison.Ordinal));
         await mira.SeesSavedAsync(2);
-        await Expect(mira.GetByText($"{FurnishedStudio.Email} has saved version 2")).ToBeVisibleAsync();
+        await Expect(mira.GetByText($"{OpenStudio.Email} has saved version 2")).ToBeVisibleAsync();
     }
 
     [Fact]
