@@ -50,6 +50,7 @@ public static class AddStudioExtensions
         services.AddSingleton<ShareLinks>();
         services.AddSingleton<VersionTexts>();
         services.AddSingleton<TestersDoor>();
+        services.AddSingleton<WritersTurn>();
         services.AddSingleton<TesterReports>();
         services.AddSingleton<RemarkAnswers>();
         services.AddSingleton<RoundStatistics>();

@@ -31,7 +31,7 @@ public sealed record SentRemark(RemarkDetails Details, PreparedPhoto? Photo);
 public sealed record ArrivedReport(Guid Id, string? OwnToken);
 
 /// <summary>Takes reports from testers. A report can be added to until the round ends.</summary>
-public sealed class TesterReports(IDbContextFactory<StudioDbContext> contexts, TimeProvider clock)
+public sealed class TesterReports(IDbContextFactory<StudioDbContext> contexts, WritersTurn turn, TimeProvider clock)
 {
     /// <summary>Keeps a report with its remarks and photos, all or nothing.</summary>
     /// <returns>Messages name fields of <see cref="ReportDetails"/>, 'name', or 'Remarks[2].Text' for the remark with index 2.</returns>
@@ -53,6 +53,7 @@ public sealed class TesterReports(IDbContextFactory<StudioDbContext> contexts, T
         Tester tester = link.TesterId is { } known ? await context.Testers.FirstAsync(it => it.Id == known, cancel) : new Tester(Guid.CreateVersion7(now), round.Id, sent.Name, null, now);
         TesterReport? report = sent.AddsTo is { } old ? await context.Reports.FirstOrDefaultAsync(it => it.Id == old && it.TesterId == tester.Id, cancel) : null;
         Guid studio = await context.Designs.Where(design => design.Id == round.DesignId).Select(design => design.StudioId).FirstAsync(cancel);
+        using IDisposable mine = await turn.WaitAsync(cancel);
         await using var transaction = await context.Database.BeginTransactionAsync(cancel);
         if (report is null && !await CountAsync(context, link, cancel)) return Outcome.Refused(RoundRefusals.AllSent);
         if (link.TesterId is null) context.Testers.Add(tester);

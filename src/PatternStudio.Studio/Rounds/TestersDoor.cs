@@ -31,6 +31,21 @@ public sealed record VersionBefore(int Number, string Text);
 /// <summary>Opens links. A token that is wrong, taken back, too old, or of a round that is over or a design that was deleted is one and the same: nothing.</summary>
 public sealed class TestersDoor(IDbContextFactory<StudioDbContext> contexts, VersionTexts texts, TimeProvider clock)
 {
+    /// <summary>
+    /// Made ready once: finding again what the store is to be asked takes longer than the asking. Not static, since it belongs to this program's store.
+    /// </summary>
+    private readonly Func<StudioDbContext, byte[], DateTimeOffset, CancellationToken, Task<Door?>> look = EF.CompileAsyncQuery(
+        (StudioDbContext context, byte[] hash, DateTimeOffset now, CancellationToken cancel) => (
+            from link in context.Links.AsNoTracking()
+            where link.TokenHash == hash && link.Revoked == null && link.Expires > now
+            join round in context.Rounds.AsNoTracking() on link.RoundId equals round.Id
+            join design in context.Designs on round.DesignId equals design.Id
+            join studio in context.Studios on design.StudioId equals studio.Id
+            where round.Ended == null && design.Deleted == null
+            select new Door(
+                link, round, design.Title, studio.Name, context.Testers.AsNoTracking().FirstOrDefault(tester => tester.Id == link.TesterId),
+                context.Reports.Any(report => report.TesterId == link.TesterId))).FirstOrDefault());
+
     /// <summary>What a token opens; null for nothing. Every refusal costs the same: one hash, one look into the store.</summary>
     public async Task<OpenLink?> OpenAsync(string token, CancellationToken cancel = default)
     {
@@ -47,19 +62,9 @@ public sealed class TestersDoor(IDbContextFactory<StudioDbContext> contexts, Ver
     }
 
     /// <summary>All that a link leads to and that may change, in one look.</summary>
-    private static async Task<Door?> FindAsync(StudioDbContext context, string token, DateTimeOffset now, CancellationToken cancel)
+    private async Task<Door?> FindAsync(StudioDbContext context, string token, DateTimeOffset now, CancellationToken cancel)
     {
-        byte[] hash = LinkToken.Hash(token);
-        Door? found = await (
-            from link in context.Links.AsNoTracking()
-            where link.TokenHash == hash && link.Revoked == null && link.Expires > now
-            join round in context.Rounds.AsNoTracking() on link.RoundId equals round.Id
-            join design in context.Designs on round.DesignId equals design.Id
-            join studio in context.Studios on design.StudioId equals studio.Id
-            where round.Ended == null && design.Deleted == null
-            select new Door(
-                link, round, design.Title, studio.Name, context.Testers.AsNoTracking().FirstOrDefault(tester => tester.Id == link.TesterId),
-                context.Reports.Any(report => report.TesterId == link.TesterId))).FirstOrDefaultAsync(cancel);
+        Door? found = await look(context, LinkToken.Hash(token), now, cancel);
         return found is not null && TestRounds.IsOpen(found.Round, now) ? found : null;
     }
 

@@ -21,6 +21,8 @@ internal static class TesterPages
     public static void AddTesterPages(this IServiceCollection services)
     {
         services.AddSingleton<SheetShelf>();
+        services.AddSingleton<KeptPages>();
+        services.AddSingleton<SheetPages>();
         services.AddSingleton<ReportForm>();
         services.AddSingleton<FormPages>();
         services.AddTesterLimits();
@@ -52,21 +54,8 @@ internal static class TesterPages
         headers["X-Robots-Tag"] = "noindex, nofollow, noarchive";
     }
 
-    private static async Task<IResult> ShowSheetAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
-    {
-        if (await door.OpenAsync(token, http.RequestAborted) is not { } link) return Closed();
-        SheetChoices choices = SheetChoices.From(http.Request.Query);
-        Sheet sheet = shelf.Sheet(link.Text, choices.Terms, choices.Size ?? link.Tester?.Size ?? 0);
-        return new RazorComponentResult<SheetPage>(new Dictionary<string, object?>
-        {
-            [nameof(SheetPage.Token)] = token,
-            [nameof(SheetPage.Link)] = link,
-            [nameof(SheetPage.Sheet)] = sheet,
-            [nameof(SheetPage.Choices)] = choices,
-            [nameof(SheetPage.Changes)] = link.Before is { } before ? RowChanges.Between(shelf.Sheet(before.Text, choices.Terms, sheet.Size), sheet) : Array.Empty<RowChange>(),
-            [nameof(SheetPage.Cautions)] = shelf.Cautions(link.Title, link.Text),
-        });
-    }
+    private static async Task<IResult> ShowSheetAsync(string token, HttpContext http, TestersDoor door, SheetPages pages) =>
+        await door.OpenAsync(token, http.RequestAborted) is { } link ? await pages.ShowAsync(token, link, SheetChoices.From(http.Request.Query)) : Closed();
 
     private static async Task<IResult> ShowChartAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
     {
@@ -129,7 +118,7 @@ internal static class TesterPages
             [nameof(ThanksPage.Token)] = token,
             [nameof(ThanksPage.Link)] = link,
             [nameof(ThanksPage.Report)] = report,
-            [nameof(ThanksPage.Telling)] = GaugeTelling.Of(shelf.Pattern(link.Text, null), report.Details),
+            [nameof(ThanksPage.Telling)] = shelf.Telling(link.Text, report.Details),
             [nameof(ThanksPage.Choices)] = SheetChoices.From(http.Request.Query),
         });
     }
