@@ -51,6 +51,7 @@ public static class AddStudioExtensions
         services.AddSingleton<VersionTexts>();
         services.AddSingleton<TestersDoor>();
         services.AddSingleton<WritersTurn>();
+        services.AddSingleton<Openings>();
         services.AddSingleton<TesterReports>();
         services.AddSingleton<RemarkAnswers>();
         services.AddSingleton<RoundStatistics>();

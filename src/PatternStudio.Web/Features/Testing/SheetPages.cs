@@ -10,7 +10,7 @@ internal sealed class SheetPages(SheetShelf shelf, KeptPages pages)
     {
         SheetChoices chosen = choices with { Size = choices.Size ?? link.Tester?.Size };
         KeptPage page = await pages.OfAsync<SheetPage>(
-            new Shown(link.RoundId, link.Title, link.Studio, link.Text, link.Before, link.Plan.Ends, link.Plan.Note, link.Plan.ShowsChart, choices, chosen.Size, Own(link)),
+            new Shown(link.RoundId, link.Title, link.Studio, link.Text, link.Before, string.Join(',', link.Versions), link.Plan.Ends, link.Plan.Note, link.Plan.ShowsChart, choices, chosen.Size, Own(link)),
             () => Parameters(link, choices, shelf.Sheet(link.Text, choices.Terms, chosen.Size ?? 0)));
         // Whoever opened the door has a token as it was made: letters, digits, '-' and '_'.
         return page.For(token);
@@ -34,5 +34,5 @@ internal sealed class SheetPages(SheetShelf shelf, KeptPages pages)
 
     /// <summary>All that the page shows; equal where the pages are.</summary>
     private sealed record Shown(
-        Guid Round, string Title, string Studio, string Text, VersionBefore? Before, DateOnly Ends, string Note, bool ShowsChart, SheetChoices Choices, int? Size, string Own);
+        Guid Round, string Title, string Studio, string Text, VersionBefore? Before, string Versions, DateOnly Ends, string Note, bool ShowsChart, SheetChoices Choices, int? Size, string Own);
 }

@@ -54,28 +54,36 @@ internal static class TesterPages
         headers["X-Robots-Tag"] = "noindex, nofollow, noarchive";
     }
 
-    private static async Task<IResult> ShowSheetAsync(string token, HttpContext http, TestersDoor door, SheetPages pages) =>
-        await door.OpenAsync(token, http.RequestAborted) is { } link ? await pages.ShowAsync(token, link, SheetChoices.From(http.Request.Query)) : Closed();
+    private static async Task<IResult> ShowSheetAsync(string token, HttpContext http, TestersDoor door, SheetPages pages)
+    {
+        if (await OpenAsync(token, http, door) is not { } link) return Closed();
+        SheetChoices choices = SheetChoices.Read(http.Request.Query);
+        if (link.Tester is null || choices.From is not null) BeganCookie.Keep(http, token, link.BeganWith);
+        return await pages.ShowAsync(token, link, choices);
+    }
+
+    private static Task<OpenLink?> OpenAsync(string token, HttpContext http, TestersDoor door) =>
+        door.OpenAsync(token, SheetChoices.Read(http.Request.Query).From ?? BeganCookie.Of(http), http.RequestAborted);
 
     private static async Task<IResult> ShowChartAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
     {
-        if (await door.OpenAsync(token, http.RequestAborted) is not { Plan.ShowsChart: true } link) return Closed();
-        SheetChoices choices = SheetChoices.From(http.Request.Query);
+        if (await OpenAsync(token, http, door) is not { Plan.ShowsChart: true } link) return Closed();
+        SheetChoices choices = SheetChoices.Read(http.Request.Query);
         http.Response.Headers.ContentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox; frame-ancestors 'none'";
         return TypedResults.Content(shelf.Chart(link.Text, choices.Terms, choices.Size ?? link.Tester?.Size ?? 0), "image/svg+xml");
     }
 
     private static async Task<IResult> ShowFormAsync(string token, HttpContext http, TestersDoor door, FormPages pages)
     {
-        if (await door.OpenAsync(token, http.RequestAborted) is not { } link) return Closed();
+        if (await OpenAsync(token, http, door) is not { } link) return Closed();
         KeptReport? before = Guid.TryParse(http.Request.Query["add"], out Guid report) ? link.Reports.FirstOrDefault(it => it.Id == report) : null;
-        int size = SheetChoices.From(http.Request.Query).Size ?? link.Tester?.Size ?? 0;
-        return pages.Show(http, token, link, before is null ? ReportInput.Empty(size) : ReportInput.From(before), []);
+        int? size = SheetChoices.Read(http.Request.Query).Size ?? link.Tester?.Size;
+        return pages.Show(http, token, link, before is null ? ReportInput.Empty(size, link.BeganWith) : ReportInput.From(before), []);
     }
 
     private static async Task<IResult> TakeReportAsync(string token, HttpContext http, TestersDoor door, TesterReports reports, ReportForm form, FormPages pages, IAntiforgery antiforgery)
     {
-        if (await door.OpenAsync(token, http.RequestAborted) is not { } link) return Closed();
+        if (await OpenAsync(token, http, door) is not { } link) return Closed();
         IFormCollection posted = await http.Request.ReadFormAsync(new() { ValueLengthLimit = LongestField, MultipartBodyLengthLimit = LargestForm }, http.RequestAborted);
         PostedReport read = await form.ReadAsync(posted, (link.Plan.Asked & AskedFor.Photos) != 0, http.RequestAborted);
         if (!await antiforgery.IsRequestValidAsync(http))
@@ -111,7 +119,7 @@ internal static class TesterPages
 
     private static async Task<IResult> ShowThanksAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
     {
-        if (await door.OpenAsync(token, http.RequestAborted) is not { } link
+        if (await OpenAsync(token, http, door) is not { } link
             || !Guid.TryParse(http.Request.Query["report"], out Guid id) || link.Reports.FirstOrDefault(it => it.Id == id) is not { } report) return Closed();
         return new RazorComponentResult<ThanksPage>(new Dictionary<string, object?>
         {
@@ -119,7 +127,7 @@ internal static class TesterPages
             [nameof(ThanksPage.Link)] = link,
             [nameof(ThanksPage.Report)] = report,
             [nameof(ThanksPage.Telling)] = shelf.Telling(link.Text, report.Details),
-            [nameof(ThanksPage.Choices)] = SheetChoices.From(http.Request.Query),
+            [nameof(ThanksPage.Choices)] = SheetChoices.Read(http.Request.Query),
         });
     }
 

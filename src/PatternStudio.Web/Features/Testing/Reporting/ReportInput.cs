@@ -21,6 +21,9 @@ public sealed record ReportInput(IReadOnlyDictionary<string, string> Fields, IRe
     /// <summary>Remarks that the form has room for at once; more are added by sending it again.</summary>
     public const int RemarkPlaces = 4;
 
+    /// <summary>No size: none was chosen yet, or what came is none. The studio says so, since it knows which there are.</summary>
+    private const int NoSize = -1;
+
     public static readonly IReadOnlyList<string> Names =
     [
         "Name", nameof(ReportDetails.Size), nameof(ReportDetails.Stitches), nameof(ReportDetails.Rows), nameof(ReportDetails.OverCm), nameof(ReportDetails.StitchesBefore),
@@ -39,8 +42,13 @@ public sealed record ReportInput(IReadOnlyDictionary<string, string> Fields, IRe
     public string this[string name] => Fields.TryGetValue(name, out string? typed) ? typed : "";
 
     /// <summary>A form to begin with.</summary>
-    public static ReportInput Empty(int size) => new(
-        new Dictionary<string, string> { [nameof(ReportDetails.Size)] = size.ToString(CultureInfo.InvariantCulture), [nameof(ReportDetails.OverCm)] = "10 cm" }, NoRemarks);
+    /// <param name="size">0-based; null where she has yet to choose.</param>
+    /// <param name="version">The version that she began with.</param>
+    public static ReportInput Empty(int? size, int version) => new(
+        new Dictionary<string, string> { [nameof(ReportDetails.Size)] = size?.ToString(CultureInfo.InvariantCulture) ?? "", [nameof(ReportDetails.OverCm)] = "10 cm" }, NoRemarks)
+        {
+            Version = version,
+        };
 
     /// <summary>A form that shows what was sent before.</summary>
     public static ReportInput From(KeptReport report)
@@ -70,7 +78,7 @@ public sealed record ReportInput(IReadOnlyDictionary<string, string> Fields, IRe
     public ReportDetails Read(TypedForm form)
     {
         ArgumentNullException.ThrowIfNull(form);
-        int size = int.TryParse(this[nameof(ReportDetails.Size)], NumberStyles.None, CultureInfo.InvariantCulture, out int chosen) ? chosen : 0;
+        int size = int.TryParse(this[nameof(ReportDetails.Size)], NumberStyles.None, CultureInfo.InvariantCulture, out int chosen) ? chosen : NoSize;
         var read = new ReportDetails(size)
         {
             Stitches = Number(nameof(ReportDetails.Stitches), Typed.Count),
