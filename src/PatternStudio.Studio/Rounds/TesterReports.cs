@@ -56,6 +56,7 @@ public sealed class TesterReports(IDbContextFactory<StudioDbContext> contexts, T
         IReadOnlyList<string> sizes = await texts.SizesAsync(context, round.DesignId, version, cancel);
         if (sent.Details.Size < 0 || sent.Details.Size >= sizes.Count) return Outcome.Refused(RoundRefusals.NoSize(version, sizes));
         using IDisposable mine = await turn.WaitAsync(cancel);
+        context.Database.AutoSavepointsEnabled = false; // all or nothing: there is nothing to go back to but the beginning
         await using var transaction = await context.Database.BeginTransactionAsync(cancel);
         if (report is null && !await CountAsync(context, link, cancel)) return Outcome.Refused(RoundRefusals.AllSent);
         if (link.TesterId is null) context.Testers.Add(tester);

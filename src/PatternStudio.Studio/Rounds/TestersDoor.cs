@@ -47,14 +47,26 @@ public sealed class TestersDoor(IDbContextFactory<StudioDbContext> contexts, Ver
             join round in context.Rounds.AsNoTracking() on link.RoundId equals round.Id
             join design in context.Designs on round.DesignId equals design.Id
             join studio in context.Studios on design.StudioId equals studio.Id
+            join invited in context.Testers.AsNoTracking() on link.TesterId equals (Guid?)invited.Id into testers
+            from tester in testers.DefaultIfEmpty()
             where round.Ended == null && design.Deleted == null
             select new Door(
-                link, round, design.Title, design.StudioId, studio.Name, context.Testers.AsNoTracking().FirstOrDefault(tester => tester.Id == link.TesterId),
-                context.Reports.Any(report => report.TesterId == link.TesterId))).FirstOrDefault());
+                link, round, design.Title, design.StudioId, studio.Name, tester, context.Reports.Any(report => report.TesterId == link.TesterId))).FirstOrDefault());
+
+    private readonly Func<StudioDbContext, Guid, IAsyncEnumerable<TesterReport>> reportsOf = EF.CompileAsyncQuery((StudioDbContext context, Guid tester) =>
+        context.Reports.AsNoTracking().Where(it => it.TesterId == tester).OrderBy(it => it.Sent).ThenBy(it => it.Id).AsQueryable());
+
+    private readonly Func<StudioDbContext, Guid, IAsyncEnumerable<Remark>> remarksOf = EF.CompileAsyncQuery((StudioDbContext context, Guid tester) => (
+        from remark in context.Remarks.AsNoTracking()
+        join report in context.Reports on remark.ReportId equals report.Id
+        where report.TesterId == tester
+        orderby remark.Sent, remark.Id
+        select remark).AsQueryable());
 
     /// <summary>What a token opens; null for nothing. Every refusal costs the same: one hash, one look into the store.</summary>
     /// <param name="began">The version that she says she began with, or that her device remembers; null for what is known of her link. One that the round never showed counts for nothing.</param>
-    public async Task<OpenLink?> OpenAsync(string token, int? began = null, CancellationToken cancel = default)
+    /// <param name="withReports">False where what she sent is not asked for.</param>
+    public async Task<OpenLink?> OpenAsync(string token, int? began = null, bool withReports = true, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(token);
         await using StudioDbContext context = await contexts.CreateDbContextAsync(cancel);
@@ -65,7 +77,7 @@ public sealed class TestersDoor(IDbContextFactory<StudioDbContext> contexts, Ver
             Versions = round.Shown,
             Tester = door.Tester is { } tester ? new KeptTester(tester.Id, tester.Name, tester.Size, tester.Added) : null,
         };
-        if (door is { HasReports: true, Tester: { } sender }) open = await WithReportsAsync(context, open, sender, cancel);
+        if (door is { HasReports: true, Tester: { } sender } && (withReports || door.Link.BeganWith is null)) open = await WithReportsAsync(context, open, sender, cancel);
         int first = began is { } told && open.Versions.Contains(told) ? told : BeganWith(door.Link, open);
         return open with
         {
@@ -93,11 +105,10 @@ public sealed class TestersDoor(IDbContextFactory<StudioDbContext> contexts, Ver
 
     internal sealed record Door(ShareLink Link, TestRound Round, string Title, Guid StudioId, string Studio, Tester? Tester, bool HasReports);
 
-    private static async Task<OpenLink> WithReportsAsync(StudioDbContext context, OpenLink open, Tester tester, CancellationToken cancel)
+    private async Task<OpenLink> WithReportsAsync(StudioDbContext context, OpenLink open, Tester tester, CancellationToken cancel)
     {
-        List<TesterReport> reports = await context.Reports.AsNoTracking().Where(it => it.TesterId == tester.Id).OrderBy(it => it.Sent).ThenBy(it => it.Id).ToListAsync(cancel);
-        List<Remark> remarks = await context.Remarks.AsNoTracking()
-            .Where(it => context.Reports.Any(report => report.Id == it.ReportId && report.TesterId == tester.Id)).OrderBy(it => it.Sent).ThenBy(it => it.Id).ToListAsync(cancel);
+        List<TesterReport> reports = await reportsOf(context, tester.Id).ToListAsync(cancel);
+        List<Remark> remarks = await remarksOf(context, tester.Id).ToListAsync(cancel);
         // A report that came between the two looks waits for the next opening.
         return open with
         {

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using PatternStudio.Studio;
+using PatternStudio.Studio.Materials;
 using PatternStudio.Studio.Rounds;
 using PatternStudio.Web.Features.Testing.Designers;
 using PatternStudio.Web.Features.Testing.Reporting;
@@ -12,8 +13,8 @@ namespace PatternStudio.Web.Features.Testing;
 /// <summary>The pages that strangers open: plain HTML, no account, nothing that a search engine or a cache may keep.</summary>
 internal static class TesterPages
 {
-    /// <summary>Five photos of a phone's size.</summary>
-    private const long LargestForm = 64L * 1024 * 1024;
+    /// <summary>As many photos as the form has places for, each as large as may be: what is wrong with one is said beside it.</summary>
+    private const long LargestForm = (1 + ReportInput.RemarkPlaces) * (PhotoReader.MostBytes + 1024L * 1024);
 
     /// <summary>A photo that a form carries back and forth is a text of some hundred thousand letters.</summary>
     private const int LongestField = 4 * 1024 * 1024;
@@ -62,12 +63,12 @@ internal static class TesterPages
         return await pages.ShowAsync(token, link, choices);
     }
 
-    private static Task<OpenLink?> OpenAsync(string token, HttpContext http, TestersDoor door) =>
-        door.OpenAsync(token, SheetChoices.Read(http.Request.Query).From ?? BeganCookie.Of(http), http.RequestAborted);
+    private static Task<OpenLink?> OpenAsync(string token, HttpContext http, TestersDoor door, bool withReports = true) =>
+        door.OpenAsync(token, SheetChoices.Read(http.Request.Query).From ?? BeganCookie.Of(http), withReports, http.RequestAborted);
 
     private static async Task<IResult> ShowChartAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
     {
-        if (await OpenAsync(token, http, door) is not { Plan.ShowsChart: true } link) return Closed();
+        if (await OpenAsync(token, http, door, withReports: false) is not { Plan.ShowsChart: true } link) return Closed();
         SheetChoices choices = SheetChoices.Read(http.Request.Query);
         http.Response.Headers.ContentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox; frame-ancestors 'none'";
         return TypedResults.Content(shelf.Chart(link.Text, choices.Terms, choices.Size ?? link.Tester?.Size ?? 0), "image/svg+xml");
@@ -83,8 +84,8 @@ internal static class TesterPages
 
     private static async Task<IResult> TakeReportAsync(string token, HttpContext http, TestersDoor door, TesterReports reports, ReportForm form, FormPages pages, IAntiforgery antiforgery)
     {
-        if (await OpenAsync(token, http, door) is not { } link) return Closed();
-        IFormCollection posted = await http.Request.ReadFormAsync(new() { ValueLengthLimit = LongestField, MultipartBodyLengthLimit = LargestForm }, http.RequestAborted);
+        if (await OpenAsync(token, http, door, withReports: false) is not { } link) return Closed();
+        if (await FormAsync(http) is not { } posted) return pages.Show(http, token, link, ReportInput.Empty(null, link.BeganWith), [TooLarge]);
         PostedReport read = await form.ReadAsync(posted, (link.Plan.Asked & AskedFor.Photos) != 0, http.RequestAborted);
         if (!await antiforgery.IsRequestValidAsync(http))
             return pages.Show(http, token, link, read.Input, [.. read.Messages, new FieldMessage("", "The form was open for a long time, or cookies are switched off. Nothing is lost: send it again.")]);
@@ -94,6 +95,21 @@ internal static class TesterPages
         return arrived.Succeeded
             ? TypedResults.LocalRedirect($"/t/{arrived.Value!.OwnToken ?? token}/thanks?report={arrived.Value.Id}", permanent: false, preserveMethod: false)
             : pages.Show(http, token, link, read.Input, [.. arrived.Messages.Select(message => InPlace(message, places))]);
+    }
+
+    private static readonly FieldMessage TooLarge = new("", "What you sent is too large, perhaps a film instead of a photo. Choose smaller photos; go back in your browser if your words are missing here.");
+
+    /// <summary>The form as it came; null where it is too large to be read.</summary>
+    private static async Task<IFormCollection?> FormAsync(HttpContext http)
+    {
+        try
+        {
+            return await http.Request.ReadFormAsync(new() { ValueLengthLimit = LongestField, MultipartBodyLengthLimit = LargestForm }, http.RequestAborted);
+        }
+        catch (Exception exception) when (exception is InvalidDataException or BadHttpRequestException)
+        {
+            return null;
+        }
     }
 
     /// <summary>What is sent on: places for remarks that were left empty are left out, so each remark remembers its place.</summary>

@@ -24,9 +24,8 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                 UPDATE "TestRounds" SET "ShownVersions" = CASE WHEN "VersionBefore" IS NULL THEN CAST("Version" AS TEXT) ELSE CAST("VersionBefore" AS TEXT) || ',' || CAST("Version" AS TEXT) END;
                 """);
 
-            migrationBuilder.DropColumn(
-                name: "VersionBefore",
-                table: "TestRounds");
+            // SQLite drops a column by itself since 3.35; the tool would write the whole table anew, outside of a transaction.
+            migrationBuilder.Sql("ALTER TABLE \"TestRounds\" DROP COLUMN \"VersionBefore\";");
 
             migrationBuilder.AddColumn<int>(
                 name: "BeganWith",
