@@ -81,6 +81,7 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         await tester.AtAsync("tester-printed");
         await page.EmulateMediaAsync(new() { Media = Media.Screen });
         await page.GetByRole(AriaRole.Link, new() { Name = "Send a report" }).First.ClickAsync();
+        await page.GetByLabel("Which size did you make?").SelectOptionAsync("Child");
         await page.GetByLabel("Stitches", new() { Exact = true }).FillAsync("15");
         await page.GetByLabel("Rows", new() { Exact = true }).FillAsync("12");
         await page.ReloadAsync();

@@ -17,7 +17,7 @@ public sealed partial class TesterPagesTests(OpenTests program) : IClassFixture<
         Assert.Equal("no-store", answer.Headers.CacheControl!.ToString());
         Assert.Equal("no-referrer", answer.Headers.GetValues("Referrer-Policy").Single());
         Assert.Contains("noindex", answer.Headers.GetValues("X-Robots-Tag").Single());
-        Assert.Contains("Row 2: Ch 1, turn, sc in each sc across. (16 sc)", page);
+        Assert.Contains("<strong>Row 2:</strong> Ch 1, turn, sc in each sc across. (16 sc)", page);
         Assert.Contains("Hello &lt;b&gt;all&lt;/b&gt;", page);
         Assert.DoesNotContain("blazor", page, StringComparison.OrdinalIgnoreCase);
         Assert.Equal("scripts/testing.js", Assert.Single(Scripts().Matches(page)).Groups[1].Value);

@@ -21,9 +21,6 @@ public sealed record ReportInput(IReadOnlyDictionary<string, string> Fields, IRe
     /// <summary>Remarks that the form has room for at once; more are added by sending it again.</summary>
     public const int RemarkPlaces = 4;
 
-    /// <summary>No size: none was chosen yet, or what came is none. The studio says so, since it knows which there are.</summary>
-    private const int NoSize = -1;
-
     public static readonly IReadOnlyList<string> Names =
     [
         "Name", nameof(ReportDetails.Size), nameof(ReportDetails.Stitches), nameof(ReportDetails.Rows), nameof(ReportDetails.OverCm), nameof(ReportDetails.StitchesBefore),
@@ -78,7 +75,8 @@ public sealed record ReportInput(IReadOnlyDictionary<string, string> Fields, IRe
     public ReportDetails Read(TypedForm form)
     {
         ArgumentNullException.ThrowIfNull(form);
-        int size = int.TryParse(this[nameof(ReportDetails.Size)], NumberStyles.None, CultureInfo.InvariantCulture, out int chosen) ? chosen : NoSize;
+        if (!int.TryParse(this[nameof(ReportDetails.Size)], NumberStyles.None, CultureInfo.InvariantCulture, out int size))
+            form.Refuse(nameof(ReportDetails.Size), "Choose the size that you made.");
         var read = new ReportDetails(size)
         {
             Stitches = Number(nameof(ReportDetails.Stitches), Typed.Count),
