@@ -60,7 +60,7 @@ public sealed partial class SentFormTests(OpenTests program) : IClassFixture<Ope
             Row 1: Sc in 2nd ch from hook and in each ch across. 16 (18, 20) sc
             """);
         HttpClient stranger = program.Stranger();
-        Assert.Matches("<option value=\"\"[^>]*>Choose your size</option>", await stranger.GetStringAsync($"/t/{link.Token}/report"));
+        Assert.Matches("<option value[^>]*>Choose your size</option>", await stranger.GetStringAsync($"/t/{link.Token}/report"));
         foreach ((string wrong, string message) in ((string, string)[])[("", ""), ("large", ""), ("7", " Version 1 has Small, Medium, Large.")])
         {
             HttpResponseMessage answer = await SendAsync(link.Token, wrong);
