@@ -53,6 +53,8 @@ public static class AddStudioExtensions
         services.AddSingleton<ShareLinks>();
         services.AddSingleton<VersionTexts>();
         services.AddSingleton<TestersDoor>();
+        services.AddSingleton<WritersTurn>();
+        services.AddSingleton<Openings>();
         services.AddSingleton<TesterReports>();
         services.AddSingleton<RemarkAnswers>();
         services.AddSingleton<RoundStatistics>();

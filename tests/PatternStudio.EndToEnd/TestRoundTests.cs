@@ -60,6 +60,13 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         var look = new Look(desk, $"{width}-{(dark ? "dark" : "light")}");
         string link = await BeginRoundAsync(desk, "Gull Point Beanie", "Bea", async () => await look.AtAsync("round-form"));
         await look.AtAsync("round");
+        await desk.GetByText("One link for all").ClickAsync();
+        await desk.GetByLabel("Reports at most").FillAsync("900");
+        await desk.GetByRole(AriaRole.Button, new() { Name = "Make a link for all" }).ClickAsync();
+        await Assertions.Expect(desk.GetByText("A link takes 1 to 200 reports.")).ToBeVisibleAsync();
+        await desk.GetByText("An invitation to copy").ClickAsync();
+        await desk.GetByText("A reminder to copy").ClickAsync();
+        await look.AtAsync("round-links");
 
         IPage page = await studio.VisitAsync(link, width, width < 600 ? 844 : 900, dark);
         Assert.Equal(dark ? "rgb(22, 27, 31)" : "rgb(238, 236, 228)", await page.EvaluateAsync<string>("getComputedStyle(document.body).backgroundColor"));
@@ -74,6 +81,7 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         await tester.AtAsync("tester-printed");
         await page.EmulateMediaAsync(new() { Media = Media.Screen });
         await page.GetByRole(AriaRole.Link, new() { Name = "Send a report" }).First.ClickAsync();
+        await page.GetByLabel("Which size did you make?").SelectOptionAsync("Child");
         await page.GetByLabel("Stitches", new() { Exact = true }).FillAsync("15");
         await page.GetByLabel("Rows", new() { Exact = true }).FillAsync("12");
         await page.ReloadAsync();
@@ -108,8 +116,22 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         await look.AtAsync("corrections-panel");
         IPage page = await studio.VisitAsync(new Uri(studio.Address, address).ToString(), 390, 844, dark: true);
         await Assertions.Expect(page.GetByText("Row 5: repeat 8 times, not 9.")).ToBeVisibleAsync();
+        await desk.GetByRole(AriaRole.Button, new() { NameRegex = new("^Change the correction of ") }).ClickAsync();
+        await desk.GetByLabel("What was wrong, and what is right").First.FillAsync("Row 5: repeat 7 times, not 9.");
+        await look.AtAsync("corrections-change");
+        await desk.GetByRole(AriaRole.Button, new() { Name = "Publish the change" }).ClickAsync();
+        await Assertions.Expect(desk.Locator(".correction").GetByText("Row 5: repeat 7 times, not 9.")).ToBeVisibleAsync();
+        await page.ReloadAsync();
+        await Assertions.Expect(page.GetByText("changed on")).ToBeVisibleAsync();
+        await page.GetByText("What it said before").ClickAsync();
+        await Assertions.Expect(page.GetByText("Row 5: repeat 8 times, not 9.")).ToBeVisibleAsync();
         var theirs = new Look(page, "390-dark");
         await theirs.AtAsync("corrections");
+        await desk.GetByRole(AriaRole.Button, new() { NameRegex = new("^Withdraw the correction of ") }).ClickAsync();
+        await Assertions.Expect(desk.GetByText("please don’t follow it")).ToBeVisibleAsync();
+        await page.ReloadAsync();
+        await Assertions.Expect(page.GetByText("please don’t follow it")).ToBeVisibleAsync();
+        await theirs.AtAsync("corrections-withdrawn");
         Assert.Equal([], look.Faults.Concat(theirs.Faults));
     }
 

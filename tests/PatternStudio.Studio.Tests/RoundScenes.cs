@@ -83,6 +83,114 @@ internal static class RoundScenes
         Assert.Single((await studio.Get<TestersDoor>().OpenAsync(own))!.Reports);
     }
 
+    /// <summary>Ada opens her link at version 1, Bea at version 2, Cleo at version 3: each is told what changed since.</summary>
+    public static async Task What_changed_is_told_from_the_version_that_she_began_with(TestStudio studio)
+    {
+        (Caller caller, Guid design, Guid round) = await BeginAsync(studio);
+        TestersDoor door = studio.Get<TestersDoor>();
+        MadeLink ada = await LinkAsync(studio, caller, round), bea = await LinkAsync(studio, caller, round, "Bea"), cleo = await LinkAsync(studio, caller, round, "Cleo");
+        MadeLink all = (await studio.Get<ShareLinks>().MakeForAllAsync(caller, round, 5)).Value!;
+
+        Assert.Null((await door.OpenAsync(ada.Token))!.Before);
+        await ShowNextVersionAsync(studio, caller, design, round, 2);
+        Assert.Null((await door.OpenAsync(bea.Token))!.Before);
+        await studio.Get<Openings>().SettleAsync();
+        await ShowNextVersionAsync(studio, caller, design, round, 3);
+
+        Assert.Equal(new VersionBefore(1, Gauged), (await door.OpenAsync(ada.Token))!.Before);
+        Assert.Equal(2, (await door.OpenAsync(bea.Token))!.Before!.Number);
+        OpenLink fresh = (await door.OpenAsync(cleo.Token))!;
+        Assert.Equal((3, null), (fresh.BeganWith, fresh.Before));
+        Assert.Equal([1, 2, 3], fresh.Versions);
+        // Nothing is known of a link that is for all, but what the device says; what can't be is as if nothing was said.
+        Assert.Null((await door.OpenAsync(all.Token))!.Before);
+        Assert.Equal(1, (await door.OpenAsync(all.Token, began: 1))!.Before!.Number);
+        Assert.Null((await door.OpenAsync(all.Token, began: 7))!.Before);
+        // What she says herself counts more than what her link remembers.
+        Assert.Equal(2, (await door.OpenAsync(ada.Token, began: 2))!.BeganWith);
+    }
+
+    /// <summary>Unless she says otherwise, a report belongs to the version that she began with; one that the round never showed counts for nothing.</summary>
+    public static async Task A_report_belongs_to_the_version_that_it_was_worked_from(TestStudio studio)
+    {
+        (Caller caller, Guid design, Guid round) = await BeginAsync(studio);
+        TesterReports reports = studio.Get<TesterReports>();
+        MadeLink ada = await LinkAsync(studio, caller, round), bea = await LinkAsync(studio, caller, round, "Bea");
+        MadeLink all = (await studio.Get<ShareLinks>().MakeForAllAsync(caller, round, 5)).Value!;
+        await studio.Get<TestersDoor>().OpenAsync(ada.Token);
+        await studio.Get<Openings>().SettleAsync();
+        await ShowNextVersionAsync(studio, caller, design, round, 2);
+
+        Assert.True((await reports.SendAsync(ada.Token, Sent())).Succeeded);
+        Assert.True((await reports.SendAsync(ada.Token, Sent() with { Version = 2 })).Succeeded);
+        Assert.True((await reports.SendAsync(bea.Token, Sent() with { Version = 9 })).Succeeded);
+        string own = (await reports.SendAsync(all.Token, Sent() with { Name = "Cleo", Version = 1 })).Value!.OwnToken!;
+
+        RoundBook book = (await studio.Get<TestRounds>().OpenAsync(caller, round))!;
+        Assert.Equal([("Ada", 1), ("Ada", 2), ("Bea", 2), ("Cleo", 1)], book.Reports.Select(report => (report.TesterName, report.Version)));
+        Assert.Equal(1, (await studio.Get<TestersDoor>().OpenAsync(own))!.BeganWith);
+    }
+
+    /// <summary>Every version has one row more.</summary>
+    private static async Task ShowNextVersionAsync(TestStudio studio, Caller caller, Guid design, Guid round, int version)
+    {
+        string text = (await studio.Desk.OpenAsync(caller, design))!.Text;
+        await studio.Desk.SaveAsync(caller, design, $"{text}\nRow {17 + version}: Ch 1, turn, sc in each sc across. (16 sc)", version - 1);
+        Outcome changed = await studio.Get<TestRounds>().ChangeAsync(caller, round, Plan(studio, version));
+        Assert.True(changed.Succeeded, changed.ToString());
+    }
+
+    /// <summary>A link ends on its own last day, which lies within the round's; links open from the round's first day on, as it begins in the east (UTC + 14).</summary>
+    public static async Task Links_open_on_their_own_days(TestStudio studio)
+    {
+        (Caller caller, _, Guid round) = await BeginAsync(studio);
+        (ShareLinks links, TestersDoor door, RoundPlan plan) = (studio.Get<ShareLinks>(), studio.Get<TestersDoor>(), Plan(studio));
+        MadeLink brief = (await links.MakeForAsync(caller, round, "Ada", null, plan.Opens.AddDays(3))).Value!;
+        Assert.Equal("lastDay", Assert.Single((await links.MakeForAsync(caller, round, "Bea", null, plan.Ends.AddDays(1))).Messages).Field);
+        Assert.Equal("lastDay", Assert.Single((await links.MakeForAllAsync(caller, round, 5, plan.Opens.AddDays(-1))).Messages).Field);
+        Assert.Equal("mostReports", Assert.Single((await links.MakeForAllAsync(caller, round, 0)).Messages).Field);
+        Assert.Equal(plan.Opens.AddDays(3), Assert.Single((await studio.Get<TestRounds>().OpenAsync(caller, round))!.Links).LastDay);
+
+        studio.Clock.Advance(TimeSpan.FromDays(3));
+        Assert.NotNull(await door.OpenAsync(brief.Token));
+        studio.Clock.Advance(TimeSpan.FromDays(2));
+        Assert.Null(await door.OpenAsync(brief.Token));
+        Assert.True(Assert.Single((await studio.Get<TestRounds>().OpenAsync(caller, round))!.Links).Over);
+
+        RoundPlan later = Plan(studio) with { Opens = plan.Opens.AddDays(8), Ends = plan.Ends.AddDays(8) };
+        Assert.True((await studio.Get<TestRounds>().ChangeAsync(caller, round, later)).Succeeded);
+        MadeLink early = await LinkAsync(studio, caller, round, "Cleo");
+        Assert.False((await studio.Get<TestRounds>().OpenAsync(caller, round))!.Begun);
+        Assert.Null(await door.OpenAsync(early.Token));
+        Assert.False((await studio.Get<TesterReports>().SendAsync(early.Token, Sent())).Succeeded);
+        studio.Clock.Advance(TimeSpan.FromDays(3));
+        Assert.NotNull(await door.OpenAsync(early.Token));
+    }
+
+    public static async Task Corrections_can_be_changed_and_withdrawn_and_say_so(TestStudio studio)
+    {
+        (Caller caller, Guid design, _) = await BeginAsync(studio);
+        await studio.Desk.MoveToAsync(caller, design, Designs.DesignState.Published);
+        Corrections corrections = studio.Get<Corrections>();
+        DateOnly found = new(2026, 11, 20), changed = new(2026, 11, 22), withdrawn = new(2026, 11, 25);
+        Guid id = (await corrections.AddAsync(caller, design, new(found, 1, "Row 2: 15 sc."))).Value;
+        Guid page = (await corrections.AddressAsync(caller, design)).Value;
+
+        Assert.Equal("Words", Assert.Single((await corrections.ChangeAsync(caller, id, new(changed, 1, " "))).Messages).Field);
+        Assert.False((await corrections.ChangeAsync(caller, id, new(changed, 4, "Row 2: 16 sc."))).Succeeded);
+        Assert.True((await corrections.ChangeAsync(caller, id, new(changed, 1, "Row 2: 16 sc."))).Succeeded);
+        KeptCorrection kept = Assert.Single((await corrections.FindAsync(page))!.Corrections);
+        Assert.Equal((new CorrectionDetails(found, 1, "Row 2: 16 sc."), changed), (kept.Details, kept.Changed));
+        Assert.Equal([new CorrectionDetails(found, 1, "Row 2: 15 sc.")], kept.Earlier);
+
+        Caller stranger = await studio.NewCallerAsync("Drift");
+        Assert.False((await corrections.ChangeAsync(stranger, id, new(changed, 1, "No."))).Succeeded);
+        Assert.False((await corrections.WithdrawAsync(stranger, id, withdrawn)).Succeeded);
+        Assert.True((await corrections.WithdrawAsync(caller, id, withdrawn)).Succeeded);
+        Assert.Equal(withdrawn, Assert.Single((await corrections.FindAsync(page))!.Corrections).Withdrawn);
+        Assert.Equal("This correction was withdrawn. Publish a new one instead.", (await corrections.ChangeAsync(caller, id, new(withdrawn, 1, "Again."))).ToString());
+    }
+
     public static async Task Tokens_are_nowhere_in_the_store(TestStudio studio)
     {
         (Caller caller, _, Guid round) = await BeginAsync(studio);

@@ -6,6 +6,14 @@ namespace PatternStudio.Studio.Tests;
 
 public sealed class RoundTests
 {
+    private const string Sized = """
+        # Cockle Band
+        Sizes: Small (Medium, Large)
+
+        Ch 17 (19, 21).
+        Row 1: Sc in 2nd ch from hook and in each ch across. 16 (18, 20) sc
+        """;
+
     public static TheoryData<string> Scenes => [.. typeof(RoundScenes).GetMethods().Where(method => method.ReturnType == typeof(Task)).Select(method => method.Name)];
 
     [Theory]
@@ -42,6 +50,23 @@ public sealed class RoundTests
         Outcome<ArrivedReport> wrong = await reports.SendAsync(link.Token, RoundScenes.Sent(
             new ReportDetails(0) { Stitches = 17, YarnGrams = -3, WidthCm = double.NaN }, new RemarkDetails("Row 2", "", " "), new RemarkDetails("", "", "fine\0")));
         Assert.Equal(["OverCm", "YarnGrams", "WidthCm", "Remarks[0].Text", "Remarks[1].Text"], wrong.Messages.Select(message => message.Field));
+    }
+
+    [Fact]
+    public async Task A_report_is_of_a_size_that_the_version_has()
+    {
+        await using TestStudio studio = await TestStudio.OpenAsync();
+        Caller caller = await studio.NewCallerAsync();
+        Guid design = await studio.NewDesignAsync(caller, text: Sized);
+        Guid round = (await studio.Get<TestRounds>().BeginAsync(caller, design, RoundScenes.Plan(studio))).Value;
+        MadeLink link = await RoundScenes.LinkAsync(studio, caller, round);
+        foreach (int wrong in (int[])[-1, 3])
+        {
+            Outcome<ArrivedReport> refused = await studio.Get<TesterReports>().SendAsync(link.Token, RoundScenes.Sent(new ReportDetails(wrong) { Minutes = 60 }));
+            Assert.Equal(new FieldMessage("Size", "Choose the size that you made. Version 1 has Small, Medium, Large."), Assert.Single(refused.Messages));
+        }
+
+        Assert.True((await studio.Get<TesterReports>().SendAsync(link.Token, RoundScenes.Sent(new ReportDetails(2) { Minutes = 60 }))).Succeeded);
     }
 
     [Fact]

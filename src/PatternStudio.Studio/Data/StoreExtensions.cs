@@ -11,9 +11,9 @@ internal static class StoreExtensions
     public static void AddStore(this IServiceCollection services, IConfiguration configuration, string contentRoot)
     {
         services.AddSingleton(_ => Store.From(configuration, contentRoot));
-        services.AddDbContextFactory<SqliteStudioDbContext>((provider, options) =>
+        services.AddPooledDbContextFactory<SqliteStudioDbContext>((provider, options) =>
             options.UseSqlite(provider.GetRequiredService<Store>().Connection));
-        services.AddDbContextFactory<PostgresStudioDbContext>((provider, options) =>
+        services.AddPooledDbContextFactory<PostgresStudioDbContext>((provider, options) =>
             options.UseNpgsql(provider.GetRequiredService<Store>().Connection));
         services.AddSingleton<IDbContextFactory<StudioDbContext>, StudioContexts>();
         services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<StudioDbContext>>().CreateDbContext());

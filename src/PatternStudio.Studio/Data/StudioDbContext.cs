@@ -58,6 +58,8 @@ public abstract class StudioDbContext(DbContextOptions options) : IdentityUserCo
 
     public DbSet<Correction> Corrections => Set<Correction>();
 
+    public DbSet<CorrectionWording> CorrectionWordings => Set<CorrectionWording>();
+
     public DbSet<CorrectionPage> CorrectionPages => Set<CorrectionPage>();
 
     /// <summary>Fixed here, not by options: so the model is the same at run time, in the tools and in tests.</summary>

@@ -24,6 +24,39 @@ public sealed class Correction
     public int Version { get; private set; }
 
     public string Words { get; private set; } = "";
+
+    /// <summary>The day on which it was last said otherwise; null where it stands as first published.</summary>
+    public DateOnly? Changed { get; private set; }
+
+    /// <summary>The day on which it was withdrawn; null while it holds. It stays to be read: somebody may have followed it.</summary>
+    public DateOnly? Withdrawn { get; private set; }
+
+    internal void Change(int version, string words, DateOnly on) => (Version, Words, Changed) = (version, words, on);
+
+    internal void Withdraw(DateOnly on) => Withdrawn ??= on;
+}
+
+/// <summary>What a correction said before it was changed.</summary>
+public sealed class CorrectionWording
+{
+    private CorrectionWording() { }
+
+    internal CorrectionWording(Guid id, Correction correction)
+    {
+        (Id, CorrectionId) = (id, correction.Id);
+        (Since, Version, Words) = (correction.Changed ?? correction.On, correction.Version, correction.Words);
+    }
+
+    public Guid Id { get; private set; }
+
+    public Guid CorrectionId { get; private set; }
+
+    /// <summary>The day from which it said so.</summary>
+    public DateOnly Since { get; private set; }
+
+    public int Version { get; private set; }
+
+    public string Words { get; private set; } = "";
 }
 
 /// <summary>A correction.</summary>

@@ -5,7 +5,10 @@ using PatternStudio.Studio.Designs;
 namespace PatternStudio.Studio.Rounds;
 
 /// <summary>A correction as kept.</summary>
-public sealed record KeptCorrection(Guid Id, CorrectionDetails Details);
+/// <param name="Changed">The day on which it was last said otherwise; null for never.</param>
+/// <param name="Withdrawn">The day on which it was withdrawn; null while it holds.</param>
+/// <param name="Earlier">What it said before, the latest first: <see cref="CorrectionDetails.On"/> is the day from which it said so.</param>
+public sealed record KeptCorrection(Guid Id, CorrectionDetails Details, DateOnly? Changed, DateOnly? Withdrawn, IReadOnlyList<CorrectionDetails> Earlier);
 
 /// <summary>What everybody may read of a published design: its title and what was corrected.</summary>
 public sealed record CorrectionSheet(string Title, string Studio, IReadOnlyList<KeptCorrection> Corrections);
@@ -38,8 +41,7 @@ public sealed class Corrections(IDbContextFactory<StudioDbContext> contexts, Tim
     public async Task<Outcome<Guid>> AddAsync(Caller caller, Guid designId, CorrectionDetails details, CancellationToken cancel = default)
     {
         CorrectionDetails tidy = details with { Words = Wording.Tidy(details.Words) };
-        if (tidy.Words.Length == 0) return Outcome.Refused(nameof(tidy.Words), "Say what was wrong and what is right.");
-        if (Wording.ShortFaults(nameof(tidy.Words), "The correction", tidy.Words, Correction.WordsLength).ToArray() is { Length: > 0 } faults) return Outcome.Refused(faults);
+        if (Faults(tidy.Words) is { Length: > 0 } faults) return Outcome.Refused(faults);
         await using StudioDbContext context = await contexts.CreateDbContextAsync(cancel);
         if (await FaultAsync(context, caller, designId, cancel) is { } fault) return Outcome.Refused(fault);
         if (!await context.Versions.AnyAsync(it => it.DesignId == designId && it.Number == tidy.Version, cancel)) return Outcome.Refused(RoundRefusals.NoVersion);
@@ -49,13 +51,29 @@ public sealed class Corrections(IDbContextFactory<StudioDbContext> contexts, Tim
         return correction.Id;
     }
 
-    /// <summary>Takes a correction away.</summary>
-    public async Task<Outcome> RemoveAsync(Caller caller, Guid correctionId, CancellationToken cancel = default)
+    /// <summary>Says a correction otherwise. Everybody goes on reading what it said before, and since when.</summary>
+    /// <param name="details">What it says now; <see cref="CorrectionDetails.On"/> is the day of the change.</param>
+    public async Task<Outcome> ChangeAsync(Caller caller, Guid correctionId, CorrectionDetails details, CancellationToken cancel = default)
+    {
+        CorrectionDetails tidy = details with { Words = Wording.Tidy(details.Words) };
+        if (Faults(tidy.Words) is { Length: > 0 } faults) return Outcome.Refused(faults);
+        await using StudioDbContext context = await contexts.CreateDbContextAsync(cancel);
+        if (await FindAsync(context, caller, correctionId, cancel) is not { } correction) return Outcome.Refused(RoundRefusals.NoCorrection);
+        if (correction.Withdrawn is not null) return Outcome.Refused(RoundRefusals.Withdrawn);
+        if (!await context.Versions.AnyAsync(it => it.DesignId == correction.DesignId && it.Number == tidy.Version, cancel)) return Outcome.Refused(RoundRefusals.NoVersion);
+        if (correction.Version == tidy.Version && correction.Words == tidy.Words) return Outcome.Done;
+        context.CorrectionWordings.Add(new CorrectionWording(Guid.CreateVersion7(clock.Now()), correction));
+        correction.Change(tidy.Version, tidy.Words, tidy.On);
+        await context.SaveChangesAsync(cancel);
+        return Outcome.Done;
+    }
+
+    /// <summary>Withdraws a correction that was none. It stays on the page, struck through, since somebody may have followed it.</summary>
+    public async Task<Outcome> WithdrawAsync(Caller caller, Guid correctionId, DateOnly on, CancellationToken cancel = default)
     {
         await using StudioDbContext context = await contexts.CreateDbContextAsync(cancel);
-        Correction? correction = await context.Corrections.FirstOrDefaultAsync(it => it.Id == correctionId && context.DesignsOf(caller).Any(design => design.Id == it.DesignId), cancel);
-        if (correction is null) return Outcome.Refused("", "This correction is not in your studio. Look at the design's corrections again.");
-        context.Corrections.Remove(correction);
+        if (await FindAsync(context, caller, correctionId, cancel) is not { } correction) return Outcome.Refused(RoundRefusals.NoCorrection);
+        correction.Withdraw(on);
         await context.SaveChangesAsync(cancel);
         return Outcome.Done;
     }
@@ -74,9 +92,22 @@ public sealed class Corrections(IDbContextFactory<StudioDbContext> contexts, Tim
         return found is null ? null : new CorrectionSheet(found.Title, found.Name, await ListAsync(context, found.Id, cancel));
     }
 
-    private static async Task<IReadOnlyList<KeptCorrection>> ListAsync(StudioDbContext context, Guid designId, CancellationToken cancel) =>
-        [.. (await context.Corrections.AsNoTracking().Where(it => it.DesignId == designId).OrderByDescending(it => it.On).ThenByDescending(it => it.Id).ToListAsync(cancel))
-            .Select(it => new KeptCorrection(it.Id, new CorrectionDetails(it.On, it.Version, it.Words)))];
+    private static async Task<IReadOnlyList<KeptCorrection>> ListAsync(StudioDbContext context, Guid designId, CancellationToken cancel)
+    {
+        List<Correction> corrections = await context.Corrections.AsNoTracking().Where(it => it.DesignId == designId).OrderByDescending(it => it.On).ThenByDescending(it => it.Id).ToListAsync(cancel);
+        ILookup<Guid, CorrectionWording> earlier = (await context.CorrectionWordings.AsNoTracking()
+            .Where(it => context.Corrections.Any(correction => correction.Id == it.CorrectionId && correction.DesignId == designId)).OrderByDescending(it => it.Id).ToListAsync(cancel))
+            .ToLookup(it => it.CorrectionId);
+        return [.. corrections.Select(it => new KeptCorrection(
+            it.Id, new(it.On, it.Version, it.Words), it.Changed, it.Withdrawn, [.. earlier[it.Id].Select(before => new CorrectionDetails(before.Since, before.Version, before.Words))]))];
+    }
+
+    private static FieldMessage[] Faults(string words) => words.Length == 0
+        ? [new(nameof(CorrectionDetails.Words), "Say what was wrong and what is right.")]
+        : [.. Wording.ShortFaults(nameof(CorrectionDetails.Words), "The correction", words, Correction.WordsLength)];
+
+    private static Task<Correction?> FindAsync(StudioDbContext context, Caller caller, Guid correctionId, CancellationToken cancel) =>
+        context.Corrections.FirstOrDefaultAsync(it => it.Id == correctionId && context.DesignsOf(caller).Any(design => design.Id == it.DesignId), cancel);
 
     private static async Task<FieldMessage?> FaultAsync(StudioDbContext context, Caller caller, Guid designId, CancellationToken cancel)
     {

@@ -11,6 +11,10 @@ internal static class RoundRefusals
 
     public static readonly FieldMessage NoRemark = new("", "This remark is not in your studio. Look at the round's remarks again.");
 
+    public static readonly FieldMessage NoCorrection = new("", "This correction is not in your studio. Look at the design's corrections again.");
+
+    public static readonly FieldMessage Withdrawn = new("", "This correction was withdrawn. Publish a new one instead.");
+
     public static readonly FieldMessage NoVersion = new(nameof(RoundPlan.Version), "The design has no such version. Choose one from the list.");
 
     public static readonly FieldMessage NotPublished = new("", "Corrections are for published designs. Move the design to 'published' first.");
@@ -31,6 +35,20 @@ internal static class RoundRefusals
         .. plan.Asked == AskedFor.None ? [new(nameof(plan.Asked), "Choose at least one thing that testers are asked for.")] : Array.Empty<FieldMessage>(),
         .. Wording.ShortFaults(nameof(plan.Note), "The note", plan.Note, TestRound.NoteLength),
     ];
+
+    /// <summary>What is wrong with the last day of a link; null where nothing is.</summary>
+    public static FieldMessage? OfLastDay(DateOnly day, TestRound round, DateTimeOffset now) =>
+        day > round.Ends ? new("lastDay", $"The round ends before, on {Day(round.Ends)}. Choose that day or an earlier one, or leave it empty.")
+        : day < round.Opens ? new("lastDay", $"The round begins on {Day(round.Opens)}. Choose that day or a later one, or leave it empty.")
+        : RoundPlan.EndOf(day) <= now ? new("lastDay", "That day is over. Choose a later one, or leave it empty.")
+        : null;
+
+    /// <summary>A size that a version does not have.</summary>
+    /// <param name="sizes">The sizes' names; one empty name where there is one.</param>
+    public static FieldMessage NoSize(int version, IReadOnlyList<string> sizes) => new(
+        nameof(ReportDetails.Size), sizes.Count < 2 ? $"Version {version} has one size only." : $"Choose the size that you made. Version {version} has {string.Join(", ", sizes)}.");
+
+    private static string Day(DateOnly day) => day.ToString("d MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>What is wrong with a report's numbers and words; empty where nothing is.</summary>
     public static FieldMessage[] OfReport(ReportDetails report) =>

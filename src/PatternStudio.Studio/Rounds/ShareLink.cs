@@ -12,10 +12,12 @@ public sealed class ShareLink
 
     private ShareLink() { }
 
-    internal ShareLink(Guid id, Guid roundId, Guid? testerId, string token, DateTimeOffset expires, int mostReports, DateTimeOffset now)
+    internal ShareLink(Guid id, Guid roundId, Guid? testerId, string token, LinkTerms terms, DateTimeOffset now)
     {
         (Id, RoundId, TesterId, Created) = (id, roundId, testerId, now);
-        (TokenHash, Expires, MostReports) = (LinkToken.Hash(token), expires, mostReports);
+        (TokenHash, LastDay, MostReports, BeganWith) = (LinkToken.Hash(token), terms.LastDay, terms.MostReports, terms.BeganWith);
+        // As long-lived as a round can be, where it has no day of its own: the round's last day closes it before.
+        Expires = terms.LastDay is { } day ? RoundPlan.EndOf(day) : now.AddYears(2);
     }
 
     public Guid Id { get; private set; }
@@ -30,6 +32,9 @@ public sealed class ShareLink
 
     public DateTimeOffset Created { get; private set; }
 
+    /// <summary>The last day on which it opens; null for the round's.</summary>
+    public DateOnly? LastDay { get; private set; }
+
     public DateTimeOffset Expires { get; private set; }
 
     /// <summary>When it was taken back; null while it opens.</summary>
@@ -41,8 +46,14 @@ public sealed class ShareLink
     /// <summary>How many it has sent; counted up by the store itself, in the transaction that keeps the report.</summary>
     public int Reports { get; private set; }
 
+    /// <summary>The version that was shown when it was opened first; null while nobody has opened it, and for a link that is for all.</summary>
+    public int? BeganWith { get; private set; }
+
     internal void Revoke(DateTimeOffset now) => Revoked ??= now;
 }
+
+/// <summary>What a link may do.</summary>
+internal readonly record struct LinkTerms(int MostReports, DateOnly? LastDay, int? BeganWith);
 
 /// <summary>Tokens of links.</summary>
 internal static class LinkToken

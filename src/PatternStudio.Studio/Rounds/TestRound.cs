@@ -25,6 +25,9 @@ public sealed class TestRound
     /// <summary>Longest note to the testers.</summary>
     public const int NoteLength = 2_000;
 
+    /// <summary>Longest list of shown versions: some hundreds of them.</summary>
+    public const int ShownLength = 2_000;
+
     /// <summary>Most testers of one round.</summary>
     public const int MostTesters = 200;
 
@@ -32,7 +35,7 @@ public sealed class TestRound
 
     internal TestRound(Guid id, Guid designId, RoundPlan plan, DateTimeOffset now)
     {
-        (Id, DesignId, Created, Version) = (id, designId, now, plan.Version);
+        (Id, DesignId, Created) = (id, designId, now);
         Change(plan);
     }
 
@@ -43,8 +46,8 @@ public sealed class TestRound
     /// <summary>Number of the version that is worked now.</summary>
     public int Version { get; private set; }
 
-    /// <summary>The version that was worked before; null while the first is.</summary>
-    public int? VersionBefore { get; private set; }
+    /// <summary>The versions that testers were shown, in order, this one the last: '1,3'. A report may belong to any of them.</summary>
+    public string ShownVersions { get; private set; } = "";
 
     public DateOnly Opens { get; private set; }
 
@@ -72,12 +75,15 @@ public sealed class TestRound
     /// <summary>Goes up with every change, so that of two changes at the same time one is noticed and done again.</summary>
     public int RowVersion { get; private set; }
 
-    internal RoundPlan Plan => new(Version, Opens, Ends, Testers, SizeList.Read(Sizes), Asked, ShowsChart, Note);
+    internal RoundPlan Plan => new(Version, Opens, Ends, Testers, NumberList.Read(Sizes), Asked, ShowsChart, Note);
+
+    internal IReadOnlyList<int> Shown => NumberList.Read(ShownVersions);
 
     internal void Change(RoundPlan plan)
     {
-        if (plan.Version != Version) (VersionBefore, Version) = (Version, plan.Version);
-        (Opens, Ends, Testers, Sizes) = (plan.Opens, plan.Ends, plan.Testers, SizeList.Write(plan.Sizes));
+        if (plan.Version != Version) ShownVersions = NumberList.Write([.. Shown.Where(number => number != plan.Version), plan.Version]);
+        Version = plan.Version;
+        (Opens, Ends, Testers, Sizes) = (plan.Opens, plan.Ends, plan.Testers, NumberList.Write(plan.Sizes.Distinct().Order()));
         (Asked, ShowsChart, Note) = (plan.Asked, plan.ShowsChart, plan.Note);
         RowVersion++;
     }
@@ -99,15 +105,18 @@ public sealed class TestRound
 public sealed record RoundPlan(
     int Version, DateOnly Opens, DateOnly Ends, int Testers, IReadOnlyList<int> Sizes, AskedFor Asked, bool ShowsChart, string Note)
 {
+    /// <summary>The moment from which links open: the first day has begun somewhere on earth (UTC + 14).</summary>
+    internal static DateTimeOffset StartOf(DateOnly opens) => new DateTimeOffset(opens.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero).AddHours(-14);
+
     /// <summary>The moment after which nothing is taken: the last day is over everywhere on earth (UTC − 12).</summary>
     internal static DateTimeOffset EndOf(DateOnly ends) => new(ends.AddDays(1).ToDateTime(new TimeOnly(12, 0)), TimeSpan.Zero);
 }
 
-/// <summary>Sizes as the store keeps them.</summary>
-internal static class SizeList
+/// <summary>Sizes and versions as the store keeps them: '0,2'.</summary>
+internal static class NumberList
 {
-    public static IReadOnlyList<int> Read(string sizes) =>
-        sizes.Length == 0 ? [] : [.. sizes.Split(',').Select(size => int.Parse(size, System.Globalization.CultureInfo.InvariantCulture))];
+    public static IReadOnlyList<int> Read(string numbers) =>
+        numbers.Length == 0 ? [] : [.. numbers.Split(',').Select(number => int.Parse(number, System.Globalization.CultureInfo.InvariantCulture))];
 
-    public static string Write(IEnumerable<int> sizes) => string.Join(',', sizes.Distinct().Order());
+    public static string Write(IEnumerable<int> numbers) => string.Join(',', numbers);
 }

@@ -83,12 +83,12 @@ public sealed class TestRounds(IDbContextFactory<StudioDbContext> contexts, Time
         var names = testers.ToDictionary(tester => tester.Id, tester => tester.Name);
         var byId = reports.ToDictionary(report => report.Id);
         return new RoundBook(
-            round.Id, round.DesignId, title, round.Plan, round.VersionBefore, IsOpen(round, clock.Now()),
+            round.Id, round.DesignId, title, round.Plan, IsOpen(round, clock.Now()),
             [.. links.Select(link => new KeptLink(
-                link.Id, link.TesterId is { } tester ? names[tester] : "", link.Created, link.Expires, link.Revoked is not null, link.Reports, link.MostReports))],
+                link.Id, link.TesterId is { } tester ? names[tester] : "", link.Created, link.LastDay, link.Expires <= clock.Now(), link.Revoked is not null, link.Reports, link.MostReports))],
             [.. testers.Select(tester => new KeptTester(tester.Id, tester.Name, tester.Size, tester.Added))],
             [.. reports.Select(report => Kept(report, names[report.TesterId]))],
-            [.. remarks.Select(remark => Kept(remark, names[byId[remark.ReportId].TesterId], byId[remark.ReportId].Version))]);
+            [.. remarks.Select(remark => Kept(remark, names[byId[remark.ReportId].TesterId], byId[remark.ReportId].Version))]) { Begun = HasBegun(round, clock.Now()) };
     }
 
     internal static KeptReport Kept(TesterReport report, string name) =>
@@ -98,6 +98,9 @@ public sealed class TestRounds(IDbContextFactory<StudioDbContext> contexts, Time
         remark.Id, remark.ReportId, name, version, new RemarkDetails(remark.Row, remark.Word, remark.Text), remark.PhotoId, remark.Sent,
         new RemarkAnswer(remark.Answered, remark.MendedIn, remark.Answer));
 
+    internal static bool HasBegun(TestRound round, DateTimeOffset now) => now >= RoundPlan.StartOf(round.Opens);
+
+    /// <summary>True until it is over; its links open once it has begun.</summary>
     internal static bool IsOpen(TestRound round, DateTimeOffset now) => round.Ended is null && now < RoundPlan.EndOf(round.Ends);
 
     private static RoundPlan Tidy(RoundPlan plan) => plan with { Note = Wording.Tidy(plan.Note) };

@@ -19,7 +19,7 @@ public sealed record SentReport(string Name, ReportDetails Details, IReadOnlyLis
     /// <summary>The report that this adds to; null for a new one.</summary>
     public Guid? AddsTo { get; init; }
 
-    /// <summary>The version that she worked from; null for the round's.</summary>
+    /// <summary>The version that she worked from; null for the one that she began with.</summary>
     public int? Version { get; init; }
 }
 
@@ -31,7 +31,7 @@ public sealed record SentRemark(RemarkDetails Details, PreparedPhoto? Photo);
 public sealed record ArrivedReport(Guid Id, string? OwnToken);
 
 /// <summary>Takes reports from testers. A report can be added to until the round ends.</summary>
-public sealed class TesterReports(IDbContextFactory<StudioDbContext> contexts, TimeProvider clock)
+public sealed class TesterReports(IDbContextFactory<StudioDbContext> contexts, TestersDoor door, VersionTexts texts, WritersTurn turn, TimeProvider clock)
 {
     /// <summary>Keeps a report with its remarks and photos, all or nothing.</summary>
     /// <returns>Messages name fields of <see cref="ReportDetails"/>, 'name', or 'Remarks[2].Text' for the remark with index 2.</returns>
@@ -47,20 +47,24 @@ public sealed class TesterReports(IDbContextFactory<StudioDbContext> contexts, T
     private async Task<Outcome<ArrivedReport>> SendAsync(StudioDbContext context, string token, SentReport sent, CancellationToken cancel)
     {
         DateTimeOffset now = clock.Now();
-        if (await context.OpenLinkAsync(token, now, cancel) is not (var link, var round)) return Outcome.Refused(RoundRefusals.Closed);
+        if (await door.FindAsync(context, token, now, cancel) is not { Link: var link, Round: var round } found) return Outcome.Refused(RoundRefusals.Closed);
         if (link.TesterId is null && Wording.NameFaults("name", "tester", sent.Name, Tester.NameLength).ToArray() is { Length: > 0 } nameless)
             return Outcome.Refused([new("name", sent.Name.Length == 0 ? "Tell the designer your name, or any name that she may call you by." : nameless[0].Message)]);
-        Tester tester = link.TesterId is { } known ? await context.Testers.FirstAsync(it => it.Id == known, cancel) : new Tester(Guid.CreateVersion7(now), round.Id, sent.Name, null, now);
+        Tester tester = found.Tester ?? new Tester(Guid.CreateVersion7(now), round.Id, sent.Name, null, now);
         TesterReport? report = sent.AddsTo is { } old ? await context.Reports.FirstOrDefaultAsync(it => it.Id == old && it.TesterId == tester.Id, cancel) : null;
-        Guid studio = await context.Designs.Where(design => design.Id == round.DesignId).Select(design => design.StudioId).FirstAsync(cancel);
+        int version = report?.Version ?? WorkedFrom(sent.Version, link, round);
+        IReadOnlyList<string> sizes = await texts.SizesAsync(context, round.DesignId, version, cancel);
+        if (sent.Details.Size < 0 || sent.Details.Size >= sizes.Count) return Outcome.Refused(RoundRefusals.NoSize(version, sizes));
+        using IDisposable mine = await turn.WaitAsync(cancel);
+        context.Database.AutoSavepointsEnabled = false; // all or nothing: there is nothing to go back to but the beginning
         await using var transaction = await context.Database.BeginTransactionAsync(cancel);
         if (report is null && !await CountAsync(context, link, cancel)) return Outcome.Refused(RoundRefusals.AllSent);
         if (link.TesterId is null) context.Testers.Add(tester);
-        report = report is null ? Add(context, round, tester, sent, now) : Change(report, sent, now);
-        if (Keep(context, studio, sent.Photo, now) is { } photo) report.Show(photo);
+        report = report is null ? Add(context, tester, version, sent, now) : Change(report, sent, now);
+        if (Keep(context, found.StudioId, sent.Photo, now) is { } photo) report.Show(photo);
         foreach (SentRemark remark in sent.Remarks)
-            context.Remarks.Add(new Remark(Guid.CreateVersion7(now), report.Id, remark.Details, Keep(context, studio, remark.Photo, now), now));
-        MadeLink? own = link.TesterId is null ? ShareLinks.MakeOwn(context, round, tester, now) : null;
+            context.Remarks.Add(new Remark(Guid.CreateVersion7(now), report.Id, remark.Details, Keep(context, found.StudioId, remark.Photo, now), now));
+        MadeLink? own = link.TesterId is null ? ShareLinks.MakeOwn(context, round, tester, version, now) : null;
         await context.SaveChangesAsync(cancel);
         await transaction.CommitAsync(cancel);
         return new ArrivedReport(report.Id, own?.Token);
@@ -71,10 +75,13 @@ public sealed class TesterReports(IDbContextFactory<StudioDbContext> contexts, T
         await context.Links.Where(it => it.Id == link.Id && it.Reports < it.MostReports)
             .ExecuteUpdateAsync(set => set.SetProperty(it => it.Reports, it => it.Reports + 1), cancel) == 1;
 
-    private static TesterReport Add(StudioDbContext context, TestRound round, Tester tester, SentReport sent, DateTimeOffset now)
+    /// <summary>What she says, if the round ever showed it; else what her link showed first; else what is worked now.</summary>
+    private static int WorkedFrom(int? told, ShareLink link, TestRound round) =>
+        told is { } said && round.Shown.Contains(said) ? said : link.BeganWith is { } first && round.Shown.Contains(first) ? first : round.Version;
+
+    private static TesterReport Add(StudioDbContext context, Tester tester, int version, SentReport sent, DateTimeOffset now)
     {
-        int version = sent.Version is { } told && (told == round.Version || told == round.VersionBefore) ? told : round.Version;
-        var report = new TesterReport(Guid.CreateVersion7(now), round.Id, tester.Id, version, sent.Details, now);
+        var report = new TesterReport(Guid.CreateVersion7(now), tester.RoundId, tester.Id, version, sent.Details, now);
         context.Reports.Add(report);
         return report;
     }

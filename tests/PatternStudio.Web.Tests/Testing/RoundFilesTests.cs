@@ -34,7 +34,7 @@ public sealed class RoundFilesTests
     }
 
     private static RoundBook Book(ReportDetails details) => new(
-        Guid.NewGuid(), Guid.NewGuid(), "Cockle Band", new RoundPlan(1, new(2026, 12, 1), new(2026, 12, 15), 3, [0], AskedFor.Everything, true, ""), null, true, [],
+        Guid.NewGuid(), Guid.NewGuid(), "Cockle Band", new RoundPlan(1, new(2026, 12, 1), new(2026, 12, 15), 3, [0], AskedFor.Everything, true, ""), true, [],
         [new KeptTester(Ada, "Ada", null, Noon)], [new KeptReport(Report, Ada, "Ada", 1, details, Noon, Noon)],
         [new KeptRemark(Guid.NewGuid(), Report, "Ada", 1, new("Row 2", "each", "Which?"), null, Noon, new(AnswerKind.None, null, ""))]);
 }

@@ -70,6 +70,14 @@ public sealed class SheetTests
         Assert.Equal(string.Concat(lists.Where(char.IsAsciiDigit)), string.Concat(words.Where(part => part.Mark != SizeMark.None).SelectMany(part => part.Text).Where(char.IsAsciiDigit)));
     }
 
+    [Theory]
+    [InlineData("Row 2: Ch 1, turn.", "Row 2:")]
+    [InlineData("Rnds 3–6 (RS): Rep Rnd 2.", "Rnds 3–6 (RS):")]
+    [InlineData("Rep Row 2 for 8 more rows.", "")]
+    [InlineData("**Row 1:** Sc in each ch across.", "Row 1:")]
+    public void The_name_of_a_row_is_bold(string line, string name) =>
+        Assert.Equal(name, string.Concat(new LineWords(1, 0).DivideRow(line).Where(words => words.Bold).Select(words => words.Text)));
+
     /// <summary>'**' is a mark that repeats are counted from as well as bold letters.</summary>
     [Theory]
     [InlineData("** Dc in next 3 sts, ch 1; rep from ** to end.")]

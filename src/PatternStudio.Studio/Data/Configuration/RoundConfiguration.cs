@@ -15,7 +15,9 @@ internal sealed class TestRoundConfiguration : IEntityTypeConfiguration<TestRoun
         round.Property(it => it.Note).HasMaxLength(TestRound.NoteLength);
         round.Property(it => it.Sizes).HasMaxLength(400);
         round.Property(it => it.RowVersion).IsConcurrencyToken();
+        round.Property(it => it.ShownVersions).HasMaxLength(TestRound.ShownLength);
         round.Ignore(it => it.Plan);
+        round.Ignore(it => it.Shown);
         round.HasOne<DesignVersion>().WithMany().HasForeignKey(it => new { it.DesignId, it.Version }).OnDelete(DeleteBehavior.Restrict);
     }
 }
@@ -84,6 +86,17 @@ internal sealed class CorrectionConfiguration : IEntityTypeConfiguration<Correct
         correction.Property(it => it.Id).ValueGeneratedNever();
         correction.Property(it => it.Words).HasMaxLength(Correction.WordsLength);
         correction.HasOne<DesignVersion>().WithMany().HasForeignKey(it => new { it.DesignId, it.Version }).OnDelete(DeleteBehavior.Restrict);
+    }
+}
+
+internal sealed class CorrectionWordingConfiguration : IEntityTypeConfiguration<CorrectionWording>
+{
+    public void Configure(EntityTypeBuilder<CorrectionWording> wording)
+    {
+        wording.ToTable("CorrectionWordings");
+        wording.Property(it => it.Id).ValueGeneratedNever();
+        wording.Property(it => it.Words).HasMaxLength(Correction.WordsLength);
+        wording.HasOne<Correction>().WithMany().HasForeignKey(it => it.CorrectionId).OnDelete(DeleteBehavior.Cascade);
     }
 }
 

@@ -12,7 +12,7 @@ internal sealed class FormPages(SheetShelf shelf, ReportForm form, IAntiforgery 
 {
     public RazorComponentResult<ReportPage> Show(HttpContext http, string token, OpenLink link, ReportInput input, IReadOnlyList<FieldMessage> messages)
     {
-        SheetChoices choices = SheetChoices.From(http.Request.Query);
+        SheetChoices choices = SheetChoices.Read(http.Request.Query);
         Sheet sheet = shelf.Sheet(link.Text, choices.Terms, choices.Size ?? link.Tester?.Size ?? 0);
         // The antiforgery kit sets its own headers for caches, and complains of others; ours are stricter.
         http.Response.Headers.CacheControl = default;

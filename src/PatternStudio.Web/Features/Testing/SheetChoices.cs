@@ -10,11 +10,17 @@ namespace PatternStudio.Web.Features.Testing;
 /// <param name="Dark">Light on dark, or dark on light; null for what the device likes.</param>
 public sealed record SheetChoices(int? Size, Terminology? Terms, bool Large, bool? Dark)
 {
-    public static SheetChoices From(IQueryCollection query) => new(
+    /// <summary>The version that she says she began with; null for what is known of her link.</summary>
+    public int? From { get; init; }
+
+    public static SheetChoices Read(IQueryCollection query) => new(
         int.TryParse(query["size"], NumberStyles.None, CultureInfo.InvariantCulture, out int size) && size < 100 ? size : null,
         query["terms"].ToString() switch { "us" => Terminology.Us, "uk" => Terminology.Uk, _ => null },
         query["letters"] == "large",
-        query["look"].ToString() switch { "dark" => true, "light" => false, _ => null });
+        query["look"].ToString() switch { "dark" => true, "light" => false, _ => null })
+    {
+        From = int.TryParse(query["from"], NumberStyles.None, CultureInfo.InvariantCulture, out int version) ? version : null,
+    };
 
     /// <summary>'?size=1&amp;look=dark'; empty where nothing was chosen.</summary>
     public string Query => string.Concat(Parts.Select((part, at) => (at == 0 ? "?" : "&") + part));
@@ -23,6 +29,7 @@ public sealed record SheetChoices(int? Size, Terminology? Terms, bool Large, boo
     {
         get
         {
+            if (From is { } version) yield return $"from={version}";
             if (Size is { } size) yield return $"size={size}";
             if (Terms is { } terms) yield return $"terms={(terms == Terminology.Uk ? "uk" : "us")}";
             if (Large) yield return "letters=large";

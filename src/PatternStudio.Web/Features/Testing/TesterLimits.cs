@@ -19,9 +19,9 @@ internal static class TesterLimits
         limits.OnRejected = SayAsync;
         limits.AddPolicy(Policy, http => RateLimitPartition.GetFixedWindowLimiter(Key(http), _ => Of(120)));
         limits.AddPolicy(SendPolicy, http => RateLimitPartition.GetFixedWindowLimiter(Key(http), _ => Of(12)));
-        // Whoever tries address after address has one key for all of them. A house full of testers behind one address is far below.
+        // Whoever tries address after address has one key for all of them. Two hundred testers behind one address, at the same moment, are far below.
         limits.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(http => http.Request.Path.StartsWithSegments("/t")
-            ? RateLimitPartition.GetFixedWindowLimiter(Address(http), _ => Of(2_400))
+            ? RateLimitPartition.GetFixedWindowLimiter(Address(http), _ => Of(6_000))
             : RateLimitPartition.GetNoLimiter(""));
     });
 

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using PatternStudio.Studio;
+using PatternStudio.Studio.Materials;
 using PatternStudio.Studio.Rounds;
 using PatternStudio.Web.Features.Testing.Designers;
 using PatternStudio.Web.Features.Testing.Reporting;
@@ -12,8 +13,8 @@ namespace PatternStudio.Web.Features.Testing;
 /// <summary>The pages that strangers open: plain HTML, no account, nothing that a search engine or a cache may keep.</summary>
 internal static class TesterPages
 {
-    /// <summary>Five photos of a phone's size.</summary>
-    private const long LargestForm = 64L * 1024 * 1024;
+    /// <summary>As many photos as the form has places for, each as large as may be: what is wrong with one is said beside it.</summary>
+    private const long LargestForm = (1 + ReportInput.RemarkPlaces) * (PhotoReader.MostBytes + 1024L * 1024);
 
     /// <summary>A photo that a form carries back and forth is a text of some hundred thousand letters.</summary>
     private const int LongestField = 4 * 1024 * 1024;
@@ -21,6 +22,8 @@ internal static class TesterPages
     public static void AddTesterPages(this IServiceCollection services)
     {
         services.AddSingleton<SheetShelf>();
+        services.AddSingleton<KeptPages>();
+        services.AddSingleton<SheetPages>();
         services.AddSingleton<ReportForm>();
         services.AddSingleton<FormPages>();
         services.AddTesterLimits();
@@ -52,42 +55,37 @@ internal static class TesterPages
         headers["X-Robots-Tag"] = "noindex, nofollow, noarchive";
     }
 
-    private static async Task<IResult> ShowSheetAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
+    private static async Task<IResult> ShowSheetAsync(string token, HttpContext http, TestersDoor door, SheetPages pages)
     {
-        if (await door.OpenAsync(token, http.RequestAborted) is not { } link) return Closed();
-        SheetChoices choices = SheetChoices.From(http.Request.Query);
-        Sheet sheet = shelf.Sheet(link.Text, choices.Terms, choices.Size ?? link.Tester?.Size ?? 0);
-        return new RazorComponentResult<SheetPage>(new Dictionary<string, object?>
-        {
-            [nameof(SheetPage.Token)] = token,
-            [nameof(SheetPage.Link)] = link,
-            [nameof(SheetPage.Sheet)] = sheet,
-            [nameof(SheetPage.Choices)] = choices,
-            [nameof(SheetPage.Changes)] = link.Before is { } before ? RowChanges.Between(shelf.Sheet(before.Text, choices.Terms, sheet.Size), sheet) : Array.Empty<RowChange>(),
-            [nameof(SheetPage.Cautions)] = shelf.Cautions(link.Title, link.Text),
-        });
+        if (await OpenAsync(token, http, door) is not { } link) return Closed();
+        SheetChoices choices = SheetChoices.Read(http.Request.Query);
+        if (link.Tester is null || choices.From is not null) BeganCookie.Keep(http, token, link.BeganWith);
+        return await pages.ShowAsync(token, link, choices);
     }
+
+    private static Task<OpenLink?> OpenAsync(string token, HttpContext http, TestersDoor door, bool withReports = true) =>
+        door.OpenAsync(token, SheetChoices.Read(http.Request.Query).From ?? BeganCookie.Of(http), withReports, http.RequestAborted);
 
     private static async Task<IResult> ShowChartAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
     {
-        if (await door.OpenAsync(token, http.RequestAborted) is not { Plan.ShowsChart: true } link) return Closed();
-        SheetChoices choices = SheetChoices.From(http.Request.Query);
+        if (await OpenAsync(token, http, door, withReports: false) is not { Plan.ShowsChart: true } link) return Closed();
+        SheetChoices choices = SheetChoices.Read(http.Request.Query);
         http.Response.Headers.ContentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox; frame-ancestors 'none'";
         return TypedResults.Content(shelf.Chart(link.Text, choices.Terms, choices.Size ?? link.Tester?.Size ?? 0), "image/svg+xml");
     }
 
     private static async Task<IResult> ShowFormAsync(string token, HttpContext http, TestersDoor door, FormPages pages)
     {
-        if (await door.OpenAsync(token, http.RequestAborted) is not { } link) return Closed();
+        if (await OpenAsync(token, http, door) is not { } link) return Closed();
         KeptReport? before = Guid.TryParse(http.Request.Query["add"], out Guid report) ? link.Reports.FirstOrDefault(it => it.Id == report) : null;
-        int size = SheetChoices.From(http.Request.Query).Size ?? link.Tester?.Size ?? 0;
-        return pages.Show(http, token, link, before is null ? ReportInput.Empty(size) : ReportInput.From(before), []);
+        int? size = SheetChoices.Read(http.Request.Query).Size ?? link.Tester?.Size;
+        return pages.Show(http, token, link, before is null ? ReportInput.Empty(size, link.BeganWith) : ReportInput.From(before), []);
     }
 
     private static async Task<IResult> TakeReportAsync(string token, HttpContext http, TestersDoor door, TesterReports reports, ReportForm form, FormPages pages, IAntiforgery antiforgery)
     {
-        if (await door.OpenAsync(token, http.RequestAborted) is not { } link) return Closed();
-        IFormCollection posted = await http.Request.ReadFormAsync(new() { ValueLengthLimit = LongestField, MultipartBodyLengthLimit = LargestForm }, http.RequestAborted);
+        if (await OpenAsync(token, http, door, withReports: false) is not { } link) return Closed();
+        if (await FormAsync(http) is not { } posted) return pages.Show(http, token, link, ReportInput.Empty(null, link.BeganWith), [TooLarge]);
         PostedReport read = await form.ReadAsync(posted, (link.Plan.Asked & AskedFor.Photos) != 0, http.RequestAborted);
         if (!await antiforgery.IsRequestValidAsync(http))
             return pages.Show(http, token, link, read.Input, [.. read.Messages, new FieldMessage("", "The form was open for a long time, or cookies are switched off. Nothing is lost: send it again.")]);
@@ -97,6 +95,21 @@ internal static class TesterPages
         return arrived.Succeeded
             ? TypedResults.LocalRedirect($"/t/{arrived.Value!.OwnToken ?? token}/thanks?report={arrived.Value.Id}", permanent: false, preserveMethod: false)
             : pages.Show(http, token, link, read.Input, [.. arrived.Messages.Select(message => InPlace(message, places))]);
+    }
+
+    private static readonly FieldMessage TooLarge = new("", "What you sent is too large, perhaps a film instead of a photo. Choose smaller photos; go back in your browser if your words are missing here.");
+
+    /// <summary>The form as it came; null where it is too large to be read.</summary>
+    private static async Task<IFormCollection?> FormAsync(HttpContext http)
+    {
+        try
+        {
+            return await http.Request.ReadFormAsync(new() { ValueLengthLimit = LongestField, MultipartBodyLengthLimit = LargestForm }, http.RequestAborted);
+        }
+        catch (Exception exception) when (exception is InvalidDataException or BadHttpRequestException)
+        {
+            return null;
+        }
     }
 
     /// <summary>What is sent on: places for remarks that were left empty are left out, so each remark remembers its place.</summary>
@@ -122,15 +135,15 @@ internal static class TesterPages
 
     private static async Task<IResult> ShowThanksAsync(string token, HttpContext http, TestersDoor door, SheetShelf shelf)
     {
-        if (await door.OpenAsync(token, http.RequestAborted) is not { } link
+        if (await OpenAsync(token, http, door) is not { } link
             || !Guid.TryParse(http.Request.Query["report"], out Guid id) || link.Reports.FirstOrDefault(it => it.Id == id) is not { } report) return Closed();
         return new RazorComponentResult<ThanksPage>(new Dictionary<string, object?>
         {
             [nameof(ThanksPage.Token)] = token,
             [nameof(ThanksPage.Link)] = link,
             [nameof(ThanksPage.Report)] = report,
-            [nameof(ThanksPage.Telling)] = GaugeTelling.Of(shelf.Pattern(link.Text, null), report.Details),
-            [nameof(ThanksPage.Choices)] = SheetChoices.From(http.Request.Query),
+            [nameof(ThanksPage.Telling)] = shelf.Telling(link.Text, report.Details),
+            [nameof(ThanksPage.Choices)] = SheetChoices.Read(http.Request.Query),
         });
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
@@ -14,6 +15,11 @@ public sealed partial class CorrectionsPanel
     private string? address;
     private string? wrong;
     private string words = "";
+    private int version;
+    private Guid? changing;
+    private string changedWords = "";
+    private int changedVersion;
+    private string? wrongChange;
 
     [Parameter, EditorRequired]
     public Guid DesignId { get; set; }
@@ -31,8 +37,23 @@ public sealed partial class CorrectionsPanel
     [Inject]
     private Moments Moments { get; set; } = null!;
 
+    /// <summary>The latest that has a name is what was sent out; where none has, the latest.</summary>
+    private int Usual => (Versions.FirstOrDefault(known => known.Name.Length > 0) ?? Versions[0]).Number;
+
+    private RenderFragment VersionChoices => builder =>
+    {
+        foreach (VersionSummary known in Versions)
+        {
+            builder.OpenElement(0, "option");
+            builder.AddAttribute(1, "value", known.Number);
+            builder.AddContent(2, known.Name.Length > 0 ? Words["VersionNamed", known.Number, known.Name] : Words["VersionN", known.Number]);
+            builder.CloseElement();
+        }
+    };
+
     protected override async Task OnInitializedAsync()
     {
+        version = Usual;
         Outcome<Guid> page = await Corrections.AddressAsync(await SignedIn.CallerAsync(), DesignId);
         address = page.Succeeded ? $"corrections/{page.Value}" : null;
         await ListAsync();
@@ -40,18 +61,32 @@ public sealed partial class CorrectionsPanel
 
     private async Task AddAsync()
     {
-        Outcome<Guid> added = await Corrections.AddAsync(await SignedIn.CallerAsync(), DesignId, new CorrectionDetails(Moments.Today, Versions[0].Number, words));
+        Outcome<Guid> added = await Corrections.AddAsync(await SignedIn.CallerAsync(), DesignId, new CorrectionDetails(Moments.Today, version, words));
         wrong = added.Succeeded ? null : added.ToString();
         if (!added.Succeeded) return;
         words = "";
         await ListAsync();
     }
 
-    private async Task RemoveAsync(Guid id)
+    private void BeginChange(KeptCorrection correction) =>
+        (changing, changedWords, changedVersion, wrongChange) = (correction.Id, correction.Details.Words, correction.Details.Version, null);
+
+    private async Task ChangeAsync()
     {
-        await Corrections.RemoveAsync(await SignedIn.CallerAsync(), id);
+        Outcome changed = await Corrections.ChangeAsync(await SignedIn.CallerAsync(), changing!.Value, new CorrectionDetails(Moments.Today, changedVersion, changedWords));
+        wrongChange = changed.Succeeded ? null : changed.ToString();
+        if (!changed.Succeeded) return;
+        changing = null;
         await ListAsync();
     }
+
+    private async Task WithdrawAsync(Guid id)
+    {
+        await Corrections.WithdrawAsync(await SignedIn.CallerAsync(), id, Moments.Today);
+        await ListAsync();
+    }
+
+    private static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
     private async Task ListAsync() => kept = await Corrections.ListAsync(await SignedIn.CallerAsync(), DesignId);
 }

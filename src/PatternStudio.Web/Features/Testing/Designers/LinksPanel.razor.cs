@@ -5,6 +5,7 @@ using MudBlazor;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Rounds;
 using PatternStudio.Web.Hosting;
+using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Features.Testing.Designers;
 
@@ -12,7 +13,13 @@ namespace PatternStudio.Web.Features.Testing.Designers;
 public sealed partial class LinksPanel
 {
     private IReadOnlyList<FieldMessage> wrong = [];
+    private IReadOnlyList<FieldMessage> wrongForAll = [];
     private MadeLink? made;
+    private bool madeForAll;
+    private DateOnly madeUntil;
+    private DateOnly? lastDay;
+    private DateOnly? lastDayForAll;
+    private string? most;
     private string madeFor = "";
     private string name = "";
     private int size = -1;
@@ -45,17 +52,30 @@ public sealed partial class LinksPanel
     [Inject]
     private ISnackbar Snackbar { get; set; } = null!;
 
-    private async Task MakeForOneAsync() =>
-        await MadeAsync(await Links.MakeForAsync(await SignedIn.CallerAsync(), Book.Id, name, size < 0 ? null : size), name.Trim());
+    private string Reminder => Lines(Words["Reminder", Title, Day(Book.Plan.Ends)]);
 
-    private async Task MakeForAllAsync() =>
-        await MadeAsync(await Links.MakeForAllAsync(await SignedIn.CallerAsync(), Book.Id, Book.Plan.Testers), Words["ForAll"]);
+    protected override void OnParametersSet() => most ??= Book.Plan.Testers.ToString(CultureInfo.InvariantCulture);
 
-    private async Task MadeAsync(Outcome<MadeLink> outcome, string whose)
+    private async Task MakeForOneAsync()
     {
+        Outcome<MadeLink> outcome = await Links.MakeForAsync(await SignedIn.CallerAsync(), Book.Id, name, size < 0 ? null : size, lastDay);
         wrong = outcome.Messages;
-        if (!outcome.Succeeded) return;
-        (made, madeFor, name) = (outcome.Value, whose, "");
+        if (outcome.Succeeded) await ShowAsync(outcome.Value!, name.Trim(), false, lastDay);
+    }
+
+    private async Task MakeForAllAsync()
+    {
+        TypedNumber number = Typed.Whole(most ?? "");
+        Outcome<MadeLink> outcome = number.Trouble is { } trouble
+            ? Outcome.Refused("mostReports", trouble)
+            : await Links.MakeForAllAsync(await SignedIn.CallerAsync(), Book.Id, (int)Math.Clamp(number.Value, 0, int.MaxValue), lastDayForAll);
+        wrongForAll = outcome.Messages;
+        if (outcome.Succeeded) await ShowAsync(outcome.Value!, Words["ForAll"], true, lastDayForAll);
+    }
+
+    private async Task ShowAsync(MadeLink link, string whose, bool forAll, DateOnly? until)
+    {
+        (made, madeFor, madeForAll, madeUntil, name) = (link, whose, forAll, until ?? Book.Plan.Ends, "");
         await Changed.InvokeAsync();
     }
 
@@ -84,5 +104,9 @@ public sealed partial class LinksPanel
     private string AddressOf(MadeLink link) => new Uri(new Uri(Navigation.BaseUri), $"t/{link.Token}").ToString();
 
     private string Mail(MadeLink link) =>
-        Words["Mail", Title, AddressOf(link), Book.Plan.Ends.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)].Value.Replace("|", "\n", StringComparison.Ordinal);
+        Lines(Words[madeForAll ? "MailForAll" : "Mail", Title, AddressOf(link), Day(madeUntil), Book.Begun ? "" : Words["MailBegins", Day(Book.Plan.Opens)].Value, madeFor]);
+
+    private static string Lines(string text) => text.Replace("|", "\n", StringComparison.Ordinal);
+
+    private static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 }

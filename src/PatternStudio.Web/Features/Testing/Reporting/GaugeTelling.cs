@@ -1,6 +1,5 @@
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Measuring;
-using PatternStudio.Studio.Rounds;
 
 namespace PatternStudio.Web.Features.Testing.Reporting;
 
@@ -11,18 +10,24 @@ namespace PatternStudio.Web.Features.Testing.Reporting;
 /// <param name="PrintedHeight">The height with the printed gauge.</param>
 public sealed record GaugeTelling(string? Width, string? Height, string? PrintedWidth, string? PrintedHeight)
 {
-    /// <summary>Null where she counted nothing, or the pattern has several pieces or can't be measured.</summary>
-    public static GaugeTelling? Of(CheckedPattern pattern, ReportDetails report)
+    /// <summary>Null where nothing is known: the pattern has several pieces, or can't be measured.</summary>
+    /// <param name="mine">The piece with her gauge.</param>
+    /// <param name="printed">The piece with the printed gauge.</param>
+    public static GaugeTelling? Of(PieceSchedule? mine, PieceSchedule? printed)
     {
-        if (report is not { Stitches: { } stitches, OverCm: { } over } || report.Size >= pattern.Sizes.Count) return null;
-        Length counted = Length.FromCentimetres(over);
-        PieceSchedule? mine = Piece(pattern, new MeasuringBasis([new Swatch(stitches, report.Rows ?? 0, counted, counted, null)], null), report.Size);
-        PieceSchedule? printed = Piece(pattern, StatedMaterials.Of(pattern), report.Size);
         var told = new GaugeTelling(Say(mine?.Width), Say(mine?.Height), Say(printed?.Width), Say(printed?.Height));
         return told.Width is null && told.Height is null ? null : told;
     }
 
-    private static PieceSchedule? Piece(CheckedPattern pattern, MeasuringBasis basis, int size)
+    /// <summary>A gauge as she counted it.</summary>
+    public static MeasuringBasis Counted(double stitches, double? rows, double overCm)
+    {
+        Length over = Length.FromCentimetres(overCm);
+        return new MeasuringBasis([new Swatch(stitches, rows ?? 0, over, over, null)], null);
+    }
+
+    /// <summary>The only piece; null where there are several or nothing can be measured.</summary>
+    public static PieceSchedule? Piece(CheckedPattern pattern, MeasuringBasis basis, int size)
     {
         Measured<RowSchedule> schedule = RowSchedule.Compute(pattern, basis, size);
         if (!schedule.IsKnown) return null;

@@ -39,8 +39,13 @@ public sealed record ReportInput(IReadOnlyDictionary<string, string> Fields, IRe
     public string this[string name] => Fields.TryGetValue(name, out string? typed) ? typed : "";
 
     /// <summary>A form to begin with.</summary>
-    public static ReportInput Empty(int size) => new(
-        new Dictionary<string, string> { [nameof(ReportDetails.Size)] = size.ToString(CultureInfo.InvariantCulture), [nameof(ReportDetails.OverCm)] = "10 cm" }, NoRemarks);
+    /// <param name="size">0-based; null where she has yet to choose.</param>
+    /// <param name="version">The version that she began with.</param>
+    public static ReportInput Empty(int? size, int version) => new(
+        new Dictionary<string, string> { [nameof(ReportDetails.Size)] = size?.ToString(CultureInfo.InvariantCulture) ?? "", [nameof(ReportDetails.OverCm)] = "10 cm" }, NoRemarks)
+        {
+            Version = version,
+        };
 
     /// <summary>A form that shows what was sent before.</summary>
     public static ReportInput From(KeptReport report)
@@ -70,7 +75,8 @@ public sealed record ReportInput(IReadOnlyDictionary<string, string> Fields, IRe
     public ReportDetails Read(TypedForm form)
     {
         ArgumentNullException.ThrowIfNull(form);
-        int size = int.TryParse(this[nameof(ReportDetails.Size)], NumberStyles.None, CultureInfo.InvariantCulture, out int chosen) ? chosen : 0;
+        if (!int.TryParse(this[nameof(ReportDetails.Size)], NumberStyles.None, CultureInfo.InvariantCulture, out int size))
+            form.Refuse(nameof(ReportDetails.Size), "Choose the size that you made.");
         var read = new ReportDetails(size)
         {
             Stitches = Number(nameof(ReportDetails.Stitches), Typed.Count),

@@ -10,10 +10,15 @@ internal sealed partial class LineWords(int sizes, int size)
     private readonly Regex? list = sizes < 2 ? null : new Regex(
         $@"(?<![\d.,/])(?<n>\d[\d½¼¾⅓⅔.,/]*(?:\s[½¼¾])?)\s?[(\[](?:\s*(?<n>[-–—]|\d[\d½¼¾⅓⅔./]*(?:\s[½¼¾])?)\s*(?:,|(?=[)\]]))){{{sizes - 1}}}[)\]]", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(1));
 
-    public IReadOnlyList<SheetWords> Divide(string line)
+    public IReadOnlyList<SheetWords> Divide(string line) => Divide(Bold(line));
+
+    /// <summary>A row: its name, 'Row 3:', is what a finger looks for, and bold whether or not the designer wrote it so.</summary>
+    public IReadOnlyList<SheetWords> DivideRow(string line) => Divide(RowName().Match(line) is { Success: true } name ? [(name.Value, true), (line[name.Length..], false)] : Bold(line));
+
+    private List<SheetWords> Divide(IEnumerable<(string Text, bool Bold)> parts)
     {
         var words = new List<SheetWords>();
-        foreach ((string text, bool bold) in Bold(line)) Mark(words, text, bold);
+        foreach ((string text, bool bold) in parts) Mark(words, text, bold);
         return words;
     }
 
@@ -47,6 +52,9 @@ internal sealed partial class LineWords(int sizes, int size)
     {
         if (text.Length > 0) words.Add(new SheetWords(text, bold, mark));
     }
+
+    [GeneratedRegex(@"^(?:rows?|rnds?|rounds?)\s+\d[^:*]{0,30}:", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
+    private static partial Regex RowName();
 
     [GeneratedRegex(@"^\*\*(?<label>[^\s*](?:[^*]*[:.]|[^*]*(?=\*\*$)))\*\*", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Label();

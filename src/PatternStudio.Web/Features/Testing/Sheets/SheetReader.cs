@@ -32,7 +32,7 @@ internal static class SheetReader
     {
         if (line.Length == 0) return null;
         if (rows.Length > 0)
-            return new SheetBlock(SheetBlockKind.Row, 0, words.Divide(Item(line)))
+            return new SheetBlock(SheetBlockKind.Row, 0, words.DivideRow(Item(line)))
             {
                 Row = RowNames.Of(rows, severalPieces),
                 Times = rows.Length,

@@ -1,10 +1,14 @@
+using System.Globalization;
 using Microsoft.Extensions.Caching.Memory;
 using PatternStudio.Craft.Charting;
 using PatternStudio.Craft.Checking;
+using PatternStudio.Craft.Measuring;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Writing;
 using PatternStudio.Publishing;
 using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Rounds;
+using PatternStudio.Web.Features.Testing.Reporting;
 
 namespace PatternStudio.Web.Features.Testing.Sheets;
 
@@ -40,6 +44,16 @@ internal sealed class SheetShelf : IDisposable
     /// <summary>The cautions that the words of a title and a text call for.</summary>
     public IReadOnlyList<CautionKind> Cautions(string title, string text) =>
         Once(("cautions", $"{title}\n{text}", null, 0), () => PatternStudio.Studio.Designs.Cautions.For(title, text));
+
+    /// <summary>What a tester's gauge makes of her size; null where it can't be told.</summary>
+    public GaugeTelling? Telling(string text, ReportDetails report)
+    {
+        if (report is not { Stitches: { } stitches, OverCm: { } over } || report.Size >= Pattern(text, null).Sizes.Count) return null;
+        string counts = string.Create(CultureInfo.InvariantCulture, $"{stitches} {report.Rows} {over}");
+        PieceSchedule? mine = Once(($"piece {counts}", text, null, report.Size), () => GaugeTelling.Piece(Pattern(text, null), GaugeTelling.Counted(stitches, report.Rows, over), report.Size));
+        PieceSchedule? printed = Once(("piece as printed", text, null, report.Size), () => GaugeTelling.Piece(Pattern(text, null), StatedMaterials.Of(Pattern(text, null)), report.Size));
+        return GaugeTelling.Of(mine, printed);
+    }
 
     public void Dispose() => kept.Dispose();
 
