@@ -696,6 +696,9 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.Property<Guid>("Id")
                         .HasColumnType("uuid");
 
+                    b.Property<DateOnly?>("Changed")
+                        .HasColumnType("date");
+
                     b.Property<Guid>("DesignId")
                         .HasColumnType("uuid");
 
@@ -704,6 +707,9 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
 
                     b.Property<int>("Version")
                         .HasColumnType("integer");
+
+                    b.Property<DateOnly?>("Withdrawn")
+                        .HasColumnType("date");
 
                     b.Property<string>("Words")
                         .IsRequired()
@@ -731,6 +737,32 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                         .IsUnique();
 
                     b.ToTable("CorrectionPages", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.CorrectionWording", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("CorrectionId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("Since")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("character varying(4000)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CorrectionId");
+
+                    b.ToTable("CorrectionWordings", (string)null);
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Rounds.Remark", b =>
@@ -789,11 +821,17 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                     b.Property<Guid>("Id")
                         .HasColumnType("uuid");
 
+                    b.Property<int?>("BeganWith")
+                        .HasColumnType("integer");
+
                     b.Property<DateTime>("Created")
                         .HasColumnType("timestamp with time zone");
 
                     b.Property<DateTime>("Expires")
                         .HasColumnType("timestamp with time zone");
+
+                    b.Property<DateOnly?>("LastDay")
+                        .HasColumnType("date");
 
                     b.Property<int>("MostReports")
                         .HasColumnType("integer");
@@ -859,6 +897,11 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                         .IsConcurrencyToken()
                         .HasColumnType("integer");
 
+                    b.Property<string>("ShownVersions")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
                     b.Property<bool>("ShowsChart")
                         .HasColumnType("boolean");
 
@@ -871,9 +914,6 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                         .HasColumnType("integer");
 
                     b.Property<int>("Version")
-                        .HasColumnType("integer");
-
-                    b.Property<int?>("VersionBefore")
                         .HasColumnType("integer");
 
                     b.HasKey("Id");
@@ -1284,6 +1324,15 @@ namespace PatternStudio.Studio.Data.Migrations.Postgres
                         .WithOne()
                         .HasForeignKey("PatternStudio.Studio.Rounds.CorrectionPage", "DesignId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.CorrectionWording", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Rounds.Correction", null)
+                        .WithMany()
+                        .HasForeignKey("CorrectionId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 

@@ -689,6 +689,9 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly?>("Changed")
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("DesignId")
                         .HasColumnType("TEXT");
 
@@ -697,6 +700,9 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
 
                     b.Property<int>("Version")
                         .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("Withdrawn")
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Words")
                         .IsRequired()
@@ -724,6 +730,32 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                         .IsUnique();
 
                     b.ToTable("CorrectionPages", (string)null);
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.CorrectionWording", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CorrectionId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Since")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(4000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CorrectionId");
+
+                    b.ToTable("CorrectionWordings", (string)null);
                 });
 
             modelBuilder.Entity("PatternStudio.Studio.Rounds.Remark", b =>
@@ -782,10 +814,16 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<int?>("BeganWith")
+                        .HasColumnType("INTEGER");
+
                     b.Property<DateTime>("Created")
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime>("Expires")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("LastDay")
                         .HasColumnType("TEXT");
 
                     b.Property<int>("MostReports")
@@ -852,6 +890,11 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("ShownVersions")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
                     b.Property<bool>("ShowsChart")
                         .HasColumnType("INTEGER");
 
@@ -864,9 +907,6 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                         .HasColumnType("INTEGER");
 
                     b.Property<int>("Version")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int?>("VersionBefore")
                         .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
@@ -1277,6 +1317,15 @@ namespace PatternStudio.Studio.Data.Migrations.Sqlite
                         .WithOne()
                         .HasForeignKey("PatternStudio.Studio.Rounds.CorrectionPage", "DesignId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("PatternStudio.Studio.Rounds.CorrectionWording", b =>
+                {
+                    b.HasOne("PatternStudio.Studio.Rounds.Correction", null)
+                        .WithMany()
+                        .HasForeignKey("CorrectionId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
