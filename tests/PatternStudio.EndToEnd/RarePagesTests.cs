@@ -6,7 +6,7 @@ using static Microsoft.Playwright.Assertions;
 namespace PatternStudio.EndToEnd;
 
 /// <summary>What is seen seldom: a studio on its first day, versions side by side, photos, imports that go half wrong, undo, addresses that lead nowhere, print.</summary>
-public sealed class RarePagesTests(OpenStudio studio) : IClassFixture<OpenStudio>
+public sealed class RarePagesTests(EmptyStudio studio) : IClassFixture<EmptyStudio>
 {
     /// <summary>Our own invention; 20 chains less 1 leave 19 for sc.</summary>
     private const string Cloth = "Slipway cloth\nUS terms\n\nCh 20.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (19 sc)\nRow 2: Ch 1, sc in each sc across, turn. (19 sc)\nRows 3-10: Rep Row 2.\nFasten off.";
