@@ -13,24 +13,27 @@ internal sealed class KeyWalk(IPage page)
         () => {
           const dialog = [...document.querySelectorAll("[role=dialog]")].at(-1);
           const room = dialog ?? document.body;
+          if (!dialog) { document.body.tabIndex = -1; document.body.focus({ preventScroll: true }); document.body.removeAttribute("tabindex"); scrollTo(0, 0); }
+          else document.activeElement.blur();
           const look = element => {
             const style = (e, p) => { const s = getComputedStyle(e, p); return [s.outlineStyle, s.outlineWidth, s.outlineColor, s.boxShadow, s.borderColor].join(); };
             let all = style(element) + style(element, "::after") + style(element, "::before");
             for (let up = element.parentElement, i = 0; up && i < 6; up = up.parentElement, i++) { const s = getComputedStyle(up); all += s.boxShadow + s.outlineStyle; }
             return all;
           };
-          window.keyWalk = { look, seen: new Map(), room };
+          // Empty stops at both ends of a dialog, which send the focus on to its other end.
+          const isBumper = e => e.matches("div[tabindex='0']") && e.childElementCount === 0 && !e.textContent.trim();
+          window.keyWalk = { look, isBumper, seen: new Map(), room };
           const used = [...room.querySelectorAll("a[href], button, input, select, textarea, summary, [tabindex], [contenteditable=true]")].filter(e => {
             const box = e.getBoundingClientRect();
             return !e.matches(":disabled, [type=hidden], [tabindex^='-']") && box.width * box.height > 0 && e.checkVisibility({ visibilityProperty: true }) && !e.closest("[inert]")
-              && !e.classList.contains("skip") && !(e.className?.includes?.("mud-focus") ?? false) && !e.closest(".mud-focus-trap > [tabindex]:not(.mud-dialog)");
+              && !e.classList.contains("skip") && !keyWalk.isBumper(e);
           });
           const radios = new Set();
           for (const e of used) {
             if (e.type === "radio") { const name = e.name; if (radios.has(name)) continue; radios.add(name); }
             keyWalk.seen.set(e, { look: look(e), reached: false });
           }
-          if (!dialog) { document.body.tabIndex = -1; document.body.focus({ preventScroll: true }); document.body.removeAttribute("tabindex"); scrollTo(0, 0); }
           return keyWalk.seen.size;
         }
         """;
@@ -42,11 +45,14 @@ internal sealed class KeyWalk(IPage page)
           const e = document.activeElement;
           if (!e || e === document.body) return { at: "body", faults: [] };
           const name = `${e.tagName.toLowerCase()}${e.id ? "#" + e.id : ""}${e.className && e.className.split ? "." + e.className.split(" ").join(".") : ""} '${(e.getAttribute("aria-label") ?? e.innerText ?? e.value ?? "").slice(0, 40)}'`;
-          if (e.className?.includes?.("mud-focus")) return { at: "bumper", faults: [] };
+          if (keyWalk.isBumper(e)) return { at: "bumper", faults: [] };
           if (!keyWalk.room.contains(e)) return { at: "outside", faults: keyWalk.room === document.body ? [] : [`the focus left the dialog for ${name}`] };
           let noted = keyWalk.seen.get(e);
           if (!noted && e.type === "radio") noted = [...keyWalk.seen].find(([other]) => other.type === "radio" && other.name === e.name)?.[1];
           if (!noted) return { at: name, faults: [] };
+          // A field of a date has stops of its own within.
+          if (keyWalk.last === e) return { at: "within", faults: [] };
+          keyWalk.last = e;
           if (noted.reached) return { at: "round", faults: [] };
           noted.reached = true;
           const faults = [];

@@ -73,7 +73,7 @@ public sealed class KeyboardTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
         var walk = new KeyWalk(page);
         await walk.AtAsync(address);
-        Assert.Empty(walk.Faults);
+        Assert.True(walk.Faults.Count == 0, string.Join("\n", walk.Faults));
     }
 
     [Theory]
@@ -90,7 +90,7 @@ public sealed class KeyboardTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.WaitForTimeoutAsync(500);
         var walk = new KeyWalk(page);
         await walk.AtAsync($"desk, {tab}");
-        Assert.Empty(walk.Faults);
+        Assert.True(walk.Faults.Count == 0, string.Join("\n", walk.Faults));
     }
 
     [Fact]
@@ -102,7 +102,7 @@ public sealed class KeyboardTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await Expect(page.Locator(".picked-bar")).ToBeVisibleAsync();
         var walk = new KeyWalk(page);
         await walk.AtAsync("picked");
-        Assert.Empty(walk.Faults);
+        Assert.True(walk.Faults.Count == 0, string.Join("\n", walk.Faults));
     }
 
     [Fact]
@@ -120,6 +120,6 @@ public sealed class KeyboardTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.GotoAsync(new Uri(studio.Address, "yarns").ToString());
         await walk.DialogAsync("a lot", page.GetByRole(AriaRole.Button, new() { Name = "Put some in the cupboard: Tideline Cotton" }));
         await walk.DialogAsync("what it makes", page.GetByRole(AriaRole.Button, new() { Name = "What can it make? Tideline Cotton" }));
-        Assert.Empty(walk.Faults);
+        Assert.True(walk.Faults.Count == 0, string.Join("\n", walk.Faults));
     }
 }

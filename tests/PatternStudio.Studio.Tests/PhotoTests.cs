@@ -77,6 +77,17 @@ public sealed class PhotoTests
         Assert.False(PhotoReader.Read(bomb).Succeeded);
     }
 
+    /// <summary>A phone of our days takes 8000 × 6000 pixels: that is scaled while it is read. Of a PNG of 7000 × 6000 every pixel would have to be kept: 42 million, where 40 are drawn.</summary>
+    [Fact]
+    public void A_phones_largest_photo_is_taken_and_a_drawing_as_large_is_refused_in_words()
+    {
+        using (SKBitmap photo = Drawn(Read(Jpeg(8_000, 6_000)).Picture)) Assert.Equal(PreparedPhoto.LongestSide, photo.Width);
+
+        Assert.Equal(
+            "The photo is too large to be drawn here. Scale it down to 6000 pixels or fewer along its longer side.",
+            Assert.Single(PhotoReader.Read(Png(7_000, 6_000)).Messages).Message);
+    }
+
     [Fact]
     public async Task A_swatchs_photo_is_kept_replaced_and_removed_with_it_and_seen_by_its_studio_only()
     {

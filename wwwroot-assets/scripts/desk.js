@@ -1,4 +1,4 @@
-// What the design desk asks of the browser: whether there is room for two columns, and its keys.
+// What the design desk asks of the browser: whether there is room for two columns, its keys, files, and the printer.
 
 export function watch(server) {
   const narrow = matchMedia("(max-width: 1023px)");
@@ -6,13 +6,14 @@ export function watch(server) {
   const tell = () => server.invokeMethodAsync("RoomChanged", narrow.matches);
   narrow.addEventListener("change", tell, { signal: stop.signal });
   window.addEventListener("keydown", e => {
-    if ((e.ctrlKey || e.metaKey) && !e.altKey && e.key.toLowerCase() === "s") {
-      e.preventDefault();
-      server.invokeMethodAsync("SaveKey");
-    }
+    const told = (e.ctrlKey || e.metaKey) && !e.altKey && !e.shiftKey && { s: "SaveKey", p: "PrintKey" }[e.key.toLowerCase()];
+    if (!told) return;
+    e.preventDefault();
+    server.invokeMethodAsync(told);
   }, { signal: stop.signal });
   tell();
-  return { dispose: () => stop.abort(), download };
+  // Later, since the page waits for whoever reads the dialog of the printer, and the server must not.
+  return { dispose: () => stop.abort(), download, print: () => { setTimeout(() => window.print(), 100); } };
 }
 
 // A file of words made here and now. The mark at its beginning tells spreadsheets that it is UTF-8.

@@ -8,6 +8,7 @@ namespace PatternStudio.Web.Features.Designs;
 public sealed partial class DesignsPage
 {
     private Said? said;
+    private string? wrongTag;
 
     [Microsoft.AspNetCore.Components.Inject]
     private DesignBatch Batch { get; set; } = null!;
@@ -27,7 +28,11 @@ public sealed partial class DesignsPage
 
     private async Task PickAllAsync() => picked.UnionWith(await Library.IdsAsync(await SignedIn.CallerAsync(), address.ToQuery(tags)));
 
-    private void PutBack() => picked.Clear();
+    private void PutBack()
+    {
+        picked.Clear();
+        wrongTag = null;
+    }
 
     private async Task MoveAsync(DesignState state)
     {
@@ -49,7 +54,8 @@ public sealed partial class DesignsPage
     private async Task TagAsync(string name)
     {
         Outcome<Guid> put = await Tags.PutAsync(await SignedIn.CallerAsync(), name, picked);
-        said = put.Succeeded ? new Said(Words["Tagged", picked.Count, name.Trim()]) : new Said(put.ToString(), "error");
+        wrongTag = put.Succeeded ? null : put.ToString();
+        if (put.Succeeded) said = new Said(Words["Tagged", picked.Count, name.Trim()]);
         await ShowAnewAsync();
     }
 
@@ -57,12 +63,13 @@ public sealed partial class DesignsPage
     {
         if (tags.FirstOrDefault(tag => tag.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) is not { } known)
         {
-            said = new Said(Words["NoSuchTag"], "error");
+            wrongTag = Words["NoSuchTag"];
             return;
         }
 
         Outcome taken = await Tags.TakeAsync(await SignedIn.CallerAsync(), known.Id, picked);
-        said = taken.Succeeded ? new Said(Words["Untagged", picked.Count, known.Name]) : new Said(taken.ToString(), "error");
+        wrongTag = taken.Succeeded ? null : taken.ToString();
+        if (taken.Succeeded) said = new Said(Words["Untagged", picked.Count, known.Name]);
         await ShowAnewAsync();
     }
 

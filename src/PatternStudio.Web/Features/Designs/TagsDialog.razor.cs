@@ -10,7 +10,7 @@ namespace PatternStudio.Web.Features.Designs;
 public sealed partial class TagsDialog
 {
     private IReadOnlyList<KeptTag> tags = [];
-    private IReadOnlyList<FieldMessage> messages = [];
+    private (Guid Tag, string Says)? wrong;
 
     [CascadingParameter]
     private IMudDialogInstance Dialog { get; set; } = null!;
@@ -23,14 +23,13 @@ public sealed partial class TagsDialog
 
     protected override async Task OnInitializedAsync() => tags = await Tags.ListAsync(await SignedIn.CallerAsync());
 
-    private async Task RenameAsync(KeptTag tag, string name) => await AfterAsync(await Tags.RenameAsync(await SignedIn.CallerAsync(), tag.Id, name));
+    private async Task RenameAsync(KeptTag tag, string name) => await AfterAsync(tag, await Tags.RenameAsync(await SignedIn.CallerAsync(), tag.Id, name));
 
-    private async Task RemoveAsync(KeptTag tag) => await AfterAsync(await Tags.RemoveAsync(await SignedIn.CallerAsync(), tag.Id));
+    private async Task RemoveAsync(KeptTag tag) => await AfterAsync(tag, await Tags.RemoveAsync(await SignedIn.CallerAsync(), tag.Id));
 
-    /// <summary>The notice shows what concerns no field; here every message does.</summary>
-    private async Task AfterAsync(Outcome outcome)
+    private async Task AfterAsync(KeptTag tag, Outcome outcome)
     {
-        messages = [.. outcome.Messages.Select(message => message with { Field = "" })];
+        wrong = outcome.Succeeded ? null : (tag.Id, outcome.ToString());
         tags = await Tags.ListAsync(await SignedIn.CallerAsync());
     }
 }

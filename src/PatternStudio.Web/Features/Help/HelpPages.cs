@@ -35,7 +35,12 @@ public static class HelpPages
         foreach (LinkInline link in document.Descendants<LinkInline>().Where(link => link.Url is { } url && !url.Contains(':', StringComparison.Ordinal)))
             link.Url = Address(link.Url!, folder);
         foreach (Markdig.Extensions.Tables.Table table in document.Descendants<Markdig.Extensions.Tables.Table>())
+        {
             table.GetAttributes().AddClass("plain");
+            // On a phone a wide one scrolls: keys must come there too.
+            table.GetAttributes().AddProperty("tabindex", "0");
+        }
+
         return new HelpText(title, document.ToHtml(Pipeline));
     }
 
