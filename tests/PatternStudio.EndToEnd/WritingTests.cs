@@ -172,6 +172,47 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await Expect(page.Words()).Not.ToContainTextAsync("Ch 13.");
     }
 
+    [Fact]
+    public async Task In_a_long_pattern_each_slip_is_underlined_and_goes_when_it_is_mended()
+    {
+        IPage page = await studio.EnterAsync();
+        string rows = string.Concat(Enumerable.Range(2, 299).Select(row => $"Row {row}: Ch 1, sc in next {(row % 7) + 1} sc, sc in each sc across, turn. (40 sc)\n"));
+        await page.BeginDesignAsync("Jetty runner", "");
+        await page.Words().FocusAsync();
+        await page.Keyboard.InsertTextAsync("Ch 41.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (40 sc)\n" + rows);
+        await Expect(page.Findings()).ToContainTextAsync("nothing to mend");
+        await page.SelectAsync("Row 150:");
+        await page.Keyboard.PressAsync("End");
+        for (int i = 0; i < 4; i++) await page.Keyboard.PressAsync("ArrowLeft");
+        var answers = new List<double>();
+        for (int turn = 0; turn < 8; turn++)
+        {
+            foreach ((string key, bool underlined) in ((string, bool)[])[("Backspace", true), ("0", false)])
+            {
+                Task<double> told = page.EvaluateAsync<double>(TellsWhenUnderlined, underlined);
+                await page.Keyboard.PressAsync(key);
+                answers.Add(await told);
+                if (answers[^1] > 60000) { await page.ScreenshotAsync(new() { Path = "/tmp/stuck.png" }); Assert.Fail($"{key} {answers.Count}"); }
+            }
+        }
+
+        await Expect(page.Findings()).ToContainTextAsync("nothing to mend");
+        answers.Sort();
+        TestContext.Current.SendDiagnosticMessage($"from a key to what was found in 300 rows: median {answers[answers.Count / 2]:F0} ms, longest {answers[^1]:F0} ms, the pause of the typing among them");
+    }
+
+    /// <summary>Milliseconds until something is underlined, or nothing is.</summary>
+    private const string TellsWhenUnderlined =
+        """
+        wanted => new Promise(told => {
+          const words = document.querySelector('.words-editor'), is = () => (words.querySelector('.words-error') !== null) === wanted;
+          let from = performance.now();
+          words.addEventListener('keydown', () => { from = performance.now(); }, { once: true, capture: true });
+          const look = () => is() || performance.now() - from > 60_000 ? told(performance.now() - from) : requestAnimationFrame(look);
+          look();
+        })
+        """;
+
     [Theory]
     [MemberData(nameof(Windows.ToLookIn), MemberType = typeof(Windows))]
     public async Task The_editor_at_work_can_be_used_by_everybody(int width, bool dark)

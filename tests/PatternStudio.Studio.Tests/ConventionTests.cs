@@ -19,7 +19,7 @@ public sealed class ConventionTests
     }
 
     [Fact]
-    public void There_are_entities_to_look_at() => Assert.Equal(24, Entities.Count());
+    public void There_are_entities_to_look_at() => Assert.Equal(26, Entities.Count());
 
     [Fact]
     public void Entities_change_only_through_their_own_methods() =>
