@@ -32,7 +32,7 @@ public sealed class GoldenCharts
         { "020-tideline-ripple", "Rows that wave: up where stitches are added, down where two are worked together; straight sides." },
         { "081-mitred-square", "A square on its corner: rows bent at a right angle where three are worked together." },
         { "066-pineapple-motif", "A fan of T shapes that becomes loops of chains, fewer each row, with shells on both sides." },
-        { "037-tile-square", "Square tiles, standing and lying by turns like a basket, numbers along two sides." },
+        { "037-tile-square", "Square tiles, standing and lying by turns like a basket, each number outside beside the tile that its row begins with." },
         { "045-oval-placemat", "Rounds about both sides of a chain: straight sides, round ends." },
         { "055-bordered-panel", "A rectangle of crosses with a border of two rounds about it, three crosses in each corner." },
         { "026-hexagon", "Six straight sides with chains at the corners." },

@@ -1,7 +1,6 @@
 using PatternStudio.Craft.Charting;
 using PatternStudio.Craft.Checking;
 using PatternStudio.Craft.Tests.Checking;
-using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Tests.Charting;
 

@@ -1,5 +1,4 @@
 using PatternStudio.Craft.Measuring;
-using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Charting.Layout;
