@@ -10,8 +10,6 @@ namespace PatternStudio.Craft.Charting;
 /// <param name="mostRows">How many rows to draw; the rest is named in a gap.</param>
 internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms forms, ChartNames names, KeyMaker key, ChartStyle style, Colours colours, int mostRows = int.MaxValue)
 {
-    private const double NumberSize = 0.8;
-
     /// <summary>Where the piece lay before it was edited; null for a new one.</summary>
     public IReadOnlyList<LaidRow>? Former { get; init; }
 
@@ -30,13 +28,15 @@ internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms form
     private IEnumerable<DrawnRow> Draw(IReadOnlyList<LaidRow> rows, EquatableArray<Shape> brackets)
     {
         var symbols = new CellSymbols(rows, names, style.Symbols);
-        var patches = new ColourPatches(rows, colours);
+        ColourPatches? patches = style.InColour ? new ColourPatches(rows, colours) : null;
+        EquatableArray<Symbol>[] drawn = [.. rows.Select(row => row.Row.Status == RowStatus.Checked ? symbols.Of(row, patches) : [])];
+        Point[] numbers = RowNumbers.Of(rows, drawn);
         for (int i = 0; i < rows.Count; i++)
         {
             if (rows[i].Row.Status == RowStatus.Checked)
             {
                 if (!style.InColour) key.Add(rows[i]);
-                yield return new DrawnRow(number, i, LabelOf(rows[i].Row), Tones.Of(rows[i].Row, InRounds), symbols.Of(rows[i], style.InColour ? patches : null), i == 0 ? [.. Marks(rows[i]), .. brackets] : Marks(rows[i]));
+                yield return new DrawnRow(number, i, LabelOf(rows[i].Row), Tones.Of(rows[i].Row, InRounds), drawn[i], i == 0 ? [.. Marks(rows[i], numbers[i]), .. brackets] : Marks(rows[i], numbers[i]));
                 continue;
             }
             int last = i;
@@ -56,15 +56,15 @@ internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms form
     private static string LabelOf(WorkedRow row) =>
         row.Label.Length > 0 ? row.Label : row.Kind == RowKind.Foundation ? "Foundation" : $"{(row.Kind == RowKind.Round ? "Rnd" : "Row")} {row.Number}";
 
-    private static EquatableArray<Shape> Marks(LaidRow row) =>
-        row.Row.Kind == RowKind.Foundation || row.IsCentre ? [] : [new Words(row.Label, row.Row.Number.ToString(), NumberSize)];
+    private static EquatableArray<Shape> Marks(LaidRow row, Point number) =>
+        row.Row.Kind == RowKind.Foundation || row.IsCentre ? [] : [new Words(number, row.Row.Number.ToString(), RowNumbers.Size)];
 
     private DrawnRow Gap(IReadOnlyList<LaidRow> rows, int first, string label)
     {
         Box below = rows.Take(first).SelectMany(row => row.Cells).Aggregate(Box.Empty, (box, cell) => box.With(cell.Top));
         if (below.IsEmpty) below = new Box(0, 0, 0, 0);
         var at = new Point((below.Left + below.Right) / 2, below.Top - 1.4);
-        var words = new Words(at, label, NumberSize);
+        var words = new Words(at, label, RowNumbers.Size);
         Box around = words.Bounds.Grow(0.3);
         return new DrawnRow(number, first, label, RowTone.Gap, [], [
             new Line(new Point(around.Left, around.Bottom), new Point(around.Right, around.Bottom)), words,

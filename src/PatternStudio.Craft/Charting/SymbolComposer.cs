@@ -24,8 +24,14 @@ internal static class SymbolComposer
     /// <summary>A cross farther from right above its foot than this gets a leg.</summary>
     private const double MostAside = 0.2;
 
-    /// <summary>Bars are shorter where legs stand close.</summary>
+    /// <summary>Bars are shorter where legs stand close, and take no more than this share of the way to the next leg.</summary>
     private const double InBundle = 0.5;
+    private const double BetweenLegs = 0.75;
+
+    /// <summary>A bundle is no wider than its stitch, so that two of them may stand side by side.</summary>
+    private const double HalfBundle = 0.36;
+    private const double HalfPopcorn = 0.44;
+    private const double HalfOval = 0.36;
 
     /// <summary>The strokes of a stitch.</summary>
     /// <param name="form">How it is built.</param>
@@ -126,16 +132,18 @@ internal static class SymbolComposer
     {
         Point up = (head - foot).Unit();
         Point start = foot + (up * Gap);
-        double spread = Math.Min(0.55, 0.13 * form.Legs);
+        double spread = Math.Min(HalfBundle, 0.13 * form.Legs), bar = BarIn(form.Legs, spread);
         for (int leg = 0; leg < form.Legs; leg++)
         {
             double aside = form.Legs == 1 ? 0 : spread * ((2.0 * leg / (form.Legs - 1)) - 1);
             Point bow = up.Right() * aside;
             yield return new Curve(start, start.Toward(head, 0.5) + (bow * 2), head);
-            if (bars) yield return Slanted(start.Toward(head, 0.55) + bow, up, InBundle);
+            if (bars) yield return Slanted(start.Toward(head, 0.55) + bow, up, bar);
         }
         yield return Across(head, up, HalfHead);
     }
+
+    private static double BarIn(int legs, double spread) => legs < 2 ? InBundle : Math.Min(InBundle, BetweenLegs * (2 * spread / (legs - 1)) / (2 * HalfBar));
 
     /// <summary>Whole stitches from one foot, gathered by a chain-like oval at the head.</summary>
     private static IEnumerable<Shape> Popcorn(StitchForm form, Point foot, Point head)
@@ -143,13 +151,14 @@ internal static class SymbolComposer
         Point up = (head - foot).Unit();
         Point start = foot + (up * Gap);
         Point shoulder = start.Toward(head, 0.82);
+        double bar = BarIn(form.Legs, 0.9 * HalfPopcorn);
         for (int leg = 0; leg < form.Legs; leg++)
         {
-            Point aside = up.Right() * (form.Legs == 1 ? 0 : 0.6 * ((2.0 * leg / (form.Legs - 1)) - 1));
+            Point aside = up.Right() * (form.Legs == 1 ? 0 : HalfPopcorn * ((2.0 * leg / (form.Legs - 1)) - 1));
             yield return new Curve(start, start.Toward(shoulder, 0.5) + (aside * 1.3), shoulder + (aside * 0.7));
-            yield return Slanted(start.Toward(shoulder, 0.55) + (aside * 0.9), up, InBundle);
+            yield return Slanted(start.Toward(shoulder, 0.55) + (aside * 0.9), up, bar);
         }
-        yield return new Oval(start.Toward(head, 0.92), 0.4, 0.15, Dots.Turn(up.Right()));
+        yield return new Oval(start.Toward(head, 0.92), HalfOval, 0.15, Dots.Turn(up.Right()));
     }
 
     /// <summary>

@@ -53,11 +53,18 @@ internal sealed partial class RowWorker
     private void StandFor(StitchId stitch, int over, int passed, Placement where)
     {
         int chains = Math.Max(1, Math.Min(passed, (int)Math.Round(context.Traits(stitch).Height)));
-        Emit(new Cell(CellKind.TurningChain, stitch, chains, [BaseOfSkipped(passed, over)], true, where.Span));
+        Emit(new Cell(CellKind.TurningChain, stitch, chains, [BaseOfSkipped(passed, UnderSkipped(stitch, over, passed))], true, where.Span));
         if (over > 0) Emit(new Cell(CellKind.Chains, StitchId.Chain, over, [], false, where.Span));
     }
 
-    private Foot BaseOfSkipped(int passed, int over) => new(Down, course!.PlaceOf(Math.Max(0, passed - 1 - over)), -1, FootKind.Chain);
+    /// <summary>
+    /// Of the chains passed over, those left unworked between the one that the stitch stands on and the next stitch: as told, else what is left of them beside the stitch's height and
+    /// the chains beside it ('dc in 6th ch from hook (skipped chs count as dc and ch 1)': 5 − 3 − 1 = 1), else as many as lie over them.
+    /// </summary>
+    private int UnderSkipped(StitchId stitch, int over, int passed) =>
+        skipped is not { Role: not ChainRole.Unstated } told ? over : told.ThenSkips ?? Math.Max(0, passed - (int)Math.Round(context.Traits(told.CountsAs ?? stitch).Height) - over);
+
+    private Foot BaseOfSkipped(int passed, int under) => new(Down, course!.PlaceOf(Math.Max(0, passed - 1 - under)), -1, FootKind.Chain);
 
     private Target OwnChain()
     {

@@ -72,7 +72,7 @@ internal sealed partial class RowWorker
     private Mishap? WorkMove(StitchStep step, EquatableArray<Step> all, int index)
     {
         // The hook of a joined round stands on its first stitch already: 'next' is the second.
-        if (GoesAround && at == State.Start with { Colour = at.Colour } && course is { Row.Joined: true, Turned: false } && step.Where?.Choice is null or PlaceChoice.Next && !BeginsWithGroup(step.Where))
+        if (GoesAround && at == State.Start with { Colour = at.Colour } && course is { Row.Joined: true, Turned: false } && step.Where?.Choice is null or PlaceChoice.Next && !BeginsWithGroup(step.Where) && !BeginsWithLoop(step.Where))
             at = at with { Position = 1 + Math.Max(0, course.Find(0, (cell, _) => places!.Stitches(cell) > 0 || cell.Kind == CellKind.Chains)) };
         Mishap? Move(Target target)
         {
@@ -95,6 +95,10 @@ internal sealed partial class RowWorker
     /// <summary>'Sl st into shell' where the round below begins with a shell: the hook stands on it.</summary>
     private bool BeginsWithGroup(Placement? where) =>
         where is { Kind: { Stitch: { } named } kind } && course!.At(0).Group == named && places!.Offers(course.At(0), 0, kind) > 0;
+
+    /// <summary>'Sl st to next loop' where the round below begins with a loop of chains: the hook stands before it.</summary>
+    private bool BeginsWithLoop(Placement? where) =>
+        where is { Kind.Noun: PlaceNoun.Space or PlaceNoun.ChainSpace } && course!.Find(0, (cell, _) => places!.Stitches(cell) > 0 || cell.Kind == CellKind.Chains) is var first and >= 0 && course.At(first).Kind == CellKind.Chains;
 
     private Mishap? WorkChain(ChainStep step, EquatableArray<Step> all, int index)
     {

@@ -23,10 +23,27 @@ internal sealed partial class RowWorker
     /// <summary>A round that goes on with a chain from the middle of the loop below has taken that loop; one that begins with stitches 'in each loop' has not.</summary>
     private void BeginInLoop(EquatableArray<Step> all)
     {
+        if (BeginsWithChain(all) && AllSteps(all).Any(step => step.Where?.Further is { } words && IsInJoining(words))) LeaveFirst();
         if (!GoesAround || course is not { Turned: false, Row.EndsInLoop: true, Length: > 2 } || !BeginsWithChain(all)) return;
         middleOfLoop = TargetAt(course.Length - 1, -1, false, null).Foot;
         Meet(course.StartingAt(course.Length - 2));
         at = at with { Position = 2, Chain = 0, Last = 0, LastChain = -1, InSpace = true };
+    }
+
+    /// <summary>Where the round below was joined, as the hook meets it: the hook stands there.</summary>
+    private long joined;
+
+    /// <summary>
+    /// '*Ch 16, sc in next sc; rep from * 14 times, ch 7, tr in joining': the hook stands where the round below was joined, on its first stitch, and a loop of chains leads away from
+    /// there; 'next' is the second, and the first is worked last.
+    /// </summary>
+    private void LeaveFirst()
+    {
+        if (!GoesAround || course is not { Row: { Joined: true, Kind: RowKind.Round or RowKind.Row, EndsInLoop: false }, Turned: false } || at != State.Start with { Colour = at.Colour }) return;
+        long first = course.Find(0, (cell, _) => places!.Stitches(cell) > 0 || cell.Kind == CellKind.Chains);
+        if (first < 0 || course.At(first).Kind == CellKind.Chains || first + 1 >= course.Length) return;
+        Meet(course.StartingAt(first + 1));
+        joined = course!.Length - 1;
     }
 
     /// <summary>What an ending needs of the row below: not the stitch that closes the round where it began.</summary>

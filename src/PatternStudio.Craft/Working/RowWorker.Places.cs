@@ -293,7 +293,7 @@ internal sealed partial class RowWorker
 
     /// <summary>Where this row began: its first stitch's place, the last slip stitch's that moved the hook there, or where the row below ended.</summary>
     private Foot? StartFoot() => builder.FirstFoot
-        ?? (GoesAround && course is { Length: > 0, Turned: false } ? TargetAt(course.Row.Spiral ? course.Length - 1 : 0, -1, false, null).Foot : null);
+        ?? (GoesAround && course is { Length: > 0, Turned: false } ? TargetAt(course.Row.Spiral ? course.Length - 1 : joined, -1, false, null).Foot : null);
 
     /// <summary>The last loop of a round passes over what is left before the place where the round began, if that is no more than a loop's width.</summary>
     private Mishap? Close(Placement where)
@@ -309,12 +309,15 @@ internal sealed partial class RowWorker
 
     /// <summary>'tr tr in joining': where the round below was joined, which is where this round began.</summary>
     private bool IsJoiningOfRoundBelow(TextSpan words) =>
-        GoesAround && course is { Length: > 0, Turned: false } && builder.Mark > 1 && Words(words).Trim().ToLowerInvariant() is "in joining" or "in the joining";
+        GoesAround && course is { Length: > 0, Turned: false } && builder.Mark > 1 && IsInJoining(words);
+
+    private bool IsInJoining(TextSpan words) => Words(words).Trim().ToLowerInvariant() is "in joining" or "in the joining";
 
     private Mishap? AtStartOfRoundBelow(Func<Target, Mishap?> work)
     {
+        closedRound |= previous is ChainStep;
         at = at with { Position = course!.Length, Chain = 0, InSpace = true };
-        return work(TargetAt(0, -1, course.At(0).Kind == CellKind.Chains, null));
+        return work(TargetAt(joined, -1, course.At(joined).Kind == CellKind.Chains, null));
     }
 
     /// <summary>'sl st into loop, …, ch 4, tr in sl st': the slip stitch that this round began with.</summary>

@@ -42,6 +42,20 @@ internal sealed partial class RowWorker
         };
     }
 
+    /// <summary>
+    /// 'A row of sc all around working 3 sc in each corner' over rows worked back and forth: it goes down their sides as well, and how many go there is not told. The step that says so; null for none.
+    /// </summary>
+    private Step? AroundFabric(EquatableArray<Step> all)
+    {
+        if (!GoesAround || course is not { Row: { Kind: RowKind.Row, Joined: false, Index: > 0 } } || !all.Any(step => context.Says(step.Span, "corner"))) return null;
+        return all.FirstOrDefault(step => step switch
+        {
+            StitchStep { Where: { Choice: PlaceChoice.Each, Extent: { } sweep } } => context.Says(sweep.Span, "around"),
+            RepeatStep { Steps: [EitherStep] } each => context.Says(each.Extent.Span, "around"),
+            _ => false,
+        });
+    }
+
     /// <summary>The section that the row stands in.</summary>
     public string Section { get; init; } = "";
 

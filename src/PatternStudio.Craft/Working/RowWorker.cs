@@ -99,6 +99,7 @@ internal sealed partial class RowWorker
             lastWorked = told.Group;
             return WorkToldGroups(told, all) ?? CheckEnd();
         }
+        if (AroundFabric(all) is { } sides) return new Mishap(MishapKind.CannotWork, sides.Span);
         FindOpening(all);
         BeginInLoop(all);
         Mishap? mishap = (EachOfSeveral(all) is { Length: > 0 } each ? WorkEachOfSeveral(each) : WorkAll(all)) ?? (steps > MostSteps || builder.Cells > MostCells ? new Mishap(MishapKind.TooLarge, all[all.Count - 1].Span) : CheckEnd());

@@ -13,7 +13,7 @@ internal sealed class ChartQuality
     public const double MostOverlap = 0.15;
     /// <summary>Stitches in one place meet at their feet, and a stitch touches what it stands on: so charts show that they belong together.</summary>
     public const double MostTouching = 0.4;
-    /// <summary>No symbol reaches over a whole chart.</summary>
+    /// <summary>No symbol reaches over a whole chart; a strap is as long as its chains.</summary>
     public const double MostSpread = 60;
     public const double FarthestFoot = 0.35;
     public const double MostUneven = 0.2;
@@ -43,7 +43,7 @@ internal sealed class ChartQuality
         foreach (((int Row, long Cell) at, (Symbol, Outline Outline) symbol) in drawn)
         {
             Box box = symbol.Outline.Box;
-            if (!(box.Width < MostSpread && box.Height < MostSpread))
+            if (Math.Max(MostSpread, CellAt(at).Chains) is var most && !(box.Width < most && box.Height < most))
             {
                 yield return $"symbol {Name(at)} is {box.Width:0} wide and {box.Height:0} high";
                 continue;

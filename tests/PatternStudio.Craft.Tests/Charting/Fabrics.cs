@@ -90,6 +90,6 @@ internal static class Fabrics
     /// <summary>Texture: posts, clusters, puffs, popcorns, decreases.</summary>
     public static FabricBuilder Sampler() => Chain(17)
         .Row("T3dc -1 " + Times(16, "dc"))
-        .Row("T3dc -1 fpdc bpdc puff cl popcorn bobble dc dc2tog dc3tog hdc tr sc p3 dc")
-        .Row("t1 " + Times(14, "sc"));
+        .Row("T3dc -1 fpdc bpdc puff cl popcorn bobble dc dc2tog dc3tog hdc tr sc dc")
+        .Row("t1 " + Times(7, "sc") + " p3 " + Times(7, "sc"));
 }

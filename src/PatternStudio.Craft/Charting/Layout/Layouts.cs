@@ -66,7 +66,7 @@ internal sealed class Layouts
 
     /// <summary>The rows in their places, with room made where symbols would lie over each other.</summary>
     /// <param name="former">Where the piece lay before it was edited; null to lay it out anew.</param>
-    public IReadOnlyList<LaidRow> Lay(IReadOnlyList<LaidRow>? former = null) => Parts.Lay(piece, forms) ?? Cleared([.. AtRest(former)]);
+    public IReadOnlyList<LaidRow> Lay(IReadOnlyList<LaidRow>? former = null) => Parts.Lay(piece, forms) ?? Straps.Lay(piece, forms) ?? Cleared([.. AtRest(former)]);
 
     private List<LaidRow> Cleared(List<LaidRow> drawn)
     {
@@ -80,7 +80,7 @@ internal sealed class Layouts
         if (construction.Kind == ConstructionKind.Tiles && new Tiles(piece, forms).Lay() is { } tiles) return tiles;
         if (construction.Kind == ConstructionKind.Bordered && !HasGap() && new Borders(piece, Cells, forms, construction).Lay() is { } bordered && Strain.Of(bordered) < Framed) return bordered;
         List<LaidRow>? usual = HasNoGround ? null : Usual();
-       
+        if (usual is not null && IsAboutACentre && !IsTube && !HasGap() && new Gores(Cells, forms, usual).Lay() is { } peeled) return peeled;
         if (usual is not null && (HasGap() || IsRight(usual))) return construction.Kind == ConstructionKind.StraightRows && EvenRows() ? StraightEdges.Of(usual) : usual;
         if (former is not null && !HasGap() && FromFormer(former) is { } edited) return construction.Kind == ConstructionKind.StraightRows ? StraightEdges.Of(edited) : edited;
         List<LaidRow> best = Level.Of(Chosen(usual));

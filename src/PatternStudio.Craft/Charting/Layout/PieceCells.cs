@@ -172,7 +172,7 @@ internal sealed class PieceCells
             if (handles == 0 || !IsHandle(cells[i])) widths[i] *= by;
     }
 
-    private static bool IsHandle(Cell cell) => cell is { Kind: CellKind.Chains, Chains: > 24 };
+    private static bool IsHandle(Cell cell) => cell is { Kind: CellKind.Chains, Chains: > Straps.LongestLace };
 
     /// <summary>Round what a first round stands: one chain, or both sides of many.</summary>
     private static double Inner(Cell[] cells)

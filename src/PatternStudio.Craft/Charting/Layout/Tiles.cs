@@ -16,6 +16,7 @@ internal sealed class Tiles(WorkedPiece piece, StitchForms forms)
     private const double Corner = 0.03;
     private const double Above = 0.25;
     private const double Head = 0.86;
+    private const double NumberOff = 1;
 
     private readonly Dictionary<(int Row, long Cell), (int X, int Y)> squares = [];
     private readonly List<LaidRow> done = [];
@@ -31,7 +32,21 @@ internal sealed class Tiles(WorkedPiece piece, StitchForms forms)
             else if (row.Kind == RowKind.Row && row.Status == RowStatus.Checked && Lay(row, cells) is { } laid) done.Add(laid);
             else return null;
         }
-        return done;
+        return [.. done.Select(Numbered)];
+    }
+
+    /// <summary>Later tiles lie beside the one that a row begins with: its number stands outside of all of them, at the nearest side.</summary>
+    private LaidRow Numbered(LaidRow row)
+    {
+        if (!squares.TryGetValue((row.Index, Array.FindIndex(row.Cells, cell => !IsSlip(cell.Cell))), out (int X, int Y) square)) return row;
+        Box all = squares.Values.Aggregate(Box.Empty, (box, at) => box.With(new Point(at.X, at.Y)));
+        var middle = new Point((square.X + 0.5) * Side, (-square.Y - 0.5) * Side);
+        (double Far, Point At)[] sides =
+        [
+            (square.X - all.Left, new Point(-1, 0)), (square.Y - all.Top, new Point(0, 1)), (all.Right - square.X, new Point(1, 0)), (all.Bottom - square.Y, new Point(0, -1)),
+        ];
+        (double far, Point by) = row.Row.Index % 2 == 1 ? sides.Skip(1).Append(sides[0]).MinBy(side => side.Far) : sides.MinBy(side => side.Far);
+        return row with { Label = middle + (by * (((far + 0.5) * Side) + NumberOff)) };
     }
 
     /// <summary>The chain that the first tile stands on, under it; its last chains stand up as the tile's first post.</summary>
@@ -48,7 +63,6 @@ internal sealed class Tiles(WorkedPiece piece, StitchForms forms)
         bool odd = row.Index % 2 == 1;
         var laid = new LaidCell[cells.Length];
         bool any = false;
-        Point label = default;
         for (int first = 0, next; first < cells.Length; first = next)
         {
             next = first + 1;
@@ -61,14 +75,13 @@ internal sealed class Tiles(WorkedPiece piece, StitchForms forms)
                 squares[(row.Index, i)] = square;
                 laid[i] = Post(cells[i], square, odd, i - first, next - first);
             }
-            if (!any) label = odd ? laid[first].Ground!.Value + new Point(1, -Side / 2) : laid[first].Ground!.Value + new Point(Side / 2, -1);
             any = true;
         }
         if (!any) return null;
         for (int i = 0; i < cells.Length; i++)
             if (IsSlip(cells[i])) laid[i] = Slip(cells, laid, i);
         last = squares[(row.Index, Array.FindLastIndex(cells, cell => !IsSlip(cell)))];
-        return new LaidRow(row, row.Index, laid, label);
+        return new LaidRow(row, row.Index, laid, default);
     }
 
     /// <summary>A tile stands on the tile that its stitches are worked into; the first of a growing row has a chain of its own, and stands beyond the end of the row below.</summary>

@@ -7,10 +7,10 @@ namespace PatternStudio.Craft.Measuring.Makers;
 internal sealed class EvidenceFinder(IReadOnlyList<MakerReport> reports, ExpectedNumbers expected)
 {
     /// <summary>
-    /// Two numbers that agree to a step, each uniform within it, lie 1 − √½ of a step apart in the middle case, a standard deviation of that ÷ √2; a single number's rounding is
-    /// step ÷ √12. Makers who happen to agree are not taken for certainty.
+    /// Two numbers that agree to a step, each uniform within it, lie anywhere from 0 to a step apart, with the density 2 · (1 − d). A spread is a scale, and the mean of a scale is that of its logarithm:
+    /// ∫ ln d · 2 (1 − d) = −3/2, so e^(−3/2) = 0.22 of a step, a standard deviation of that ÷ √2; a single number's rounding is step ÷ √12. Makers who happen to agree are not taken for certainty.
     /// </summary>
-    private static readonly double AgreeingSpread = (1 - Math.Sqrt(0.5)) / Math.Sqrt(2) * Math.Sqrt(12);
+    private static readonly double AgreeingSpread = Math.Exp(-1.5) / Math.Sqrt(2) * Math.Sqrt(12);
 
     private readonly Dictionary<MakerMeasure, double> middles = [];
 

@@ -32,17 +32,17 @@ public enum MakerMeasure
 internal static class UsualHands
 {
     /// <summary>
-    /// The spread taken as usual, as a share of the amount (strictly of its logarithm), like a standard deviation. Gauge: hands differ by a quarter (the limit beyond which swatches are questioned, a
-    /// quarter being three and a half times this). Finished size follows the gauge. Yarn: the 10 % assumed wherever one swatch is all there is. Time: one takes three times as long as
+    /// The spread taken as usual, as a share of the amount (strictly of its logarithm), like a standard deviation; three and a half times this is left out. Gauge: the least slip that counts is one by a
+    /// factor of two (another length, half of it counted); what is nearer to that than to the middle, √2 times off, is taken for a slip and not for a hand. Finished size follows the gauge. Yarn: the 10 % assumed wherever one swatch is all there is. Time: one takes three times as long as
     /// another and nobody wonders. All common practice, no source.
     /// </summary>
     public static double Spread(MakerMeasure measure) => measure switch
     {
         MakerMeasure.Yarn => YarnNeed.AssumedSpread,
         MakerMeasure.Time => 0.35,
-        _ => 0.25 / Outliers.Limit,
+        _ => Math.Log(2) / 2 / Outliers.Limit,
     };
 
-    /// <summary>The largest difference from the middle that is never questioned.</summary>
-    public static double Reach(MakerMeasure measure) => Spread(measure) * Outliers.Limit;
+    /// <summary>The largest difference from what is expected that is never questioned: a quarter for gauge and size, beyond which swatches are questioned too. Common practice, no source.</summary>
+    public static double Reach(MakerMeasure measure) => measure is MakerMeasure.Yarn or MakerMeasure.Time ? Spread(measure) * Outliers.Limit : 0.25;
 }

@@ -16,6 +16,7 @@ internal static class BracketRemarks
         int from = cursor.At;
         if (CountsAsWords.Whole(cursor.Inside(partner)) is not { } said) return false;
         cursor.At = partner + 1;
+        if (SkippedChainsWords.Told(cursor, steps, said, from)) return true;
         switch (steps.Last)
         {
             case ChainStep chain:
@@ -23,12 +24,6 @@ internal static class BracketRemarks
                 break;
             case JoinStep join when said is { Role: ChainRole.Counts, Stitch: null, ThenChains: > 0 }:
                 steps.ReplaceLast(join with { CountsAsSpace = said.ThenChains, Span = join.Span.Through(cursor.SpanFrom(from)) });
-                break;
-            case GroupStep { Where.Choice: PlaceChoice.FromHook } group:
-                steps.ReplaceLast(group with { Skipped = new SkippedChains(said.Role, said.Stitch, said.ThenChains, cursor.SpanFrom(from)), Span = group.Span.Through(cursor.SpanFrom(from)) });
-                break;
-            case StitchStep { Where.Choice: PlaceChoice.FromHook } stitch:
-                steps.ReplaceLast(stitch with { Skipped = new SkippedChains(said.Role, said.Stitch, said.ThenChains, cursor.SpanFrom(from)), Span = stitch.Span.Through(cursor.SpanFrom(from)) });
                 break;
             default:
                 AddRemark(cursor, steps, from);

@@ -4,8 +4,11 @@ using PatternStudio.Craft.Terms;
 
 namespace PatternStudio.Craft.Reading.Steps;
 
-/// <summary>What a chain is said to stand for: 'counts as dc here and throughout', 'does not count as a st', 'counts as dc and ch 2'.</summary>
-internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenChains)
+/// <summary>
+/// What a chain is said to stand for: 'counts as dc here and throughout', 'does not count as a st', 'counts as dc and ch 2', 'skipped chs count as dc and 1 skipped ch'.
+/// </summary>
+/// <param name="ThenSkips">The chains of the foundation left unworked beside the stitch: 1 in 'dc, ch 1 and 1 skipped ch'; null where the words don't say.</param>
+internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenChains, int? ThenSkips = null)
 {
     private static readonly Phrase DoesNot = new("does|do|will|is|are not|n't count");
     private static readonly Phrase Doesnt = new("doesn't|don't|not|never count");
@@ -14,6 +17,8 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
     private static readonly Phrase As = new("as|for|in");
     private static readonly Phrase Article = new("the|a|one|first|1");
     private static readonly Phrase Stitch1 = new("a|one? st");
+    private static readonly Phrase OneOf = new("the|a|an|one?");
+    private static readonly Phrase LeftUnworked = new("skip|unworked|base|foundation|fnd|empty");
     private static readonly Phrase Throughout = new("here|now|there? and? throughout|here|hereafter|after|always?");
 
     public ChainStep Of(ChainStep chain) => chain with { Role = Role, CountsAs = Stitch, ThenChains = ThenChains };
@@ -67,8 +72,38 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
     {
         if (!cursor.Take(Counts) || !cursor.Take(As)) return null;
         if (TakeSpace(cursor) is { } space) return new CountsAsWords(ChainRole.Counts, null, space);
+        // The same things in whatever order: 'dc, ch 1 and 1 skipped ch' from the hook, '1 skipped ch, ch 1 and dc' from the foundation.
+        int? skips = TakeSkipped(cursor);
+        int chains = skips is null ? 0 : TakeChains(cursor);
+        if (skips is not null) TakeJoiner(cursor);
         if (TakeThing(cursor) is not { } thing) return null;
-        return new CountsAsWords(ChainRole.Counts, thing.Stitch, TakeThenChains(cursor));
+        for (int more = 0; more < 2; more++)
+        {
+            if (chains == 0) chains = TakeThenChains(cursor);
+            int from = cursor.At;
+            TakeJoiner(cursor);
+            if (cursor.At > from && TakeSkipped(cursor) is { } skipped) skips = skipped + (skips ?? 0);
+            else cursor.At = from;
+        }
+        return new CountsAsWords(ChainRole.Counts, thing.Stitch, chains, skips);
+    }
+
+    /// <summary>'1 skipped ch', 'a base ch', '2 unworked chs'.</summary>
+    private static int? TakeSkipped(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.Take(OneOf);
+        int chains = Numbers.TakePlain(cursor) ?? 1;
+        bool told = false;
+        while (cursor.Take(LeftUnworked)) told = true;
+        if (told && cursor.TakeWord("ch") && cursor.Now.Word is not ("sp" or "loop")) return chains;
+        cursor.At = from;
+        return null;
+    }
+
+    private static void TakeJoiner(Cursor cursor)
+    {
+        while (cursor.Kind is TokenKind.Comma or TokenKind.Other || cursor.Now.Word is "and" or "plus" or "with") cursor.At++;
     }
 
     /// <summary>'the last ch-4 sp'.</summary>
@@ -93,8 +128,18 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
     /// <summary>'and ch 2', ', ch 1', '+ ch-1 sp'; a second stitch after it is the one just worked.</summary>
     private static int TakeThenChains(Cursor cursor)
     {
+        int chains = TakeChains(cursor), after = cursor.At;
+        if (chains == 0) return 0;
+        while (cursor.Kind == TokenKind.Comma || cursor.Now.IsWord("and")) cursor.At++;
+        if (cursor.Now.IsWord("skip") || cursor.TakeStitch() is null) cursor.At = after;
+        return chains;
+    }
+
+    private static int TakeChains(Cursor cursor)
+    {
         int from = cursor.At;
-        while (cursor.Kind is TokenKind.Comma or TokenKind.Star or TokenKind.Other || cursor.Now.IsWord("and") || cursor.Now.IsWord("plus")) cursor.At++;
+        TakeJoiner(cursor);
+        cursor.Take(OneOf);
         int? before = Numbers.TakePlain(cursor);
         if (cursor.At == from || !cursor.TakeWord("ch"))
         {
@@ -106,9 +151,6 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
         int? length = Numbers.TakePlain(cursor);
         int chains = length ?? before ?? 1;
         cursor.TakeWord("sp");
-        int after = cursor.At;
-        while (cursor.Kind == TokenKind.Comma || cursor.Now.IsWord("and")) cursor.At++;
-        if (cursor.TakeStitch() is null) cursor.At = after;
         return chains;
     }
 }

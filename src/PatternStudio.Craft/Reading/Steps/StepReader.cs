@@ -31,6 +31,7 @@ internal static class StepReader
         JoinSteps.Read,
         MorePlaces.Read,
         ChainSteps.Read,
+        SkippedChainsWords.Read,
         SkipSteps.Read,
         EitherSteps.Read,
         PlaceLastSteps.Read,

@@ -29,7 +29,11 @@ public sealed record StitchStep(StitchId Stitch, SizedNumber? PerPlace, SizedNum
 /// <param name="Role">Whether they count.</param>
 /// <param name="CountsAs">The stitch they count as, when stated with a stitch.</param>
 /// <param name="ThenChains">The chains left over beside that stitch: 1 in 'dc in 6th ch from hook (counts as dc, ch 1, dc)'.</param>
-public sealed record SkippedChains(ChainRole Role, StitchId? CountsAs, int ThenChains, TextSpan Span);
+public sealed record SkippedChains(ChainRole Role, StitchId? CountsAs, int ThenChains, TextSpan Span)
+{
+    /// <summary>The chains of the foundation left unworked between that stitch and the next: 1 in 'skipped chs count as dc and 1 skipped ch'; null where the words don't say.</summary>
+    public int? ThenSkips { get; init; }
+}
 
 /// <summary>What a chain stands for.</summary>
 public enum ChainRole
