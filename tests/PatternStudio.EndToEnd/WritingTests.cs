@@ -173,6 +173,26 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
     }
 
     [Fact]
+    public async Task What_was_typed_and_taken_back_at_once_leaves_the_slip_underlined()
+    {
+        IPage page = await studio.EnterAsync();
+        await page.BeginDesignAsync("Jetty mat, back and forth", Mat.Replace("across, turn. (11 sc)\nRow 2", "across, turn. (13 sc)\nRow 2", StringComparison.Ordinal));
+        await Expect(page.Locator(".words-editor .words-error")).ToHaveCountAsync(1);
+        await page.GoBehindAsync("turn. (13");
+        // Both edits within the pause of the typing, whatever the machine is doing.
+        await page.EvaluateAsync(
+            """
+            () => {
+              const words = document.querySelector('.words-editor .cm-content'), editor = (words.cmTile ?? words.cmView).view, at = editor.state.selection.main.head;
+              editor.dispatch({ changes: { from: at, insert: '1' } });
+              editor.dispatch({ changes: { from: at, to: at + 1 } });
+            }
+            """);
+        await Expect(page.Locator(".words-editor .words-error")).ToHaveCountAsync(1);
+        await Expect(page.Findings()).ToContainTextAsync("1 error");
+    }
+
+    [Fact]
     public async Task In_a_long_pattern_each_slip_is_underlined_and_goes_when_it_is_mended()
     {
         IPage page = await studio.EnterAsync();
@@ -187,13 +207,12 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
         var answers = new List<double>();
         for (int turn = 0; turn < 8; turn++)
         {
-            foreach ((string key, bool underlined) in ((string, bool)[])[("Backspace", true), ("0", false)])
-            {
-                Task<double> told = page.EvaluateAsync<double>(TellsWhenUnderlined, underlined);
-                await page.Keyboard.PressAsync(key);
-                answers.Add(await told);
-                if (answers[^1] > 60000) { await page.ScreenshotAsync(new() { Path = "/tmp/stuck.png" }); Assert.Fail($"{key} {answers.Count}"); }
-            }
+            Task<double> told = page.EvaluateAsync<double>(TellsWhenUnderlined);
+            await page.Keyboard.PressAsync("Backspace");
+            answers.Add(await told);
+            // The underline goes at once with the words under it; before the next slip the program has seen the row right again.
+            await page.Keyboard.PressAsync("0");
+            await Expect(page.Findings()).ToContainTextAsync("nothing to mend");
         }
 
         await Expect(page.Findings()).ToContainTextAsync("nothing to mend");
@@ -201,14 +220,14 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
         TestContext.Current.SendDiagnosticMessage($"from a key to what was found in 300 rows: median {answers[answers.Count / 2]:F0} ms, longest {answers[^1]:F0} ms, the pause of the typing among them");
     }
 
-    /// <summary>Milliseconds until something is underlined, or nothing is.</summary>
+    /// <summary>Milliseconds from the next key until something is underlined.</summary>
     private const string TellsWhenUnderlined =
         """
-        wanted => new Promise(told => {
-          const words = document.querySelector('.words-editor'), is = () => (words.querySelector('.words-error') !== null) === wanted;
+        () => new Promise(told => {
+          const words = document.querySelector('.words-editor');
           let from = performance.now();
           words.addEventListener('keydown', () => { from = performance.now(); }, { once: true, capture: true });
-          const look = () => is() || performance.now() - from > 60_000 ? told(performance.now() - from) : requestAnimationFrame(look);
+          const look = () => words.querySelector('.words-error') ? told(performance.now() - from) : requestAnimationFrame(look);
           look();
         })
         """;

@@ -116,8 +116,9 @@ class Editor {
     const now = this.text(), before = this.sent;
     this.drafts_.keep(now);
     const edit = difference(before, now);
-    if (!edit || this.stop.signal.aborted) return;
-    this.sent = now;
+    if (this.stop.signal.aborted) return;
+    if (!edit) return this.showAgain();
+    [this.sent, this.answer] = [now, null];
     try {
       await this.server.invokeMethodAsync("Edited", edit.start, edit.removed, edit.inserted, now.length);
     } catch {
@@ -207,8 +208,13 @@ class Editor {
 
   /** Shows what the server found in the words as it last heard them. */
   show(marks, notes, folds) {
-    if (this.text() !== this.sent) return; // typed on since: the next answer fits
-    this.view.dispatch({ effects: shown(this.view.state, marks, notes, folds) });
+    this.answer = [marks, notes, folds];
+    if (this.text() === this.sent) this.showAgain(); // else typed on since: the next answer fits
+  }
+
+  /** What was typed was taken back before the server heard of it: its answer still fits, though the typing swept marks away. */
+  showAgain() {
+    if (this.answer) this.view.dispatch({ effects: shown(this.view.state, ...this.answer) });
   }
 
   undo() { undo(this.view); this.view.focus(); }
