@@ -2,6 +2,6 @@
 # Takes pictures of every page (1440, 820 and 390 px wide, light and dark) into artifacts/screens.
 set -euo pipefail
 cd "$(dirname "$0")/.."
-PATTERNSTUDIO_EVERY_WINDOW=1 PATTERNSTUDIO_PICTURES_ALONE=1 PATTERNSTUDIO_REQUIRE_BROWSER=1 dotnet test --project tests/PatternStudio.EndToEnd -- \
+PATTERNSTUDIO_EVERY_WINDOW=1 PATTERNSTUDIO_PICTURES=1 PATTERNSTUDIO_REQUIRE_BROWSER=1 dotnet test -c Release --project tests/PatternStudio.EndToEnd -- \
   --filter-class '*EveryPageTests' '*ShelfLookTests' '*ManyDesignsTests' '*TestRoundTests' '*HelpAndSettingsTests' '*WritingTests' '*RarePagesTests'
 echo "Pictures are in artifacts/screens."

@@ -52,6 +52,7 @@ public sealed class Browser : IAsyncLifetime
             HasTouch = width < 600,
             JavaScriptEnabled = scripts,
             StorageState = remembered,
+            ReducedMotion = ReducedMotion.Reduce,
         });
         // Generous: a loaded machine is slow, and no test here is about time.
         window.SetDefaultTimeout(120_000);

@@ -20,7 +20,7 @@ public sealed class HelpAndSettingsTests(OpenStudio studio) : IClassFixture<Open
         await page.SeesHeadingAsync("Findings");
         await look.AtAsync("help-findings");
         await page.GetByRole(AriaRole.Link, new() { Name = "count-differs", Exact = true }).ClickAsync();
-        await page.SeesHeadingAsync("count-differs");
+        await page.SeesHeadingAsync("Count differs");
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "How to mend it" })).ToBeVisibleAsync();
         await look.AtAsync("help-finding");
         await page.GetByRole(AriaRole.Link, new() { Name = "All help" }).ClickAsync();

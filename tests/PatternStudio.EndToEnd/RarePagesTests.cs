@@ -12,7 +12,7 @@ public sealed class RarePagesTests(EmptyStudio studio) : IClassFixture<EmptyStud
     private const string Cloth = "Slipway cloth\nUS terms\n\nCh 20.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (19 sc)\nRow 2: Ch 1, sc in each sc across, turn. (19 sc)\nRows 3-10: Rep Row 2.\nFasten off.";
 
     [Theory]
-    [MemberData(nameof(Windows.ToLookIn), MemberType = typeof(Windows))]
+    [MemberData(nameof(Windows.ForRarePages), MemberType = typeof(Windows))]
     public async Task Seldom_seen_pages_are_for_everybody_too(int width, bool dark)
     {
         IPage page = await studio.KnockAsync(width, width < 600 ? 844 : 900, dark);

@@ -7,8 +7,14 @@ namespace PatternStudio.EndToEnd;
 public static class Windows
 {
     private static readonly (int Width, bool Dark)[] Usual = [(1440, false), (390, true)];
+    private static readonly (int Width, bool Dark)[] Narrowest = [(390, true)];
     private static readonly (int Width, bool Dark)[] Every = [(1440, false), (1440, true), (820, false), (820, true), (390, false), (390, true)];
 
-    public static TheoryData<int, bool> ToLookIn =>
-        new((Environment.GetEnvironmentVariable("PATTERNSTUDIO_EVERY_WINDOW") == "1" ? Every : Usual).Select(window => (window.Width, window.Dark)));
+    public static TheoryData<int, bool> ToLookIn => EveryOr(Usual);
+
+    /// <summary>For pages that are seen seldom: what fits a phone fits a desk.</summary>
+    public static TheoryData<int, bool> ForRarePages => EveryOr(Narrowest);
+
+    private static TheoryData<int, bool> EveryOr((int Width, bool Dark)[] few) =>
+        new((Environment.GetEnvironmentVariable("PATTERNSTUDIO_EVERY_WINDOW") == "1" ? Every : few).Select(window => (window.Width, window.Dark)));
 }

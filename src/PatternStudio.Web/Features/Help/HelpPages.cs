@@ -30,7 +30,7 @@ public static class HelpPages
     {
         MarkdownDocument document = Markdown.Parse(markdown, Pipeline);
         var heading = document.OfType<HeadingBlock>().FirstOrDefault();
-        string title = heading?.Inline?.FirstChild?.ToString() ?? "";
+        string title = Spoken(heading?.Inline?.FirstChild?.ToString() ?? "");
         if (heading is not null) document.Remove(heading);
         foreach (LinkInline link in document.Descendants<LinkInline>().Where(link => link.Url is { } url && !url.Contains(':', StringComparison.Ordinal)))
             link.Url = Address(link.Url!, folder);
@@ -43,6 +43,10 @@ public static class HelpPages
 
         return new HelpText(title, document.ToHtml(Pipeline));
     }
+
+    /// <summary>'count-differs', the short name of a finding, is 'Count differs' at the head of a page.</summary>
+    private static string Spoken(string title) =>
+        title.Length == 0 || title.Contains(' ', StringComparison.Ordinal) ? title : char.ToUpperInvariant(title[0]) + title[1..].Replace('-', ' ');
 
     /// <summary>'count-differs.md' in the folder 'findings' is the page 'help/findings/count-differs'.</summary>
     private static string Address(string file, string folder)
