@@ -91,13 +91,23 @@ internal sealed partial class RowWorker
             at = at with { Position = 1, Last = 0, LastChain = -1, InSpace = false };
             return (TargetAt(0, -1, false, where), null);
         }
+        int chain = -1;
+        if (asStitch && ChainsOnTheWay(where, start, index) is >= 0 and var nearer) (index, chain) = (nearer, where.Ordinal!.Value - 1);
         long between = at.InSpace || index < at.Position ? 0 : course.Sum(at.Position, index, (cell, _) => places!.Stitches(cell));
         if (between > 0) LeaveBehind(between, where);
         if (!asStitch && index + (course.Turned ? -1 : 1) is var beside && beside >= 0 && beside < course.Length && start.Kind == CellKind.TurningChain && course.At(beside).Kind == CellKind.Chains)
             index = beside;
         at = at with { Position = course.Length, Chain = 0, Last = index, LastChain = -1, InSpace = !asStitch };
-        return (TargetAt(index, -1, !asStitch, where), null);
+        return (TargetAt(index, chain, !asStitch, where), null);
     }
+
+    /// <summary>
+    /// 'dc in 3rd st of ch' where the row below began with one chain, on a scallop beside the strip, and came to the strip with 'ch 5': a chain of one has no third, so the next that has one
+    /// is meant. Below 0 for none.
+    /// </summary>
+    private long ChainsOnTheWay(Placement where, Cell start, long index) =>
+        course!.Turned && where.Ordinal is { } nth && start.Kind == CellKind.TurningChain && start.Chains < nth
+            ? course.Find(at.Position, (cell, _) => cell.Kind == CellKind.Chains && cell.Chains >= nth, index) : -1;
 
     /// <summary>A round that goes on without a turn meets the beginning chain of the round below first: 'sc in 2nd st of ch 5, 2 sc in next loop, …'.</summary>
     private bool BeginsHere(Cell start) =>

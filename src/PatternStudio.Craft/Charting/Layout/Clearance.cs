@@ -58,6 +58,9 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
         return best;
     }
 
+    /// <summary>How much lies over other symbols, in shares of symbols, and how often a row runs back.</summary>
+    public static double TroubleOf(List<LaidRow> rows) => Trouble(rows, new Clearance(rows).Collisions());
+
     /// <summary>Rows that run back are worse than what they make room for.</summary>
     private static double Trouble(List<LaidRow> rows, List<Collision> collisions) => collisions.Sum(collision => collision.Excess) + rows.Sum(RunsBack);
 

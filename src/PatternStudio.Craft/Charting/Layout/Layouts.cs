@@ -46,6 +46,9 @@ internal sealed class Layouts
     private const int MostTurns = 80;
     private const int Steps = 30;
 
+    /// <summary>Fans beside a straight strip are what makers draw: so much more of their symbols, in all, may lie over others than where the whole has come to rest.</summary>
+    private const double Borne = 1.5;
+
     private readonly WorkedPiece piece;
     private readonly StitchForms forms;
     private readonly Construction construction;
@@ -66,7 +69,15 @@ internal sealed class Layouts
 
     /// <summary>The rows in their places, with room made where symbols would lie over each other.</summary>
     /// <param name="former">Where the piece lay before it was edited; null to lay it out anew.</param>
-    public IReadOnlyList<LaidRow> Lay(IReadOnlyList<LaidRow>? former = null) => Parts.Lay(piece, forms) ?? Straps.Lay(piece, forms) ?? Cleared([.. AtRest(former)]);
+    public IReadOnlyList<LaidRow> Lay(IReadOnlyList<LaidRow>? former = null) => Parts.Lay(piece, forms) ?? Straps.Lay(piece, forms) ?? Scalloped(former) ?? Cleared([.. AtRest(former)]);
+
+    /// <summary>An edging with scallops at its side, where fans beside a straight strip have room; null for any other.</summary>
+    private List<LaidRow>? Scalloped(IReadOnlyList<LaidRow>? former)
+    {
+        if (Scallops.Lay(piece, forms) is not { } fans) return null;
+        (List<LaidRow> fanned, List<LaidRow> rested) = (Clearance.Of(fans), Cleared([.. AtRest(former)]));
+        return Clearance.TroubleOf(fanned) <= Clearance.TroubleOf(rested) + Borne ? fanned : rested;
+    }
 
     private List<LaidRow> Cleared(List<LaidRow> drawn)
     {
@@ -86,6 +97,9 @@ internal sealed class Layouts
         List<LaidRow> best = Level.Of(Chosen(usual));
         return construction.Kind == ConstructionKind.StraightRows ? StraightEdges.Of(best) : best;
     }
+
+    /// <summary>The rows one above the other as straight rows are, whatever the fabric does.</summary>
+    public IReadOnlyList<LaidRow> InStraightRows() => Usual();
 
     /// <summary>The piece come to rest from where it lay; null where it changed too much, or would rest much worse than it did.</summary>
     private List<LaidRow>? FromFormer(IReadOnlyList<LaidRow> former)
