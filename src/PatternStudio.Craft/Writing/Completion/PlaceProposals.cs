@@ -20,7 +20,9 @@ internal sealed partial class PlaceProposals(RowsAbove above, Trials trials)
     {
         if (above.Below is not { } below) return [];
         IEnumerable<Proposal> places = below.Kind == RowKind.Foundation ? OnFoundation(below, soFar) : [.. soFar is null ? [] : Next(soFar), .. All(below, typed).Where(place => soFar is null || IsLeft(place.Words, soFar))];
-        return places.Select(place => place with { Spot = Spot.Place, Holds = () => !trials.Of(before + place.Words + RowSoFar.AsFarAsItGoes).IsWrong });
+        // What is left of the row below is known from the row so far; trying the words themselves makes sure, where that takes no time.
+        bool sure = soFar is not null && !char.IsDigit(typed.LastOrDefault(char.IsLetterOrDigit)) && !Counted().IsMatch(typed);
+        return places.Select(place => place with { Spot = Spot.Place, Holds = () => sure && !trials.HasTime || trials.Holds(before + place.Words + RowSoFar.AsFarAsItGoes) });
     }
 
     private IEnumerable<Proposal> OnFoundation(WorkedRow foundation, RowSoFar? soFar)

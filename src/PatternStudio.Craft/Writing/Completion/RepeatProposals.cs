@@ -22,9 +22,9 @@ internal sealed class RepeatProposals(RowsAbove above, Trials trials)
     private IEnumerable<Proposal> FromStar(string steps, int star, RowSoFar? soFar)
     {
         string passage = steps.TrimEnd(' ', ',', ';', '.');
-        bool ComesOut(string words) => !trials.Of($"{passage}; {words}.").IsWrong;
+        bool ComesOut(string words) => trials.Holds($"{passage}; {words}.");
         yield return new($"rep from * {Across}", "the starred steps again and again") { Holds = () => ComesOut($"rep from * {Across}") };
-        yield return new("rep from * to end", "the starred steps again and again") { Holds = () => ComesOut("rep from * to end") };
+        yield return new("rep from * to end", "the starred steps again and again") { Holds = () => ComesOut($"rep from * {Across}") };
         if (soFar is null || Turns(steps[..star], soFar) is not { } turns) yield break;
         if (turns.All(turn => turn.Left > 0))
         {
@@ -67,5 +67,5 @@ internal sealed class RepeatProposals(RowsAbove above, Trials trials)
     }
 
     private bool Leaves(string steps, (long Times, long Left)[] turns) =>
-        RowSoFar.Of(trials, steps) is { } worked && worked.Sizes.Select(size => size.Left).SequenceEqual(turns.Select(turn => turn.Left));
+        trials.HasTime && RowSoFar.Of(trials, steps) is { } worked && worked.Sizes.Select(size => size.Left).SequenceEqual(turns.Select(turn => turn.Left));
 }

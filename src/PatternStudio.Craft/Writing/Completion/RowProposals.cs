@@ -34,7 +34,8 @@ internal sealed partial class RowProposals(RowsAbove above, Trials trials)
         if (soFar is { AtEnd: true })
             foreach (string count in new CountProposals(above, stitches).Of(soFar))
             {
-                bool Agrees() => trials.Of($"{cursor.Begun.TrimEnd(' ', ',', ';', '.')}. {count}") is { IsWrong: false, Sizes: { Count: > 0 } sizes } && sizes.All(size => size.Row.CountAgrees == true);
+                string whole = $"{cursor.Begun.TrimEnd(' ', ',', ';', '.')}. {count}";
+                bool Agrees() => trials.Holds(whole) && trials.Of(whole) is { Sizes: { Count: > 0 } sizes } && sizes.All(size => size.Row.CountAgrees == true);
                 yield return new(count, "what the row comes to, as worked") { Holds = Agrees };
                 if (above.Around) yield return new($"{JoinTo(soFar)}. {count}", "closes the round; with its count") { Holds = () => JoinHolds(cursor, soFar) && Agrees() };
                 else if (!Turns().IsMatch(line)) yield return new($"turn. {count}", "ends the row; with its count") { Holds = Agrees };
@@ -44,10 +45,10 @@ internal sealed partial class RowProposals(RowsAbove above, Trials trials)
         else if (!Turns().IsMatch(line)) yield return new("turn", "ends the row");
         if (soFar is not { AtEnd: true }) yield return new(above.Terms == Terminology.Uk ? "miss next st" : "skip next st", "leaves one out");
         if (cursor.Spot is Spot.AfterStitch or Spot.Within)
-            yield return new($"in each st {Across}", "every stitch of the row below", Spot.AfterStitch) { Holds = () => !trials.Of(line[..line.LastIndexOf(' ')] + $" in each st {Across}" + RowSoFar.AsFarAsItGoes).IsWrong };
+            yield return new($"in each st {Across}", "every stitch of the row below", Spot.AfterStitch) { Holds = () => trials.Holds(line[..line.LastIndexOf(' ')] + $" in each st {Across}" + RowSoFar.AsFarAsItGoes) };
     }
 
-    private bool JoinHolds(LineSpot cursor, RowSoFar? soFar) => soFar is null || !trials.Of($"{cursor.Begun.TrimEnd(' ', ',', ';', '.')}, {JoinTo(soFar)}{(soFar.AtEnd ? "." : RowSoFar.AsFarAsItGoes)}").IsWrong;
+    private bool JoinHolds(LineSpot cursor, RowSoFar? soFar) => soFar is null || trials.Holds($"{cursor.Begun.TrimEnd(' ', ',', ';', '.')}, {JoinTo(soFar)}{(soFar.AtEnd ? "." : RowSoFar.AsFarAsItGoes)}");
 
     /// <summary>'join with sl st to first sc': the stitch that the round itself begins with.</summary>
     private string JoinTo(RowSoFar? soFar)

@@ -13,7 +13,19 @@ internal sealed record Trial(bool IsWrong, IReadOnlyList<(WorkedRows Rows, Worke
 /// <summary>Works lines that might be written after the rows above: so that nothing is proposed that the row can't go on with.</summary>
 internal sealed class Trials(RowsAbove above)
 {
+    /// <summary>Characters worked for one question, each as often as there are sizes: the writer waits for the answer.</summary>
+    private const int Most = 150_000;
+
+    /// <summary>The steps so far, and an ending or two, are tried however long the text is.</summary>
+    private const int Fewest = 3;
+
     private readonly Dictionary<string, Trial> known = [];
+
+    /// <summary>True while there is time for another: after the rows above of a very long text there soon is none.</summary>
+    public bool HasTime => known.Count < Fewest || known.Count * (long)above.Text.Length * above.Pattern.Sizes.Count < Most;
+
+    /// <summary>True where the line is known to come out right so far as it can be read; false where there is no time to know.</summary>
+    public bool Holds(string line) => (known.ContainsKey(line) || HasTime) && !Of(line).IsWrong;
 
     /// <summary>How a line comes out. Where it says size lists and the rows above do not, it is worked in as many sizes as it says.</summary>
     public Trial Of(string line)
