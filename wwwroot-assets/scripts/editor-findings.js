@@ -9,6 +9,13 @@ const setFindings = StateEffect.define();
 const setCounts = StateEffect.define();
 const setSections = StateEffect.define();
 const pin = StateEffect.define();
+const rested = StateEffect.define();
+
+/** What a step that is half written brings with it, and what a row does whose end is not written yet: not underlined while it is being typed. */
+const halfTyped = new Set(["not-read", "stitch-undefined"]), notClosed = new Set(["bracket-open", "star-without-repeat"]);
+
+/** How long the writer rests, in milliseconds, until a half written step is taken for a whole one. */
+const rest = 1500;
 
 /** The effects that show an answer of the server. Places are offsets and 1-based lines of the words as they are. */
 export function shown(state, marks, notes, folds) {
@@ -45,16 +52,39 @@ function underlined(list, doc) {
   return Decoration.set(marks, true);
 }
 
+/** True for what only says that the row which ends at the cursor is not written out yet. */
+function isHalfTyped(found, state) {
+  const { head } = state.selection.main, line = state.doc.lineAt(head);
+  if (found.from < line.from || found.from > head || state.sliceDoc(head, line.to).trim() !== "") return false;
+  return notClosed.has(found.code) || halfTyped.has(found.code) && !/[,;.:*()[\]]/.test(state.sliceDoc(Math.min(found.to, head), head));
+}
+
 const list = StateField.define({
-  create: () => ({ all: [], marks: Decoration.none }),
+  create: () => ({ all: [], typing: false, marks: Decoration.none }),
   update(value, change) {
-    let all = value.all;
+    let { all, typing } = value;
     if (change.docChanged) all = all.map(found => moved(found, change.changes)).filter(found => found);
-    for (const effect of change.effects) if (effect.is(setFindings)) all = effect.value;
-    return all === value.all ? value : { all, marks: underlined(all, change.state.doc) };
+    if (change.isUserEvent("input") || change.isUserEvent("delete")) typing = true;
+    else if (change.selection && !change.docChanged) typing = false;
+    for (const effect of change.effects) {
+      if (effect.is(setFindings)) all = effect.value;
+      if (effect.is(rested)) typing = false;
+    }
+    if (all === value.all && typing === value.typing) return value;
+    return { all, typing, marks: underlined(typing ? all.filter(found => !isHalfTyped(found, change.state)) : all, change.state.doc) };
   },
   provide: field => EditorView.decorations.from(field, value => value.marks),
 });
+
+/** Tells that the writer rests. */
+function resting() {
+  let timer;
+  return EditorView.updateListener.of(({ view, docChanged, state }) => {
+    if (!docChanged || !state.field(list).typing) return;
+    clearTimeout(timer);
+    timer = setTimeout(() => { if (view.dom.isConnected) view.dispatch({ effects: rested.of(null) }); }, rest);
+  });
+}
 
 function at(state, place) {
   return state.field(list).all.filter(found => found.from <= place && place <= Math.max(found.to, found.from + 1));
@@ -155,6 +185,7 @@ export function findings(says) {
   const pins = pinned(says);
   return [
     list,
+    resting(),
     pins,
     hoverTooltip((view, place) => {
       if (view.state.field(pins)) return null;

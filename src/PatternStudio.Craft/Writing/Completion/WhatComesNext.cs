@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
@@ -6,7 +7,7 @@ namespace PatternStudio.Craft.Writing.Completion;
 
 /// <summary>
 /// What can come next in the line being written: places of the row below, stitches, repeats, the row's end with its count. A pure function of
-/// the words up to the cursor.
+/// the words up to the cursor. In a pattern of several sizes nothing is proposed but what is right in all of them.
 /// </summary>
 public static partial class WhatComesNext
 {
@@ -23,11 +24,12 @@ public static partial class WhatComesNext
         string word = LastWord().Match(line).Value;
         if (!asked && word.Length < 2) return [];
         bool isWhole = word.Length > 0 && (Vocabulary.Standard.Meaning(word, above.Terms) is not null || WholeWords().IsMatch(word));
-        bool atPlace = AfterIn().Match(line) is { Success: true };
-        if (!asked && isWhole && !atPlace) return [];
-        return Proposals(above, line, atPlace)
-            .Where(proposal => proposal.IsPlace == atPlace)
-            .Select(proposal => proposal.After(line, asked)).OfType<Choice>()
+        LineSpot cursor = LineSpot.Of(line, name => IsStitch(above, name));
+        if (!asked && isWhole && cursor.Spot != Spot.Place) return [];
+        return Proposals(above, line, cursor)
+            .Select(proposal => (proposal.Holds, Choice: proposal.After(line, cursor, asked)))
+            .Where(found => found.Choice is not null && found.Holds())
+            .Select(found => found.Choice!)
             .DistinctBy(choice => choice.Words).Take(Most).ToEquatableArray();
     }
 
@@ -40,23 +42,21 @@ public static partial class WhatComesNext
         return At(RowsAbove.Of(text[..lineStart]), text[lineStart..cursor], asked);
     }
 
-    private static IEnumerable<Proposal> Proposals(RowsAbove above, string line, bool atPlace)
+    private static IEnumerable<Proposal> Proposals(RowsAbove above, string line, LineSpot cursor)
     {
-        Match heading = Heading().Match(line);
-        if (!heading.Success && above.Below is not null && line.Trim().Split(' ').Length <= 2) return [.. new RowProposals(above).Beginnings(), .. StitchProposals.Of(above)];
-        RowSoFar? soFar = RowSoFar.Of(above, WholeSteps(line, heading.Length));
-        if (atPlace) return new PlaceProposals(above).Of(soFar);
-        IEnumerable<Proposal> steps = new RowProposals(above).Steps(line, soFar), stitches = StitchProposals.Of(above);
-        return line.AsSpan(heading.Length).IsWhiteSpace() ? [.. stitches, .. steps] : [.. steps, .. stitches];
+        var trials = new Trials(above);
+        if (!LineSpot.HasHeading(line) && above.Below is not null && line.Trim().Split(' ').Length <= 2)
+            return [.. new RowProposals(above, trials).Beginnings(), .. StitchProposals.Of(above)];
+        RowSoFar? soFar = RowSoFar.Of(trials, cursor.Begun);
+        if (cursor.Spot == Spot.Place) return new PlaceProposals(above, trials).Of(soFar, line[..cursor.From], line[cursor.From..]);
+        IEnumerable<Proposal> steps = new RowProposals(above, trials).Steps(line, cursor, soFar), stitches = StitchProposals.Of(above);
+        return cursor.Begun.Length == 0 && cursor.Spot == Spot.Step ? [.. stitches, .. steps] : [.. steps, .. stitches];
     }
 
-    /// <summary>The line without the step that is still being written.</summary>
-    private static string WholeSteps(string line, int headingLength)
-    {
-        int end = line.LastIndexOfAny([',', ';', '.', '*']);
-        if (AfterIn().Match(line) is { Success: false } && line.Length > 0 && line[^1] is ' ' && end < line.Length - 2) end = line.Length;
-        return end > headingLength ? line[..end] : "";
-    }
+    /// <summary>Chains are worked in no place, and a slip stitch is two words.</summary>
+    private static bool IsStitch(RowsAbove above, string name) =>
+        Vocabulary.Standard.Meaning(name, above.Terms) is { } stitch && stitch != StitchId.Chain
+        || above.Pattern.Definitions.Any(own => own.Names.Any(own => own.Equals(name, StringComparison.OrdinalIgnoreCase)));
 
     [GeneratedRegex(@"[\p{L}][\p{L}\d-]*$")]
     private static partial Regex LastWord();
@@ -64,11 +64,4 @@ public static partial class WhatComesNext
     /// <summary>Words that everybody writes whole, and nobody wants gone on with.</summary>
     [GeneratedRegex("^(?:in|into|each|next|sts?|and|from|turn|the|to|sp|sps|of|first|last|same|rep|row|rnd|round|across|around)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex WholeWords();
-
-    /// <summary>'Sc in', 'sk', with what is typed of the place after it.</summary>
-    [GeneratedRegex(@"\b(?:in|into|skip|sk|miss|around)\s+(?:[\p{L}\d-]+\s?){0,3}$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex AfterIn();
-
-    [GeneratedRegex(@"^\s*(?:(?:Row|Rnd|Round|Rows|Rnds|Rounds)\b[^:.]{0,40}[:.]|\d+(?:st|nd|rd|th) (?:row|rnd|round)\b[^:.]{0,20}[:.]?)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex Heading();
 }

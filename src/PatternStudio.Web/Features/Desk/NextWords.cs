@@ -17,6 +17,6 @@ internal sealed class NextWords
     {
         if (above is not { } known || known.Text != textAbove) above = known = (textAbove, Task.Run(() => RowsAbove.Of(textAbove)));
         RowsAbove rows = await known.Rows;
-        return [.. WhatComesNext.At(rows, line, asked).Select(choice => new WordChoice(choice.From, choice.Words, choice.Says))];
+        return [.. (await Task.Run(() => WhatComesNext.At(rows, line, asked))).Select(choice => new WordChoice(choice.From, choice.Words, choice.Says))];
     }
 }
