@@ -151,6 +151,7 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
         IPage again = await first.Context.NewPageAsync();
         await again.GotoAsync(first.Url);
         await Expect(again.GetByRole(AriaRole.Button, new() { Name = "Go on with these instead" })).ToHaveCountAsync(1);
+        await Expect(again.Words()).ToContainTextAsync(new System.Text.RegularExpressions.Regex("mat (one|two)"));
         string shown = await again.Words().InnerTextAsync();
         await again.GetByRole(AriaRole.Button, new() { Name = "Go on with these instead" }).ClickAsync();
         await Expect(again.Words()).ToContainTextAsync(shown.Contains("mat two", StringComparison.Ordinal) ? "Jetty mat one" : "Jetty mat two");

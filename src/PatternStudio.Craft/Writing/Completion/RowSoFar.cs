@@ -1,4 +1,3 @@
-using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Working;
 
 namespace PatternStudio.Craft.Writing.Completion;

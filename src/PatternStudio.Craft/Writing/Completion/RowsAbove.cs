@@ -44,7 +44,7 @@ public sealed class RowsAbove
     public static RowsAbove Of(string text)
     {
         Pattern pattern = PatternReader.Read(text);
-        WorkedPiece?[] pieces = [.. Enumerable.Range(0, pattern.Sizes.Count).Select(size => PatternWorker.Work(pattern, size).Fabric.Pieces.LastOrDefault())];
+        WorkedPiece?[] pieces = [.. Enumerable.Range(0, pattern.Sizes.Count).Select(size => PatternWorker.Work(pattern, size).Fabric.Pieces is [.., var last] ? last : null)];
         WorkedRow[] belows = [.. pieces.Select(piece => piece is { Rows: { Count: > 0 } rows } ? rows[^1] : null).OfType<WorkedRow>().Where(row => row.Status == RowStatus.Checked)];
         bool known = belows.Length == pieces.Length && belows.All(row => row.Kind == belows[0].Kind);
         return new RowsAbove(text, pattern, pieces[0], known ? belows.ToEquatableArray() : []);

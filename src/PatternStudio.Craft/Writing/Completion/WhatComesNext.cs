@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
