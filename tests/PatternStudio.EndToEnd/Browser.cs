@@ -9,15 +9,6 @@ namespace PatternStudio.EndToEnd;
 public sealed class Browser : IAsyncLifetime
 {
     private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
-
-    /// <summary>
-    /// Parts of the browser itself that cost a process for each window, or that would come between a test and its page. It takes the place of the driver's own list, of which what matters here
-    /// is repeated.
-    /// </summary>
-    private const string Unneeded =
-        "PreloadTopChromeWebUI,WebUITabStrip,Translate,OptimizationHints,MediaRouter,GlobalMediaControls,PaintHolding,ThirdPartyStoragePartitioning,HttpsUpgrades,LensOverlay,AimEnabled,"
-        + "DestroyProfileOnBrowserClose,AvoidUnnecessaryBeforeUnloadCheckSync";
-
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -33,7 +24,7 @@ public sealed class Browser : IAsyncLifetime
         browser = await playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = Program,
-            Args = ["--no-sandbox", "--disable-gpu", $"--disable-features={Unneeded}"],
+            Args = ["--no-sandbox", "--disable-gpu"],
         });
     }
 

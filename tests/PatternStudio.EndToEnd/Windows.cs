@@ -15,6 +15,9 @@ public static class Windows
     /// <summary>For pages that are seen seldom: what fits a phone fits a desk.</summary>
     public static TheoryData<int, bool> ForRarePages => EveryOr(Narrowest);
 
+    /// <summary>True where time does not matter.</summary>
+    public static bool AreAllLookedAt => Environment.GetEnvironmentVariable("PATTERNSTUDIO_EVERY_WINDOW") == "1";
+
     private static TheoryData<int, bool> EveryOr((int Width, bool Dark)[] few) =>
-        new((Environment.GetEnvironmentVariable("PATTERNSTUDIO_EVERY_WINDOW") == "1" ? Every : few).Select(window => (window.Width, window.Dark)));
+        new((AreAllLookedAt ? Every : few).Select(window => (window.Width, window.Dark)));
 }
