@@ -180,6 +180,9 @@ public sealed class ChartTests(OpenStudio studio) : IClassFixture<OpenStudio>
         IPage page = await OpenAsync("Quay cloth on paper", Cloth);
         await page.EvaluateAsync("window.dispatchEvent(new Event('beforeprint'))");
         Assert.True(await page.Locator(".chart-print svg g").CountAsync() >= 12);
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        await Expect(page.Locator(".chart-print svg")).ToBeVisibleAsync();
+        await page.EmulateMediaAsync(new() { Media = Media.Screen });
         await page.EvaluateAsync("window.dispatchEvent(new Event('afterprint'))");
         await Expect(page.Locator(".chart-print svg")).ToHaveCountAsync(0);
     }

@@ -27,7 +27,7 @@ class Chart {
     this.over = frame.querySelector(".chart-light");
     this.says = frame.querySelector(".chart-says");
     this.reads = frame.parentElement.querySelector("[role=status]");
-    this.paper = frame.parentElement.querySelector(".chart-print");
+    this.paper = frame.closest(".desk-page").querySelector(".chart-print");
     this.stop = new AbortController();
     const { signal } = this.stop;
     const on = (name, act, more) => frame.addEventListener(name, act, { signal, ...more });

@@ -38,11 +38,11 @@ internal sealed class KeyMaker(StitchForms forms, ChartNames names, SymbolStyle 
     {
         FootKind foot = cell.Feet.IsEmpty ? FootKind.BothLoops : cell.Feet[0].Kind;
         string loops = foot switch { FootKind.BackLoop => "in back loop only", FootKind.FrontLoop => "in front loop only", FootKind.ThirdLoop => "in third loop", _ => "" };
+        if (!seen.Add(cell.Stitch.Value + loops)) return;
         StitchForm form = forms.Of(cell.Stitch);
         double height = Math.Max(1, form.Height);
         Point[] feet = form.Kind == FormKind.Together ? [.. Enumerable.Range(0, form.Legs).Select(leg => new Point(leg - ((form.Legs - 1) / 2.0), 0))] : [new Point(0, 0)];
         var top = new Point(0, -height);
-        if (!seen.Add(cell.Stitch.Value + loops)) return;
         List<Shape> shapes = Drawn(style);
         KeysDiffer |= !shapes.SequenceEqual(Drawn(style == SymbolStyle.Cyc ? SymbolStyle.Jis : SymbolStyle.Cyc));
         Add(cell.Stitch, loops, shapes);

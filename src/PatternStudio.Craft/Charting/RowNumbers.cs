@@ -12,7 +12,6 @@ internal sealed class RowNumbers
     /// <summary>Above so many symbols numbers stay where they are: from afar nobody reads them, and near by there is room.</summary>
     private const int MostSymbols = 4000;
 
-    private const double Tile = 3;
     private const double Margin = 0.06;
 
     /// <summary>A number that shares less than this with symbols is clear of them.</summary>
@@ -37,12 +36,12 @@ internal sealed class RowNumbers
         var numbers = new RowNumbers();
         foreach (Symbol symbol in symbols.SelectMany(row => row)) numbers.Add(new SymbolOutline([.. symbol.Shapes]));
         for (int i = 0; i < rows.Count; i++)
-            if (IsNumbered(rows[i])) numbers.Add(OutlineOf(places[i] = numbers.Place(rows[i]), rows[i]));
+            if (IsNumbered(rows[i]) && rows[i].Cells.Length > 0) numbers.Add(OutlineOf(places[i] = numbers.Place(rows[i]), rows[i]));
         return places;
     }
 
     /// <summary>The centre and foundations have no number.</summary>
-    public static bool IsNumbered(LaidRow row) => row.Row.Kind != Reading.Tree.RowKind.Foundation && !row.IsCentre && row.Cells.Length > 0;
+    public static bool IsNumbered(LaidRow row) => row.Row.Kind != Reading.Tree.RowKind.Foundation && !row.IsCentre;
 
     private static SymbolOutline OutlineOf(Point at, LaidRow row)
     {
@@ -72,19 +71,12 @@ internal sealed class RowNumbers
         return new Point((way.X * cos) - (way.Y * sin), (way.X * sin) + (way.Y * cos));
     }
 
-    private double LiesOn(SymbolOutline number) => TilesOf(number.Box).SelectMany(tile => tiles.GetValueOrDefault(tile) ?? []).Distinct().Sum(other => number.Overlap(other).Share);
+    private double LiesOn(SymbolOutline number) => SymbolTiles.Of(number.Box).SelectMany(tile => tiles.GetValueOrDefault(tile) ?? []).Distinct().Sum(other => number.Overlap(other).Share);
 
     private void Add(SymbolOutline outline)
     {
-        if (outline.Box is not { Width: < 60, Height: < 60 }) return;
-        foreach ((int, int) tile in TilesOf(outline.Box))
+        if (outline.Box is not { Width: < SymbolTiles.Largest, Height: < SymbolTiles.Largest }) return;
+        foreach ((int, int) tile in SymbolTiles.Of(outline.Box))
             (tiles.TryGetValue(tile, out List<SymbolOutline>? there) ? there : tiles[tile] = []).Add(outline);
-    }
-
-    private static IEnumerable<(int X, int Y)> TilesOf(Box box)
-    {
-        for (int x = (int)Math.Floor(box.Left / Tile); x <= (int)Math.Floor(box.Right / Tile); x++)
-            for (int y = (int)Math.Floor(box.Top / Tile); y <= (int)Math.Floor(box.Bottom / Tile); y++)
-                yield return (x, y);
     }
 }

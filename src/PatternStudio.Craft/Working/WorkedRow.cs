@@ -112,4 +112,8 @@ public sealed record WorkedPiece(string Name, WorkedRows Rows);
 
 /// <summary>The fabric of one size.</summary>
 /// <param name="Size">The size's name; empty where there is one only.</param>
-public sealed record Fabric(string Size, EquatableArray<WorkedPiece> Pieces);
+public sealed record Fabric(string Size, EquatableArray<WorkedPiece> Pieces)
+{
+    /// <summary>True where no row was worked, not even a foundation.</summary>
+    public bool IsEmpty => Pieces.All(piece => piece.Rows.IsEmpty);
+}

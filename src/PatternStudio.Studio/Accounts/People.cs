@@ -30,3 +30,18 @@ public sealed class People(IDbContextFactory<StudioDbContext> contexts)
         }, cancel);
     }
 }
+
+/// <summary>Somebody as others call her.</summary>
+internal sealed class Person
+{
+    public Guid Id { get; init; }
+
+    /// <summary>The name that she gave herself, else her e-mail address; null in a join that finds nobody.</summary>
+    public string? Name { get; init; }
+}
+
+internal static class PeopleQueries
+{
+    public static IQueryable<Person> People(this StudioDbContext context) =>
+        context.Users.Select(account => new Person { Id = account.Id, Name = account.Name != "" ? account.Name : account.Email });
+}

@@ -109,6 +109,10 @@ public sealed class Design
         RowVersion++;
     }
 
+    /// <summary>A line as a title: cut where it is too long, and never within a character.</summary>
+    public static string TitleOf(string line) =>
+        line.Length <= TitleLength ? line : line[..(TitleLength - (char.IsHighSurrogate(line[TitleLength - 1]) ? 1 : 0))];
+
     internal static string KeyOf(string title) => title.ToUpperInvariant();
 
     private void Touch(DateTimeOffset now)

@@ -49,20 +49,12 @@ public sealed class DesignPhotos(IDbContextFactory<StudioDbContext> contexts, Ti
         string tidy = Wording.Tidy(caption);
         FieldMessage[] faults = [.. CaptionFaults(tidy)];
         if (faults.Length > 0) return Task.FromResult(Outcome.Refused(faults));
-        return ChangeAsync(caller, designId, photoId, (_, photo) => photo.Say(tidy), cancel);
+        return ChangeAsync(caller, designId, photoId, (_, photo) => photo!.Say(tidy), cancel);
     }
 
     /// <summary>Puts a photo on the design's card; null to show its small chart there.</summary>
     public Task<Outcome> ChooseAsync(Caller caller, Guid designId, Guid? photoId, CancellationToken cancel = default) =>
-        photoId is { } id
-            ? ChangeAsync(caller, designId, id, (design, _) => design.Show(id, clock.Now()), cancel)
-            : contexts.AttemptAsync(async context =>
-            {
-                if (await FindAsync(context, caller, designId, cancel) is not { } design) return Outcome.Refused(Refusals.NoDesign);
-                design.Show(null, clock.Now());
-                await context.SaveChangesAsync(cancel);
-                return Outcome.Done;
-            }, cancel);
+        ChangeAsync(caller, designId, photoId, (design, _) => design.Show(photoId, clock.Now()), cancel);
 
     /// <summary>Removes a photo. Where it was on the card, the oldest of the others takes its place.</summary>
     /// <returns>The photo, so that it can be added again.</returns>
@@ -82,11 +74,13 @@ public sealed class DesignPhotos(IDbContextFactory<StudioDbContext> contexts, Ti
 
     private static FieldMessage NoPhoto => new("", "This photo is no longer among the design's photos.");
 
-    private Task<Outcome> ChangeAsync(Caller caller, Guid designId, Guid photoId, Action<Design, DesignPhoto> change, CancellationToken cancel) =>
+    /// <param name="photoId">A photo that the change is about; null for none.</param>
+    private Task<Outcome> ChangeAsync(Caller caller, Guid designId, Guid? photoId, Action<Design, DesignPhoto?> change, CancellationToken cancel) =>
         contexts.AttemptAsync(async context =>
         {
             if (await FindAsync(context, caller, designId, cancel) is not { } design) return Outcome.Refused(Refusals.NoDesign);
-            if (await context.DesignPhotos.FindAsync([designId, photoId], cancel) is not { } photo) return Outcome.Refused(NoPhoto);
+            DesignPhoto? photo = photoId is null ? null : await context.DesignPhotos.FindAsync([designId, photoId], cancel);
+            if (photo is null && photoId is not null) return Outcome.Refused(NoPhoto);
             change(design, photo);
             await context.SaveChangesAsync(cancel);
             return Outcome.Done;

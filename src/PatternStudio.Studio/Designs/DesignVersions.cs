@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using PatternStudio.Studio.Accounts;
 using PatternStudio.Studio.Data;
 
 namespace PatternStudio.Studio.Designs;
@@ -15,11 +16,11 @@ public sealed class DesignVersions(IDbContextFactory<StudioDbContext> contexts)
             where version.DesignId == designId && context.DesignsOf(caller).Any(it => it.Id == designId)
             join computed in context.Computations
                 on new { version.DesignId, Version = version.Number } equals new { computed.DesignId, computed.Version }
-            join account in context.Users on version.SavedBy equals account.Id into accounts
-            from account in accounts.DefaultIfEmpty()
+            join known in context.People() on version.SavedBy equals known.Id into people
+            from person in people.DefaultIfEmpty()
             orderby version.Number descending
             select new VersionSummary(
-                version.Number, version.SavedAt, account == null ? "" : account.Name != "" ? account.Name : account.Email ?? "",
+                version.Number, version.SavedAt, person.Name ?? "",
                 computed.Rows, computed.RowsChecked, computed.Errors, computed.Warnings) { Name = version.Name }).ToListAsync(cancel);
     }
 
@@ -61,7 +62,7 @@ internal static class VersionQueries
     public static IQueryable<VersionText> VersionTexts(this StudioDbContext context, Guid designId, int number) =>
         from version in context.Versions
         where version.DesignId == designId && version.Number == number
-        join account in context.Users on version.SavedBy equals account.Id into accounts
-        from account in accounts.DefaultIfEmpty()
-        select new VersionText(version.Number, version.SavedAt, account == null ? "" : account.Name != "" ? account.Name : account.Email ?? "", version.Text);
+        join known in context.People() on version.SavedBy equals known.Id into people
+        from person in people.DefaultIfEmpty()
+        select new VersionText(version.Number, version.SavedAt, person.Name ?? "", version.Text);
 }

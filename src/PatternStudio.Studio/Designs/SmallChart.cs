@@ -18,7 +18,7 @@ public static class SmallChart
     public static byte[]? Draw(CheckedPattern pattern)
     {
         ArgumentNullException.ThrowIfNull(pattern);
-        if (pattern.Sizes[0].Fabric.Pieces.All(piece => piece.Rows.IsEmpty)) return null;
+        if (pattern.Sizes[0].Fabric.IsEmpty) return null;
         Drawing chart = Chart.Draw(pattern, 0, Style);
         DrawnRow[] rows = [.. chart.Rows.Select(WithoutWords)];
         Shape[] shapes = [.. rows.SelectMany(ShapesOf)];

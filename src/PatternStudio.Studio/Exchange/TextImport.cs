@@ -136,6 +136,6 @@ public sealed class TextImport(IDbContextFactory<StudioDbContext> contexts, Time
         bool named = first.Length is > 2 and <= 80 && first.Any(char.IsLetter) && !first.Contains(':', StringComparison.Ordinal) && first[^1] is not ('.' or ')' or ']' or ',');
         string title = named ? first : Path.GetFileNameWithoutExtension(file).Replace('_', ' ').Replace('-', ' ').Trim();
         if (title.Length == 0) title = "Without a name";
-        return title.Length <= Design.TitleLength ? title : title[..(Design.TitleLength - (char.IsHighSurrogate(title[Design.TitleLength - 1]) ? 1 : 0))];
+        return Design.TitleOf(title);
     }
 }

@@ -17,6 +17,9 @@ public sealed record YarnDetails(
     string ColourName,
     string ColourHex)
 {
+    /// <summary>'Marram Cotton, Dusk'.</summary>
+    public string NameAndColour => ColourName.Length > 0 ? $"{Name}, {ColourName}" : Name;
+
     /// <summary>How it is washed, as the label says in words or symbols; may be empty.</summary>
     public string Care { get; init; } = "";
 

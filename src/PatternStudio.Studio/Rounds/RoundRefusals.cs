@@ -38,8 +38,8 @@ internal static class RoundRefusals
 
     /// <summary>What is wrong with the last day of a link; null where nothing is.</summary>
     public static FieldMessage? OfLastDay(DateOnly day, TestRound round, DateTimeOffset now) =>
-        day > round.Ends ? new("lastDay", $"The round ends before, on {Day(round.Ends)}. Choose that day or an earlier one, or leave it empty.")
-        : day < round.Opens ? new("lastDay", $"The round begins on {Day(round.Opens)}. Choose that day or a later one, or leave it empty.")
+        day > round.Ends ? new("lastDay", $"The round ends before, on {LongDay.Of(round.Ends)}. Choose that day or an earlier one, or leave it empty.")
+        : day < round.Opens ? new("lastDay", $"The round begins on {LongDay.Of(round.Opens)}. Choose that day or a later one, or leave it empty.")
         : RoundPlan.EndOf(day) <= now ? new("lastDay", "That day is over. Choose a later one, or leave it empty.")
         : null;
 
@@ -47,8 +47,6 @@ internal static class RoundRefusals
     /// <param name="sizes">The sizes' names; one empty name where there is one.</param>
     public static FieldMessage NoSize(int version, IReadOnlyList<string> sizes) => new(
         nameof(ReportDetails.Size), sizes.Count < 2 ? $"Version {version} has one size only." : $"Choose the size that you made. Version {version} has {string.Join(", ", sizes)}.");
-
-    private static string Day(DateOnly day) => day.ToString("d MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>What is wrong with a report's numbers and words; empty where nothing is.</summary>
     public static FieldMessage[] OfReport(ReportDetails report) =>

@@ -18,10 +18,6 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
     /// <summary>More collisions than this are no lack of room but a layout folded over itself.</summary>
     private const int MostPairs = 60;
 
-    /// <summary>Symbols are looked for in tiles of this side; larger ones are no symbols but something gone wrong.</summary>
-    private const double Tile = 3;
-    private const double Largest = 60;
-
     /// <summary>Symbols may share so much of the smaller; those in one place, or one on the other, meet at their feet and may share more.</summary>
     private const double Apart = 0.11;
     private const double Touching = 0.34;
@@ -88,7 +84,7 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
     {
         var tiles = new Dictionary<(int X, int Y), List<(Place At, SymbolOutline Outline)>>();
         foreach ((Place At, SymbolOutline Outline) symbol in Outlines())
-            foreach ((int, int) tile in TilesOf(symbol.Outline.Box))
+            foreach ((int, int) tile in SymbolTiles.Of(symbol.Outline.Box))
                 (tiles.TryGetValue(tile, out List<(Place, SymbolOutline)>? there) ? there : tiles[tile] = []).Add(symbol);
         var found = new List<Collision>();
         foreach (((int, int) at, List<(Place At, SymbolOutline Outline)> tile) in tiles)
@@ -103,24 +99,15 @@ internal sealed class Clearance(IReadOnlyList<LaidRow> rows)
         var symbols = new CellSymbols(rows, Names, SymbolStyle.Cyc);
         foreach (LaidRow row in rows.Where(row => !row.IsCentre || row.Row.Joined))
             foreach (Symbol symbol in symbols.Of(row))
-                if (new Place(row.Index, (int)symbol.Cell) is var at && Stands(Cell(at)) && !Crosses(at) && new SymbolOutline(symbol.Shapes) is { Box: { Width: < Largest, Height: < Largest } } outline)
+                if (new Place(row.Index, (int)symbol.Cell) is var at && Stands(Cell(at)) && !Crosses(at) && new SymbolOutline(symbol.Shapes) is { Box: { Width: < SymbolTiles.Largest, Height: < SymbolTiles.Largest } } outline)
                     yield return (at, outline);
     }
-
-    private static IEnumerable<(int X, int Y)> TilesOf(Box box)
-    {
-        for (int x = TileOf(box.Left); x <= TileOf(box.Right); x++)
-            for (int y = TileOf(box.Top); y <= TileOf(box.Bottom); y++)
-                yield return (x, y);
-    }
-
-    private static int TileOf(double at) => (int)Math.Floor(at / Tile);
 
     /// <summary>The tile of the corner where two boxes begin to meet, so that of all tiles that both are in one looks at them; null where they don't meet.</summary>
     private static (int X, int Y)? MeetFirst(Box one, Box other)
     {
         (double left, double top) = (Math.Max(one.Left, other.Left), Math.Max(one.Top, other.Top));
-        return left < Math.Min(one.Right, other.Right) && top < Math.Min(one.Bottom, other.Bottom) ? (TileOf(left), TileOf(top)) : null;
+        return left < Math.Min(one.Right, other.Right) && top < Math.Min(one.Bottom, other.Bottom) ? SymbolTiles.Of(left, top) : null;
     }
 
     private Collision? Between((Place At, SymbolOutline Outline) one, (Place At, SymbolOutline Outline) other)

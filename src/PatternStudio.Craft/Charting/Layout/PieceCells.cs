@@ -165,14 +165,12 @@ internal sealed class PieceCells
     /// <summary>A handle is as long as what it passes over, and that was stretched already; the rest of its round is stretched in its place.</summary>
     private static void Stretch(Cell[] cells, double[] widths, double length, double flat)
     {
-        double handles = widths.Where((_, i) => IsHandle(cells[i])).Sum();
+        double handles = widths.Where((_, i) => Straps.IsStrap(cells[i])).Sum();
         if (handles >= length) handles = 0;
         double by = Math.Max(1, (flat - handles) / (length - handles));
         for (int i = 0; i < widths.Length; i++)
-            if (handles == 0 || !IsHandle(cells[i])) widths[i] *= by;
+            if (handles == 0 || !Straps.IsStrap(cells[i])) widths[i] *= by;
     }
-
-    private static bool IsHandle(Cell cell) => cell is { Kind: CellKind.Chains, Chains: > Straps.LongestLace };
 
     /// <summary>Round what a first round stands: one chain, or both sides of many.</summary>
     private static double Inner(Cell[] cells)

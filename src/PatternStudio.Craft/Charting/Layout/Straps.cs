@@ -12,7 +12,7 @@ namespace PatternStudio.Craft.Charting.Layout;
 internal static class Straps
 {
     /// <summary>More chains than this are no lace.</summary>
-    public const int LongestLace = 24;
+    private const int LongestLace = 24;
 
     /// <summary>Length of a chain in a strap, and how far the strap stands off from what it passes over.</summary>
     private const double OfChain = 0.5;
@@ -33,7 +33,8 @@ internal static class Straps
 
     private static bool HasStrap(WorkedRow row) => row.Runs.Any(run => run.Unit.Any(IsStrap));
 
-    private static bool IsStrap(Cell cell) => cell is { Kind: CellKind.Chains, Chains: > LongestLace };
+    /// <summary>True for the chains of a strap or a handle.</summary>
+    public static bool IsStrap(Cell cell) => cell is { Kind: CellKind.Chains, Chains: > LongestLace };
 
     private static LaidRow OnTop(List<LaidRow> rows, WorkedRow last, Cell[] cells, StitchForms forms)
     {

@@ -84,20 +84,19 @@ internal sealed class StepWords
         if (step.Where is { } where) words += " " + places.Of(where);
         if (step.ChainsBetween is { } chains) words += $" with ch {NumberWords.Of(chains)} between";
         if (step.Completes is { } whole) words += $" for {stitches.Of(whole)}";
-        return words + (step.Skipped is { } skipped ? StandsFor(skipped.Role, skipped.CountsAs, skipped.ThenChains, "skipped chs ", skipped.ThenSkips) : "");
+        return words + StandsFor(step.Skipped);
     }
+
+    /// <summary>What the chains passed over count as; nothing where that is not told.</summary>
+    private string StandsFor(SkippedChains? skipped) =>
+        skipped is null ? "" : StandsFor(skipped.Role, skipped.CountsAs, skipped.ThenChains, "skipped chs ", skipped.ThenSkips);
 
     private string StandsFor(ChainRole role, StitchId? stitch, int thenChains, string subject, int? thenSkips = null)
     {
         bool several = subject.Length > 0;
         string thing = stitch is { } named ? stitches.Of(named) : "a st";
-        string rest = (thenChains > 0, thenSkips > 0) switch
-        {
-            (true, true) => $", ch {thenChains} and {thenSkips} skipped {(thenSkips == 1 ? "ch" : "chs")}",
-            (true, _) => $" and ch {thenChains}",
-            (_, true) => $" and {thenSkips} skipped {(thenSkips == 1 ? "ch" : "chs")}",
-            _ => "",
-        };
+        string skips = thenSkips > 0 ? $" and {thenSkips} skipped {(thenSkips == 1 ? "ch" : "chs")}" : "";
+        string rest = thenChains <= 0 ? skips : (skips.Length > 0 ? $", ch {thenChains}" : $" and ch {thenChains}") + skips;
         return role switch
         {
             ChainRole.Counts => $" ({subject}{(several ? "count" : "counts")} as {thing}{rest})",
@@ -110,7 +109,7 @@ internal sealed class StepWords
     {
         string words = $"({List(group.Steps, inGroup: true)}) {places.Of(group.Where)}";
         if (group.Named is { } name) words += $" ({stitches.Of(name)} made)";
-        return words + (group.Skipped is { } skipped ? StandsFor(skipped.Role, skipped.CountsAs, skipped.ThenChains, "skipped chs ", skipped.ThenSkips) : "");
+        return words + StandsFor(group.Skipped);
     }
 
     private string Of(JoinStep join)

@@ -19,7 +19,6 @@ public sealed partial class ChartPanel : IAsyncDisposable
     private IJSObjectReference? chart;
     private DotNetObjectReference<ChartPanel>? here;
     private ChartChoice choice = new() { LeftHanded = Manner.Of.LeftHanded };
-    private ChartFacts facts = ChartFacts.None;
     private (CheckedPattern? Pattern, int Size) known;
     private (CheckedPattern? Pattern, int Size) laid;
     private EquatableArray<PieceFlatness> flatness = [];
@@ -43,6 +42,10 @@ public sealed partial class ChartPanel : IAsyncDisposable
     /// <summary>The measures of that size, for the outline.</summary>
     [Parameter]
     public Measured<RowSchedule>? Schedule { get; set; }
+
+    /// <summary>What may be chosen about the chart of that size.</summary>
+    [Parameter]
+    public ChartFacts Facts { get; set; } = ChartFacts.None;
 
     /// <summary>The yarns of the pattern's colours.</summary>
     [Parameter]
@@ -71,7 +74,7 @@ public sealed partial class ChartPanel : IAsyncDisposable
     /// <summary>The choice of symbols is offered where it makes a difference, and where it was made.</summary>
     private bool KeysDiffer => choice.Symbols != default || picture?.Drawing?.KeysDiffer == true;
 
-    private bool HasOptions => !choice.Outline || facts.Pieces.Count > 1;
+    private bool HasOptions => !choice.Outline || Facts.Pieces.Count > 1;
 
     /// <summary>Told by the browser: the reader asked for the words of a stitch.</summary>
     [JSInvokable]
@@ -102,8 +105,7 @@ public sealed partial class ChartPanel : IAsyncDisposable
     {
         if (Pattern is null || (ReferenceEquals(known.Pattern, Pattern) && known.Size == Size)) return;
         known = (Pattern, Size);
-        facts = ChartFacts.Of(Pattern.Sizes[Math.Min(Size, Pattern.Sizes.Count - 1)].Fabric);
-        if (choice.Piece >= facts.Pieces.Count) choice = choice with { Piece = null };
+        if (choice.Piece >= Facts.Pieces.Count) choice = choice with { Piece = null };
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)

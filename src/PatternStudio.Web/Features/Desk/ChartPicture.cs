@@ -33,7 +33,7 @@ public sealed record ChartPicture(ChartWish Wish, Drawing? Drawing, byte[] Scene
     {
         if (wish.Choice.Outline) return Outline(wish);
         Fabric fabric = wish.Pattern.Sizes[wish.Size].Fabric;
-        if (fabric.Pieces.All(piece => piece.Rows.IsEmpty)) return new ChartPicture(wish, null, [], "");
+        if (fabric.IsEmpty) return new ChartPicture(wish, null, [], "");
         Drawing drawing = Chart.Draw(wish.Pattern, wish.Size, wish.Choice.ToStyle(wish.Title, wish.Yarns));
         return new ChartPicture(wish, drawing, ScenePainter.Paint(drawing, fabric), "");
     }

@@ -10,26 +10,24 @@ namespace PatternStudio.Web.Features.Desk;
 public sealed partial class DeskPage
 {
     private IReadOnlyDictionary<string, Guid> colourYarns = new Dictionary<string, Guid>();
-    private (CheckedPattern? Pattern, int Size, IReadOnlyList<string> Colours) coloursOf = (null, 0, []);
+    private (CheckedPattern? Pattern, int Size, ChartFacts Facts) chartFacts = (null, 0, ChartFacts.None);
 
     [Inject]
     private ColourYarns ColourYarns { get; set; } = null!;
 
-    /// <summary>Of the size shown, where there are several.</summary>
-    private IReadOnlyList<string> Colours
+    /// <summary>What may be chosen about the chart of the size shown; of the words before, while those on the desk are being worked.</summary>
+    private ChartFacts Facts
     {
         get
         {
-            if (answer?.Pattern is not { } pattern) return coloursOf.Colours;
-            if (!ReferenceEquals(coloursOf.Pattern, pattern) || coloursOf.Size != ShownSize)
-            {
-                var facts = ChartFacts.Of(pattern.Sizes[Math.Min(ShownSize, pattern.Sizes.Count - 1)].Fabric);
-                coloursOf = (pattern, ShownSize, facts.HasColours ? facts.Colours : []);
-            }
-
-            return coloursOf.Colours;
+            if (answer?.Pattern is { } pattern && !(ReferenceEquals(chartFacts.Pattern, pattern) && chartFacts.Size == ShownSize))
+                chartFacts = (pattern, ShownSize, ChartFacts.Of(pattern.Sizes[Math.Min(ShownSize, pattern.Sizes.Count - 1)].Fabric));
+            return chartFacts.Facts;
         }
     }
+
+    /// <summary>Where there are several.</summary>
+    private IReadOnlyList<string> Colours => Facts.HasColours ? Facts.Colours : [];
 
     /// <summary>How the colours look. The colour that the pattern does not name is worked in the design's yarn.</summary>
     private EquatableArray<YarnColour> YarnColours =>
@@ -38,8 +36,11 @@ public sealed partial class DeskPage
            let id = colour.Length == 0 ? design!.YarnId : colourYarns.TryGetValue(colour, out Guid chosen) ? chosen : null
            let yarn = yarns.FirstOrDefault(yarn => yarn.Id == id)?.Details
            where yarn is not null
-           select new YarnColour(colour, yarn.ColourHex.ToLowerInvariant(), yarn.ColourName.Length > 0 ? $"{yarn.Name}, {yarn.ColourName}" : yarn.Name),
+           select new YarnColour(colour, yarn.ColourHex.ToLowerInvariant(), yarn.NameAndColour),
     ];
 
-    private Task ChooseColourYarnAsync((string Colour, Guid? Yarn) chosen) => DoAsync(ColourYarns.ChooseAsync(caller, Id, chosen.Colour, chosen.Yarn));
+    private Task ChooseColourYarnAsync((string Colour, Guid? Yarn) chosen) => DoAsync(ColourYarns.ChooseAsync(caller, Id, chosen.Colour, chosen.Yarn), ListColoursAsync);
+
+    /// <summary>No number depends on them: nothing is computed anew.</summary>
+    private async Task ListColoursAsync() => colourYarns = await ColourYarns.OfAsync(caller, Id);
 }

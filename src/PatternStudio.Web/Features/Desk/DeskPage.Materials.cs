@@ -92,17 +92,22 @@ public sealed partial class DeskPage
         if (await dialog.GetReturnValueAsync<Guid?>() is { } id) await ChooseYarnAsync(id);
     }
 
-    private async Task DoAsync(Task<Outcome> doing)
+    private Task DoAsync(Task<Outcome> doing) => DoAsync(doing, RefreshAsync);
+
+    /// <summary>Says what is in the way of it, if anything, and shows what there is now.</summary>
+    private async Task DoAsync(Task<Outcome> doing, Func<Task> show)
     {
         Outcome done = await doing;
         trouble = done.Succeeded ? null : done.ToString();
-        await RefreshAsync();
+        await show();
     }
 
     private async Task RefreshAsync()
     {
-        colourYarns = await ColourYarns.OfAsync(caller, Id);
-        (swatches, yarns, lots) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller), await Stash.ListAsync(caller));
+        await ListMaterialsAsync();
         await ComputeAsync();
     }
+
+    private async Task ListMaterialsAsync() =>
+        (swatches, yarns, lots) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller), await Stash.ListAsync(caller));
 }

@@ -20,9 +20,9 @@ public sealed partial class DeskPage
         return new Outcome(added.Messages);
     }
 
-    private async Task SayPhotoAsync((Guid Photo, string Caption) said) => await ShowPhotosAfterAsync(Photos.SayAsync(caller, Id, said.Photo, said.Caption));
+    private async Task SayPhotoAsync((Guid Photo, string Caption) said) => await DoAsync(Photos.SayAsync(caller, Id, said.Photo, said.Caption), ShowPhotosAsync);
 
-    private async Task ChoosePhotoAsync(Guid? photo) => await ShowPhotosAfterAsync(Photos.ChooseAsync(caller, Id, photo));
+    private async Task ChoosePhotoAsync(Guid? photo) => await DoAsync(Photos.ChooseAsync(caller, Id, photo), ShowPhotosAsync);
 
     private async Task RemovePhotoAsync(KeptDesignPhoto photo)
     {
@@ -42,13 +42,6 @@ public sealed partial class DeskPage
         Outcome<Guid> added = await Photos.AddAsync(caller, Id, picture, photo.Caption);
         if (added.Succeeded && photo.OnCard) await Photos.ChooseAsync(caller, Id, added.Value);
         trouble = added.Succeeded ? null : added.ToString();
-        await ShowPhotosAsync();
-    }
-
-    private async Task ShowPhotosAfterAsync(Task<Outcome> doing)
-    {
-        Outcome done = await doing;
-        trouble = done.Succeeded ? null : done.ToString();
         await ShowPhotosAsync();
     }
 

@@ -47,7 +47,7 @@ public sealed partial class DeskPage
     }
 
     private static string DrawForPaper(CheckedPattern pattern, int size) =>
-        size >= pattern.Sizes.Count || pattern.Sizes[size].Fabric.Pieces.All(piece => piece.Rows.IsEmpty) ? "" : SvgPainter.Paint(Chart.Draw(pattern, size, OnPaper));
+        size >= pattern.Sizes.Count || pattern.Sizes[size].Fabric.IsEmpty ? "" : SvgPainter.Paint(Chart.Draw(pattern, size, OnPaper));
 
     private static ChartStyle OnPaper => new() { MostCells = MostOnPaper, LeftHanded = Manner.Of.LeftHanded, TellsFlatness = false };
 }

@@ -84,9 +84,9 @@ public sealed partial class DeskPage : IAsyncDisposable
         OpenDesign? opened = await Desk.OpenAsync(caller, Id);
         missing = opened is null;
         if (opened is null) return;
-        (swatches, yarns, lots) = (await Swatches.ListAsync(caller, Id), await Yarns.ListAsync(caller), await Stash.ListAsync(caller));
+        await ListMaterialsAsync();
         photos = await Photos.ListAsync(caller, Id);
-        colourYarns = await ColourYarns.OfAsync(caller, Id);
+        await ListColoursAsync();
         kept = await Drafts.ListAsync(caller, Id);
         TakeSaved(opened.Text.ReplaceLineEndings("\n"), opened.Version, opened.Updated);
         text = savedText;

@@ -34,7 +34,7 @@ public sealed partial class PrintSheet
 
     private List<string> Materials =>
     [
-        .. Yarn is { } yarn ? [yarn.ColourName.Length > 0 ? $"{yarn.Name}, {yarn.ColourName}" : yarn.Name] : Array.Empty<string>(),
+        .. Yarn is { } yarn ? [yarn.NameAndColour] : Array.Empty<string>(),
         .. Numbers.Yarn?.Grams is { } grams ? [$"{Shell.Numbers.Amount(grams)} g"] : Array.Empty<string>(),
         .. Numbers.Yarn?.Metres is { } metres ? [Words["Metres", Shell.Numbers.Amount(metres)].Value] : Array.Empty<string>(),
     ];

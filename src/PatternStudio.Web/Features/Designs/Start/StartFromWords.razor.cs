@@ -41,11 +41,7 @@ public sealed partial class StartFromWords
     }
 
     /// <summary>A pasted pattern mostly begins with its name.</summary>
-    private static string FirstLine(string text)
-    {
-        string line = text.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Length > 0) ?? "";
-        return line.Length <= Design.TitleLength ? line : line[..(Design.TitleLength - (char.IsHighSurrogate(line[Design.TitleLength - 1]) ? 1 : 0))];
-    }
+    private static string FirstLine(string text) => Design.TitleOf(text.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Length > 0) ?? "");
 
     private static string Begun(string words) => words.Length <= MostShown ? words : words[..MostShown] + " …";
 }

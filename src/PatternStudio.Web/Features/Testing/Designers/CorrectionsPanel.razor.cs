@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
@@ -85,8 +84,6 @@ public sealed partial class CorrectionsPanel
         await Corrections.WithdrawAsync(await SignedIn.CallerAsync(), id, Moments.Today);
         await ListAsync();
     }
-
-    private static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
     private async Task ListAsync() => kept = await Corrections.ListAsync(await SignedIn.CallerAsync(), DesignId);
 }

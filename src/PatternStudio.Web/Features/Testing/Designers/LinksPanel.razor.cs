@@ -52,7 +52,7 @@ public sealed partial class LinksPanel
     [Inject]
     private ISnackbar Snackbar { get; set; } = null!;
 
-    private string Reminder => Lines(Words["Reminder", Title, Day(Book.Plan.Ends)]);
+    private string Reminder => Lines(Words["Reminder", Title, LongDay.Of(Book.Plan.Ends)]);
 
     protected override void OnParametersSet() => most ??= Book.Plan.Testers.ToString(CultureInfo.InvariantCulture);
 
@@ -104,9 +104,7 @@ public sealed partial class LinksPanel
     private string AddressOf(MadeLink link) => new Uri(new Uri(Navigation.BaseUri), $"t/{link.Token}").ToString();
 
     private string Mail(MadeLink link) =>
-        Lines(Words[madeForAll ? "MailForAll" : "Mail", Title, AddressOf(link), Day(madeUntil), Book.Begun ? "" : Words["MailBegins", Day(Book.Plan.Opens)].Value, madeFor]);
+        Lines(Words[madeForAll ? "MailForAll" : "Mail", Title, AddressOf(link), LongDay.Of(madeUntil), Book.Begun ? "" : Words["MailBegins", LongDay.Of(Book.Plan.Opens)].Value, madeFor]);
 
     private static string Lines(string text) => text.Replace("|", "\n", StringComparison.Ordinal);
-
-    private static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 }
