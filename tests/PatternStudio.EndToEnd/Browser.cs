@@ -8,7 +8,7 @@ namespace PatternStudio.EndToEnd;
 /// </summary>
 public sealed class Browser : IAsyncLifetime
 {
-    private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+    private static readonly string[] Places = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
     private IPlaywright? playwright;
     private IBrowser? browser;
 

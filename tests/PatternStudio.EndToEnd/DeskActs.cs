@@ -29,9 +29,17 @@ internal static class DeskActs
             await page.WaitForTimeoutAsync(100);
         }
 
-        // The editor hears of a selection a moment later.
-        await page.WaitForTimeoutAsync(50);
+        // The editor hears of a selection a moment later, and not at all where it just then draws its lines anew.
+        for (int tries = 0; !await HasHeardAsync(page, words); tries++)
+        {
+            Assert.True(tries < 200, $"not selected: {words}");
+            await page.WaitForTimeoutAsync(25);
+            if (tries % 20 == 19) await MarkAsync(page, words);
+        }
     }
+
+    private static Task<bool> HasHeardAsync(IPage page, string words) => page.Words().EvaluateAsync<bool>(
+        "(editor, words) => { const { state } = editor.cmTile.root.view, { from, to } = state.selection.main; return state.sliceDoc(from, to) === words; }", words);
 
     private static Task<bool> MarkAsync(IPage page, string words) => page.Words().EvaluateAsync<bool>(
         """

@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Xunit.Sdk;
 
 namespace PatternStudio.EndToEnd;
 
@@ -7,6 +8,7 @@ public sealed class OpenStudio(FurnishedStudio furnished) : IAsyncLifetime
 {
     public const string Email = "mira@example.org";
     public const string Password = "a hook, a yarn, a chair";
+    private readonly List<(ITest? Of, IBrowserContext Window)> windows = [];
     private StudioProgram? program;
 
     public Uri Address => program!.Address;
@@ -18,6 +20,7 @@ public sealed class OpenStudio(FurnishedStudio furnished) : IAsyncLifetime
 
     public async ValueTask DisposeAsync()
     {
+        await CloseAsync(_ => true);
         if (program is not null) await program.DisposeAsync();
     }
 
@@ -28,7 +31,7 @@ public sealed class OpenStudio(FurnishedStudio furnished) : IAsyncLifetime
     /// <param name="scripts">False for a browser that runs none.</param>
     public async Task<IPage> VisitAsync(string address, int width, int height, bool dark = false, bool scripts = true)
     {
-        IBrowserContext window = await furnished.Browser.OpenAsync(width, height, dark, scripts);
+        IBrowserContext window = await OpenWindowAsync(() => furnished.Browser.OpenAsync(width, height, dark, scripts));
         IPage page = await window.NewPageAsync();
         await page.GotoAsync(address);
         return page;
@@ -37,11 +40,27 @@ public sealed class OpenStudio(FurnishedStudio furnished) : IAsyncLifetime
     /// <summary>A page in a new window of the designer, who signed in before.</summary>
     public async Task<IPage> EnterAsync(int width = 1440, int height = 900, bool dark = false)
     {
-        IBrowserContext window = await furnished.Browser.OpenAsync(width, height, dark, remembered: furnished.SignedIn);
+        IBrowserContext window = await OpenWindowAsync(() => furnished.Browser.OpenAsync(width, height, dark, remembered: furnished.SignedIn));
         IPage page = await window.NewPageAsync();
         await page.GotoAsync(Address.ToString());
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Designs", Exact = true })).ToBeVisibleAsync();
         return page;
+    }
+
+    /// <summary>The windows of a test that is over go on drawing and asking: they are closed when the next one begins.</summary>
+    private async Task<IBrowserContext> OpenWindowAsync(Func<Task<IBrowserContext>> open)
+    {
+        ITest? now = TestContext.Current.Test;
+        await CloseAsync(of => of != now);
+        IBrowserContext window = await open();
+        windows.Add((now, window));
+        return window;
+    }
+
+    private async Task CloseAsync(Func<ITest?, bool> those)
+    {
+        foreach (var (_, window) in windows.Where(it => those(it.Of))) await window.CloseAsync();
+        windows.RemoveAll(it => those(it.Of));
     }
 
     public static async Task SetUpAsync(IPage page)

@@ -1,4 +1,5 @@
 using PatternStudio.Studio.Designs;
+using PatternStudio.Studio.Materials;
 
 namespace PatternStudio.Studio.Tests;
 
@@ -32,12 +33,13 @@ public sealed class ApartnessTests
             await studio.Desk.MoveToAsync(stranger, design, DesignState.Published),
             await studio.Desk.DeleteAsync(stranger, design),
             await studio.Desk.RestoreAsync(stranger, design),
-            await studio.Swatches.RemoveAsync(stranger, swatch),
+            await studio.Swatches.PutBackAsync(stranger, new RemovedSwatch(design, Texts.Swatch, null, true)),
             await studio.Swatches.ChooseAsync(stranger, design, null),
             await studio.Yarns.RemoveAsync(stranger, yarn),
             await studio.Yarns.ChooseAsync(stranger, design, null),
         ];
         Assert.All(refused, outcome => Assert.False(outcome.Succeeded));
+        Assert.False((await studio.Swatches.RemoveAsync(stranger, swatch)).Succeeded);
         Assert.False((await studio.Swatches.AddAsync(stranger, design, Texts.Swatch)).Succeeded);
         Assert.False((await studio.Swatches.ChangeAsync(stranger, swatch, Texts.Swatch)).Succeeded);
         Assert.False((await studio.Yarns.ChangeAsync(stranger, yarn, Texts.Yarn)).Succeeded);

@@ -1,3 +1,4 @@
+using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
 
 namespace PatternStudio.Studio.Tests;
@@ -136,6 +137,31 @@ public sealed class StashTests
             await studio.Swatches.AddAsync(caller, design, Texts.Swatch);
             await studio.Yarns.ChooseAsync(caller, design, yarn);
         }
+    }
+
+    /// <summary>Two of four rows alike are worked in the yarn of the lot, the foundation in the other: a little less than half of all.</summary>
+    [Fact]
+    public async Task Of_a_design_in_two_colours_the_lot_is_weighed_against_its_own()
+    {
+        await using TestStudio studio = await TestStudio.OpenAsync();
+        (Caller caller, Guid lot) = await WithLotAsync(studio);
+        Guid own = Assert.Single(await studio.Stash.ListAsync(caller)).Details.YarnId;
+        Guid other = (await studio.Yarns.AddAsync(caller, Texts.Yarn with { Name = "Eelgrass Cotton" })).Value;
+        const string Striped = "Ch 21.\nRow 1: With A, sc in 2nd ch from hook and in each ch across. (20 sc)\nRow 2: With B, ch 1, turn, sc in each st across. (20 sc)\nRow 3: With A, ch 1, turn, sc in each st across. (20 sc)\nRow 4: With B, ch 1, turn, sc in each st across. (20 sc)\n";
+        Guid design = await studio.NewDesignAsync(caller, "Striped", Striped);
+        await studio.Swatches.AddAsync(caller, design, Texts.Swatch);
+        await studio.Yarns.ChooseAsync(caller, design, other);
+        Assert.Empty(await studio.StashDesigns.ForAsync(caller, lot));
+
+        await studio.Get<ColourYarns>().ChooseAsync(caller, design, "B", own);
+        LotDesign line = Assert.Single(await studio.StashDesigns.ForAsync(caller, lot));
+
+        YarnNeed whole = (await studio.Desk.OpenAsync(caller, design))!.Results.Sizes[0].Yarn!;
+        LotSize size = Assert.Single(line.Sizes);
+        Assert.True(line.SameYarn);
+        Assert.Equal(["B"], size.Colours);
+        Assert.Equal(whole.Colours.Single(colour => colour.Colour == "B").Metres, size.Fit.Expected, 9);
+        Assert.InRange(size.Fit.Expected / whole.Metres!.Value, .4, .5);
     }
 
     internal static async Task<(Caller Caller, Guid Lot)> WithLotAsync(TestStudio studio)

@@ -96,9 +96,7 @@ class Chart {
   }
 
   listRows() {
-    const chosen = document.createElement("option");
-    chosen.value = "-1";
-    this.list.replaceChildren(chosen, ...this.scene.rows.map((row, i) => new Option(row.says, i)));
+    this.list.replaceChildren(new Option(this.list.dataset.none, -1), ...this.scene.rows.map((row, i) => new Option(row.says, i)));
     this.list.closest("label").hidden = this.scene.rows.length < 2;
   }
 

@@ -69,9 +69,10 @@ internal sealed partial class PieceWorker
         {
             WorkedRow? below = ground?.Row;
             Attempt attempt = Try(number, instruction, own, kind, side, around, turned, calledBy);
+            // Before the row itself is kept: as likely meant it stands on the same row, just below.
+            EquatableArray<Run>? meant = attempt.Mishap is { StopsRow: false } slip ? Mended(slip, own, around, turned, below) : null;
             Keep(attempt);
-            if (ground is { AsStated: null } worked && attempt.Mishap is { StopsRow: false } slip && Mended(slip, own, around, turned, below) is { } runs)
-                ground = new Ground(worked.Row with { Runs = runs }, Doubtful: true, AsStated: worked.Row);
+            if (meant is { } runs && ground is { AsStated: null } worked) ground = new Ground(worked.Row with { Runs = runs }, Doubtful: true, AsStated: worked.Row);
         }
         startAt = 0;
         (carried, turnsNext, staysNext) = (split.ForNext, split.TurnsAfter, split.StaysAfter);

@@ -187,7 +187,8 @@ internal sealed partial class RowWorker
     {
         for (; rowsBelow > 0 && foot.Row > 0 && foot.Row <= rows.Count; rowsBelow--)
         {
-            Cell? cell = CellOf(rows[rows.Count - foot.Row], foot.Place);
+            // The row below is the one that the hook meets: after a slip not the row as told, but as it was likely meant.
+            Cell? cell = CellOf(foot.Row == Down ? course!.Row : rows[rows.Count - foot.Row], foot.Place);
             if (cell is null || cell.Feet.IsEmpty) break;
             foot = cell.Feet[0] with { Row = foot.Row + cell.Feet[0].Row, Kind = foot.Kind };
         }

@@ -69,7 +69,7 @@ public sealed class DesignPhotos(IDbContextFactory<StudioDbContext> contexts, Ti
             context.DesignPhotos.Remove(gone);
             context.Photos.Remove(picture);
             await context.SaveChangesAsync(cancel);
-            return new PreparedPhoto(picture.Picture, picture.Small);
+            return picture.Prepared;
         }, cancel);
 
     private static FieldMessage NoPhoto => new("", "This photo is no longer among the design's photos.");

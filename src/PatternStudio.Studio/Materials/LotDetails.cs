@@ -33,5 +33,9 @@ public sealed record KeptLot(Guid Id, LotDetails Details, YarnDetails Yarn, IRea
     public double? Metres(double? grams) => grams / Yarn.GramsPerBall * Yarn.MetresPerBall;
 }
 
+/// <summary>A lot that was taken out of the cupboard, with all that it takes to put it back.</summary>
+/// <param name="Reserved">Grams that each design had set aside.</param>
+public sealed record RemovedLot(LotDetails Details, IReadOnlyDictionary<Guid, double> Reserved);
+
 /// <summary>What a design has set aside of a lot.</summary>
 public sealed record LotReservation(Guid DesignId, string Title, double Grams);

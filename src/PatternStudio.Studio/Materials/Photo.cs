@@ -22,4 +22,7 @@ public sealed class Photo
     public byte[] Small { get; private set; } = [];
 
     public DateTimeOffset Added { get; private set; }
+
+    /// <summary>As it was when it was kept, so that it can be kept again.</summary>
+    internal PreparedPhoto Prepared => new(Picture, Small);
 }

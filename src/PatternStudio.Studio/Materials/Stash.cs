@@ -54,13 +54,30 @@ public sealed class Stash(IDbContextFactory<StudioDbContext> contexts, TimeProvi
     }
 
     /// <summary>Takes a lot out of the cupboard, and with it what was set aside of it.</summary>
-    public Task<Outcome> RemoveAsync(Caller caller, Guid lotId, CancellationToken cancel = default) =>
-        contexts.AttemptAsync(async context =>
+    /// <returns>The lot, so that it can be put back.</returns>
+    public Task<Outcome<RemovedLot>> RemoveAsync(Caller caller, Guid lotId, CancellationToken cancel = default) =>
+        contexts.AttemptAsync<Outcome<RemovedLot>>(async context =>
         {
             StashLot? lot = await context.LotsOf(caller).FirstOrDefaultAsync(it => it.Id == lotId, cancel);
             if (lot is null) return Outcome.Refused(StashRefusals.NoLot);
-            context.Reservations.RemoveRange(await context.Reservations.Where(it => it.LotId == lotId).ToListAsync(cancel));
+            List<Reservation> reserved = await context.Reservations.Where(it => it.LotId == lotId).ToListAsync(cancel);
+            context.Reservations.RemoveRange(reserved);
             context.Lots.Remove(lot);
+            await context.SaveChangesAsync(cancel);
+            return new RemovedLot(lot.Details, reserved.ToDictionary(it => it.DesignId, it => Si.Grams(it.Kilograms)));
+        }, cancel);
+
+    /// <summary>Puts a removed lot back into the cupboard, and sets aside again what was set aside of it.</summary>
+    public Task<Outcome> PutBackAsync(Caller caller, RemovedLot removed, CancellationToken cancel = default) =>
+        contexts.AttemptAsync(async context =>
+        {
+            if (!await HasYarnAsync(context, caller, removed.Details, cancel)) return Outcome.Refused(StashRefusals.NoYarnOfLot);
+            var lot = new StashLot(Guid.CreateVersion7(clock.Now()), caller.StudioId, removed.Details);
+            context.Lots.Add(lot);
+            // Deleted designs too: they may come back.
+            Guid[] holders = [.. removed.Reserved.Keys];
+            foreach (Guid design in await context.AllDesignsOf(caller).Where(it => holders.Contains(it.Id)).Select(it => it.Id).ToListAsync(cancel))
+                context.Reservations.Add(new Reservation(design, lot.Id, removed.Reserved[design]));
             await context.SaveChangesAsync(cancel);
             return Outcome.Done;
         }, cancel);

@@ -80,5 +80,10 @@ public sealed record KeptSwatch(Guid Id, SwatchDetails Details, bool Chosen)
     public Guid? PhotoId { get; init; }
 }
 
+/// <summary>A swatch that was removed, with all that it takes to put it back.</summary>
+/// <param name="Photo">Its photo; null for none.</param>
+/// <param name="Chosen">True where it calibrated the design.</param>
+public sealed record RemovedSwatch(Guid DesignId, SwatchDetails Details, PreparedPhoto? Photo, bool Chosen);
+
 /// <summary>A design and its swatches, the newest first.</summary>
 public sealed record DesignSwatches(Guid DesignId, string Title, IReadOnlyList<KeptSwatch> Swatches);

@@ -37,7 +37,8 @@ public sealed class Swatches(IDbContextFactory<StudioDbContext> contexts, TimePr
             Design? design = await context.DesignsOf(caller).FirstOrDefaultAsync(it => it.Id == designId, cancel);
             if (design is null) return Outcome.Refused(Refusals.NoDesign);
             if (!await HasYarnAsync(context, caller, tidy, cancel)) return Outcome.Refused(MaterialRefusals.NoYarnOfSwatch);
-            return await AddAsync(context, design, tidy, photo, cancel);
+            bool isFirst = design.SwatchId is null && !await context.Swatches.AnyAsync(it => it.DesignId == designId, cancel);
+            return await KeepAsync(context, design, tidy, photo, isFirst, cancel);
         }, cancel);
     }
 
@@ -65,17 +66,31 @@ public sealed class Swatches(IDbContextFactory<StudioDbContext> contexts, TimePr
     }
 
     /// <summary>Removes a swatch with its photo; where it calibrated the design, the design has none then.</summary>
-    public Task<Outcome> RemoveAsync(Caller caller, Guid swatchId, CancellationToken cancel = default) =>
-        contexts.AttemptAsync(async context =>
+    /// <returns>The swatch, so that it can be put back.</returns>
+    public Task<Outcome<RemovedSwatch>> RemoveAsync(Caller caller, Guid swatchId, CancellationToken cancel = default) =>
+        contexts.AttemptAsync<Outcome<RemovedSwatch>>(async context =>
         {
             Swatch? swatch = await context.SwatchesOf(caller).FirstOrDefaultAsync(it => it.Id == swatchId, cancel);
             if (swatch is null) return Outcome.Refused(MaterialRefusals.NoSwatch);
             Design design = await context.Designs.FirstAsync(it => it.Id == swatch.DesignId, cancel);
             bool gauged = design.SwatchId is not null;
+            Photo? photo = swatch.PhotoId is { } photoId ? await context.Photos.FindAsync([photoId], cancel) : null;
+            var removed = new RemovedSwatch(design.Id, swatch.Details, photo?.Prepared, design.SwatchId == swatchId);
             await ShowAsync(context, design, swatch, null, cancel);
             context.Swatches.Remove(swatch);
-            if (gauged) await context.MeasureByAsync(design, design.SwatchId == swatchId ? null : design.SwatchId, clock.Now(), cancel);
+            if (gauged) await context.MeasureByAsync(design, removed.Chosen ? null : design.SwatchId, clock.Now(), cancel);
             await context.SaveChangesAsync(cancel);
+            return removed;
+        }, cancel);
+
+    /// <summary>Puts a removed swatch back with its photo. It calibrates the design again where it did, unless another was chosen since.</summary>
+    public Task<Outcome> PutBackAsync(Caller caller, RemovedSwatch removed, CancellationToken cancel = default) =>
+        contexts.AttemptAsync(async context =>
+        {
+            Design? design = await context.DesignsOf(caller).FirstOrDefaultAsync(it => it.Id == removed.DesignId, cancel);
+            if (design is null) return Outcome.Refused(Refusals.NoDesign);
+            if (!await HasYarnAsync(context, caller, removed.Details, cancel)) return Outcome.Refused(MaterialRefusals.NoYarnOfSwatch);
+            await KeepAsync(context, design, removed.Details, removed.Photo, removed.Chosen && design.SwatchId is null, cancel);
             return Outcome.Done;
         }, cancel);
 
@@ -97,11 +112,10 @@ public sealed class Swatches(IDbContextFactory<StudioDbContext> contexts, TimePr
             return Outcome.Done;
         }, cancel);
 
-    private async Task<Outcome<Guid>> AddAsync(
-        StudioDbContext context, Design design, SwatchDetails details, PreparedPhoto? photo, CancellationToken cancel)
+    private async Task<Guid> KeepAsync(
+        StudioDbContext context, Design design, SwatchDetails details, PreparedPhoto? photo, bool measures, CancellationToken cancel)
     {
         DateTimeOffset now = clock.Now();
-        bool measures = design.SwatchId is null && !await context.Swatches.AnyAsync(it => it.DesignId == design.Id, cancel);
         var swatch = new Swatch(Guid.CreateVersion7(now), design.Id, details);
         context.Swatches.Add(swatch);
         if (photo is not null) await ShowAsync(context, design, swatch, photo, cancel);

@@ -67,11 +67,15 @@ public sealed class DesignTags(IDbContextFactory<StudioDbContext> contexts, Time
     }
 
     /// <summary>Removes a tag from the studio and from all designs.</summary>
-    public Task<Outcome> RemoveAsync(Caller caller, Guid tagId, CancellationToken cancel = default) =>
-        WithTagAsync(caller, tagId, (context, tag) =>
+    /// <returns>The tag and the designs that bore it, so that it can be put on them again.</returns>
+    public Task<Outcome<RemovedTag>> RemoveAsync(Caller caller, Guid tagId, CancellationToken cancel = default) =>
+        contexts.AttemptAsync<Outcome<RemovedTag>>(async context =>
         {
+            if (await context.TagsOf(caller).FirstOrDefaultAsync(it => it.Id == tagId, cancel) is not { } tag) return Outcome.Refused(NoTag);
+            List<Guid> bore = await context.DesignTags.Where(worn => worn.TagId == tagId).Select(worn => worn.DesignId).ToListAsync(cancel);
             context.Tags.Remove(tag);
-            return Task.FromResult(Outcome.Done);
+            await context.SaveChangesAsync(cancel);
+            return new RemovedTag(tag.Name, bore);
         }, cancel);
 
     private Task<Outcome> WithTagAsync(

@@ -40,6 +40,10 @@ public sealed class DesignTag
     public Guid TagId { get; private set; }
 }
 
+/// <summary>A tag that was removed.</summary>
+/// <param name="Designs">Those that bore it.</param>
+public sealed record RemovedTag(string Name, IReadOnlyList<Guid> Designs);
+
 /// <summary>A tag of the studio.</summary>
 /// <param name="Designs">Number of designs that bear it, without deleted ones.</param>
 public sealed record KeptTag(Guid Id, string Name, int Designs);

@@ -11,9 +11,12 @@ public sealed class StashPanelTests : PageTest
 {
     private static readonly Guid Design = Guid.Parse("5f0b6c1e-0000-4000-8000-00000000000d");
     private static readonly Guid Cotton = Guid.Parse("5f0b6c1e-0000-4000-8000-00000000000c");
+    private static readonly Guid Linen = Guid.Parse("5f0b6c1e-0000-4000-8000-00000000000e");
     private static readonly YarnDetails Yarn = new("Wrackline Cotton", "cotton", 4, 85, 50, "Kelp", "#5d6f3a");
     private readonly List<(Guid Lot, double Grams)> reserved = [];
     private Outcome answer = Outcome.Done;
+    private readonly Dictionary<string, Guid> chosen = [];
+    private YarnNeed need = new(45, 76.5, 2, "") { BuyMetres = 86.7 };
     private int lots;
 
     [Fact]
@@ -80,13 +83,32 @@ public sealed class StashPanelTests : PageTest
         Assert.Equal([(lot.Id, 0)], reserved);
     }
 
-    private KeptLot Lot(int balls, string dyeLot) => new(new Guid(++lots, 0, 0, new byte[8]), new LotDetails(Cotton, balls, null, dyeLot, "", ""), Yarn, []);
+    /// <summary>Two thirds of the need, 51 m (57.8 to be sure), are worked in A, a third, 25.5 m (28.9), in B, for which no yarn is chosen at first.</summary>
+    [Fact]
+    public void Each_colour_is_weighed_against_its_own_yarn()
+    {
+        need = need with { Colours = [new ColourShare("A", 30, 51, 1), new ColourShare("B", 15, 25.5, 1)] };
+        chosen["A"] = Cotton;
+        IRenderedComponent<StashPanel> panel = Show(Lot(2, "7"), Lot(1, "8", Linen));
+
+        Assert.Equal(["A: Wrackline Cotton, Kelp", "B"], panel.FindAll(".stash-part").Select(part => part.Reads()));
+        Assert.Equal("enough 51 m expected, 58 m to be sure; 170 m are there.", Assert.Single(panel.FindAll(".stash-answer")).Reads());
+        Assert.Contains(panel.FindAll("p.quiet"), said => said.Reads().StartsWith("Choose the yarn above", StringComparison.Ordinal));
+
+        chosen["B"] = Linen;
+        panel = Show(Lot(2, "7"), Lot(0, "8", Linen));
+
+        Assert.Equal(["enough 51 m expected, 58 m to be sure; 170 m are there.", "too little 25 m expected, 29 m to be sure; 0 m are there. 29 m more to be sure."],
+            panel.FindAll(".stash-answer").Select(answer => answer.Reads()));
+    }
+
+    private KeptLot Lot(int balls, string dyeLot, Guid? yarn = null) => new(new Guid(++lots, 0, 0, new byte[8]), new LotDetails(yarn ?? Cotton, balls, null, dyeLot, "", ""), Yarn, []);
 
     private IRenderedComponent<StashPanel> Show(params KeptLot[] lots) => Render<StashPanel>(with => with
         .Add(panel => panel.Lots, lots)
         .Add(panel => panel.DesignId, Design)
-        .Add(panel => panel.YarnId, Cotton)
-        .Add(panel => panel.Need, new YarnNeed(45, 76.5, 2, "") { BuyMetres = 86.7 })
+        .Add(panel => panel.Yarns, [new KeptYarn(Cotton, Yarn, 1), new KeptYarn(Linen, Yarn with { Name = "Wrackline Linen" }, 1)])
+        .Add(panel => panel.Parts, YarnPart.Of(need, Cotton, chosen))
         .Add(panel => panel.Reserve, (lot, grams) =>
         {
             if (answer.Succeeded) reserved.Add((lot.Id, grams));

@@ -11,6 +11,7 @@ public sealed partial class TagsDialog
 {
     private IReadOnlyList<KeptTag> tags = [];
     private (Guid Tag, string Says)? wrong;
+    private RemovedTag? removed;
 
     [CascadingParameter]
     private IMudDialogInstance Dialog { get; set; } = null!;
@@ -21,15 +22,30 @@ public sealed partial class TagsDialog
     [Inject]
     private SignedIn SignedIn { get; set; } = null!;
 
-    protected override async Task OnInitializedAsync() => tags = await Tags.ListAsync(await SignedIn.CallerAsync());
+    protected override Task OnInitializedAsync() => ListAsync();
 
     private async Task RenameAsync(KeptTag tag, string name) => await AfterAsync(tag, await Tags.RenameAsync(await SignedIn.CallerAsync(), tag.Id, name));
 
-    private async Task RemoveAsync(KeptTag tag) => await AfterAsync(tag, await Tags.RemoveAsync(await SignedIn.CallerAsync(), tag.Id));
+    private async Task RemoveAsync(KeptTag tag)
+    {
+        Outcome<RemovedTag> outcome = await Tags.RemoveAsync(await SignedIn.CallerAsync(), tag.Id);
+        removed = outcome.Value;
+        await AfterAsync(tag, Outcome.Refused(outcome.Messages));
+    }
+
+    private async Task PutBackAsync()
+    {
+        if (removed is null) return;
+        await Tags.PutAsync(await SignedIn.CallerAsync(), removed.Name, removed.Designs);
+        removed = null;
+        await ListAsync();
+    }
 
     private async Task AfterAsync(KeptTag tag, Outcome outcome)
     {
         wrong = outcome.Succeeded ? null : (tag.Id, outcome.ToString());
-        tags = await Tags.ListAsync(await SignedIn.CallerAsync());
+        await ListAsync();
     }
+
+    private async Task ListAsync() => tags = await Tags.ListAsync(await SignedIn.CallerAsync());
 }

@@ -5,6 +5,7 @@ using PatternStudio.Studio;
 using PatternStudio.Studio.Materials;
 using PatternStudio.Web.Features.SwatchBook;
 using PatternStudio.Web.Features.YarnShelf;
+using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Features.Desk;
 
@@ -30,20 +31,29 @@ public sealed partial class DeskPage
         {
             if (Schedule is not { IsKnown: true } schedule || AtHand() is not { Count: > 0 } atHand) return "";
             Measured<SupplyAnswer> answered = YarnSupply.Ask(schedule.Value, atHand);
-            return answered is { IsKnown: true, Value.End: { } end }
-                ? end.LastRow is { } last ? Words["StashEnds", end.Piece.Length > 0 ? $"{end.Piece}, {last}" : last] : Words["StashEndsAtOnce"]
-                : "";
+            return answered is { IsKnown: true, Value.End: { } end } ? Say(end) : "";
         }
     }
 
-    /// <summary>What the design may take of its yarn. Patterns in several colours are not told apart: one yarn is one colour.</summary>
-    private List<YarnLot> AtHand() => Size.Yarn?.Colours.Count > 1 ? [] :
+    private IReadOnlyList<YarnPart> YarnParts => YarnPart.Of(Size.Yarn, design!.YarnId, colourYarns);
+
+    private string Say(SupplyEnd end)
+    {
+        string? row = end.LastRow is { } last ? end.Piece.Length > 0 ? $"{end.Piece}, {last}" : last : null;
+        if (YarnParts.Count == 1) return row is null ? Words["StashEndsAtOnce"] : Words["StashEnds", row];
+        string colour = ColourNames.Say(end.Colour, Words);
+        return row is null ? Words["StashColourEndsAtOnce", colour] : Words["StashColourEnds", colour, row];
+    }
+
+    /// <summary>What the design may take of its yarns. Empty where a colour has none, or shares one with another: how far that goes nobody can tell.</summary>
+    private List<YarnLot> AtHand() => YarnParts.Any(part => part.YarnId is null || part.Colours.Count > 1) ? [] :
     [
-        .. from lot in lots
-           where lot.Details.YarnId == design!.YarnId
+        .. from part in YarnParts
+           from lot in lots
+           where lot.Details.YarnId == part.YarnId
            let grams = lot.GramsFor(Id)
            where grams > 0 && lot.Yarn.ToLabel() is not null
-           select new YarnLot("", Mass.FromGrams(grams.Value), lot.Yarn.ToLabel()!, lot.Details.DyeLot),
+           select new YarnLot(part.Colours.FirstOrDefault(""), Mass.FromGrams(grams.Value), lot.Yarn.ToLabel()!, lot.Details.DyeLot),
     ];
 
     private async Task<Outcome> ReserveAsync(KeptLot lot, double grams)
@@ -71,7 +81,19 @@ public sealed partial class DeskPage
         if (keptIt) await RefreshAsync();
     }
 
-    private async Task RemoveSwatchAsync(KeptSwatch swatch) => await DoAsync(Swatches.RemoveAsync(caller, swatch.Id));
+    private async Task RemoveSwatchAsync(KeptSwatch swatch)
+    {
+        Outcome<RemovedSwatch> removed = await Swatches.RemoveAsync(caller, swatch.Id);
+        trouble = removed.Succeeded ? null : removed.ToString();
+        await RefreshAsync();
+        if (removed.Value is { } gone) Snackbar.OfferUndo(Words["SwatchRemoved"], Words["Undo"], () => InvokeAsync(() => PutBackAsync(gone)));
+    }
+
+    private async Task PutBackAsync(RemovedSwatch gone)
+    {
+        await DoAsync(Swatches.PutBackAsync(caller, gone));
+        StateHasChanged();
+    }
 
     private async Task ChooseSwatchAsync(Guid id) => await DoAsync(Swatches.ChooseAsync(caller, Id, id));
 

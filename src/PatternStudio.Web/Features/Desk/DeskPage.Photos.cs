@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Features.Desk;
 
@@ -29,12 +30,7 @@ public sealed partial class DeskPage
         Outcome<PreparedPhoto> removed = await Photos.RemoveAsync(caller, Id, photo.Id);
         trouble = removed.Succeeded ? null : removed.ToString();
         await ShowPhotosAsync();
-        if (removed.Value is not { } picture) return;
-        Snackbar.Add(Words["PhotoRemoved"], MudBlazor.Severity.Normal, bar =>
-        {
-            (bar.Action, bar.VisibleStateDuration) = (Words["Undo"], 10_000);
-            bar.OnClick = _ => InvokeAsync(() => PutPhotoBackAsync(photo, picture));
-        });
+        if (removed.Value is { } picture) Snackbar.OfferUndo(Words["PhotoRemoved"], Words["Undo"], () => InvokeAsync(() => PutPhotoBackAsync(photo, picture)));
     }
 
     private async Task PutPhotoBackAsync(KeptDesignPhoto photo, PreparedPhoto picture)

@@ -4,6 +4,7 @@ using PatternStudio.Craft.Terms;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
+using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Features.Desk;
 
@@ -143,11 +144,7 @@ public sealed partial class DeskPage
             return;
         }
 
-        Snackbar.Add(Words["Deleted", design!.Title], MudBlazor.Severity.Normal, bar =>
-        {
-            (bar.Action, bar.VisibleStateDuration) = (Words["Undo"], 10_000);
-            bar.OnClick = async _ => await RestoreAsync();
-        });
+        Snackbar.OfferUndo(Words["Deleted", design!.Title], Words["Undo"], RestoreAsync);
         Navigation.NavigateTo("designs");
     }
 

@@ -1,12 +1,10 @@
 using Microsoft.AspNetCore.Components;
 using PatternStudio.Studio;
-using PatternStudio.Studio.Designs;
 using PatternStudio.Studio.Materials;
-using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Features.Desk;
 
-/// <summary>Can this be made from what is in the cupboard, and what of it is set aside for it.</summary>
+/// <summary>Can this be made from what is in the cupboard, and what of it is set aside for it: yarn by yarn.</summary>
 public sealed partial class StashPanel
 {
     /// <summary>All lots of the studio.</summary>
@@ -14,15 +12,14 @@ public sealed partial class StashPanel
     public IReadOnlyList<KeptLot> Lots { get; set; } = [];
 
     [Parameter, EditorRequired]
+    public IReadOnlyList<KeptYarn> Yarns { get; set; } = [];
+
+    [Parameter, EditorRequired]
     public Guid DesignId { get; set; }
 
-    /// <summary>The yarn that the design is made of; null for none.</summary>
-    [Parameter]
-    public Guid? YarnId { get; set; }
-
-    /// <summary>What the size shown needs; null where not known.</summary>
-    [Parameter]
-    public YarnNeed? Need { get; set; }
+    /// <summary>What the size shown needs of each yarn.</summary>
+    [Parameter, EditorRequired]
+    public IReadOnlyList<YarnPart> Parts { get; set; } = [];
 
     /// <summary>Where the yarn runs out, in a sentence; empty where it lasts or nobody knows.</summary>
     [Parameter]
@@ -32,39 +29,5 @@ public sealed partial class StashPanel
     [Parameter]
     public Func<KeptLot, double, Task<Outcome>>? Reserve { get; set; }
 
-    private IReadOnlyList<KeptLot> Own => [.. Lots.Where(lot => lot.Details.YarnId == YarnId)];
-
-    private StashFit Fit => StashFit.Of(Need, Own, DesignId);
-
-    /// <summary>Other yarns of the same weight of which there is enough.</summary>
-    private IReadOnlyList<string> Others =>
-    [
-        .. from lot in Lots
-           where lot.Details.YarnId != YarnId && Own is [{ Yarn.WeightClass: { } weight }, ..] && lot.Yarn.WeightClass == weight
-           group lot by lot.Details.YarnId into yarn
-           where StashFit.Of(Need, yarn, DesignId).Answer == Suffices.Yes
-           select yarn.First().Yarn.Name,
-    ];
-
-    private string Tone => Fit.Answer switch
-    {
-        Suffices.Yes => "good",
-        Suffices.Barely => "warning",
-        Suffices.No => "error",
-        _ => "note",
-    };
-
-    private string Says => Fit.Answer == Suffices.NotKnown
-        ? Words["StashNeedNotKnown"]
-        : Words["StashCompare", Numbers.Amount(Fit.Expected), Numbers.Amount(Fit.Sure), Numbers.Amount(Fit.There)].Value
-            + (Fit.Missing > 0 ? " " + Words["StashMissing", Numbers.Amount(Fit.Missing)] : "");
-
-    /// <summary>Grams to suggest: what the design needs to be sure and has not set aside yet, as far as this lot goes.</summary>
-    private double Wanted(KeptLot lot)
-    {
-        if (Need is not { Grams: { } grams, Metres: > 0 and { } metres }) return 0;
-        double sure = grams * Fit.Sure / metres;
-        double elsewhere = Own.Where(other => other.Id != lot.Id).Sum(other => other.ReservedBy(DesignId));
-        return Math.Ceiling(Math.Clamp(sure - elsewhere, 0, Math.Max(0, lot.GramsFor(DesignId) ?? 0)));
-    }
+    private string YarnOf(YarnPart part) => Yarns.FirstOrDefault(yarn => yarn.Id == part.YarnId)?.Details.NameAndColour ?? "";
 }

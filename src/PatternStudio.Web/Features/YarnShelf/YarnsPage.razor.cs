@@ -3,6 +3,7 @@ using MudBlazor;
 using PatternStudio.Studio;
 using PatternStudio.Studio.Materials;
 using PatternStudio.Web.Hosting;
+using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Features.YarnShelf;
 
@@ -50,8 +51,11 @@ public sealed partial class YarnsPage
 
     private async Task RemoveAsync(KeptYarn yarn)
     {
-        Tell(await Yarns.RemoveAsync(await SignedIn.CallerAsync(), yarn.Id), Words["Removed", yarn.Details.Name]);
+        Caller caller = await SignedIn.CallerAsync();
+        Outcome removed = await Yarns.RemoveAsync(caller, yarn.Id);
         await ListAsync();
+        if (!removed.Succeeded) Warn(removed.ToString());
+        else Snackbar.OfferUndo(Words["Removed", yarn.Details.Name], Words["Undo"], () => ShowAfterAsync(async () => (await Yarns.AddAsync(caller, yarn.Details)).Messages));
     }
 
     private async Task OpenLotAsync(KeptYarn yarn, KeptLot? kept)
@@ -66,13 +70,23 @@ public sealed partial class YarnsPage
 
     private async Task RemoveLotAsync(KeptLot lot)
     {
-        Tell(await Stash.RemoveAsync(await SignedIn.CallerAsync(), lot.Id), Words["LotRemoved"]);
+        Caller caller = await SignedIn.CallerAsync();
+        Outcome<RemovedLot> removed = await Stash.RemoveAsync(caller, lot.Id);
         await ListAsync();
+        if (removed.Value is not { } gone) Warn(removed.ToString());
+        else Snackbar.OfferUndo(Words["LotRemoved"], Words["Undo"], () => ShowAfterAsync(async () => (await Stash.PutBackAsync(caller, gone)).Messages));
     }
 
     private async Task ShowDesignsAsync(KeptYarn yarn, KeptLot lot) =>
         await Dialogs.ShowAsync<LotDesignsDialog>(Words["MakesTitle", yarn.Details.Name], new DialogParameters<LotDesignsDialog> { { shown => shown.LotId, lot.Id } });
 
-    private void Tell(Outcome outcome, string done) =>
-        Snackbar.Add(outcome.Succeeded ? done : outcome.ToString(), outcome.Succeeded ? MudBlazor.Severity.Normal : MudBlazor.Severity.Warning);
+    private Task ShowAfterAsync(Func<Task<IReadOnlyList<FieldMessage>>> putBack) => InvokeAsync(async () =>
+    {
+        Outcome back = Outcome.Refused(await putBack());
+        if (!back.Succeeded) Warn(back.ToString());
+        await ListAsync();
+        StateHasChanged();
+    });
+
+    private void Warn(string why) => Snackbar.Add(why, MudBlazor.Severity.Warning);
 }
