@@ -20,6 +20,11 @@ public sealed class HelpPagesTests
         });
     }
 
+    /// <summary>On a phone the head of a table is not seen.</summary>
+    [Fact]
+    public void Each_cell_of_a_table_says_what_its_column_is() =>
+        Assert.Contains("<td data-says=\"How grave\">Error</td>", HelpPages.Find("findings")!.Html, StringComparison.Ordinal);
+
     [Fact]
     public void An_address_that_is_no_page_finds_nothing() => Assert.Null(HelpPages.Find("../appsettings"));
 }

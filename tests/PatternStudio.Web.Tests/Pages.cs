@@ -29,5 +29,5 @@ internal static class Pages
 
     /// <summary>The text as read: part by part, white space drawn together.</summary>
     public static string Reads(this IElement element) =>
-        string.Join(' ', element.Descendants<IText>().SelectMany(text => text.Data.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)));
+        string.Join(' ', element.Descendants<IText>().SelectMany(text => text.Data.Split([' ', '\n', '\u00a0'], StringSplitOptions.RemoveEmptyEntries)));
 }

@@ -33,7 +33,10 @@ export class DraftBox {
       if (text === this.savedWords) { localStorage.removeItem(this.key); return; }
       localStorage.setItem(this.key, JSON.stringify({ text, basedOn: this.version, at: new Date().toISOString() }));
       this.dropOrigin();
-    } catch { /* no room or no storage: the server keeps a draft too, and the page warns before it closes */ }
+    } catch {
+      // No room or no storage: the server keeps a draft too, and the page warns before it closes. What lies here is older than that by now.
+      try { localStorage.removeItem(this.key); } catch { /* no storage */ }
+    }
   }
 
   /** The words go on from this draft: it goes when they are kept, unless its own writer has gone on. */

@@ -5,6 +5,9 @@ namespace PatternStudio.Web.Shell;
 /// <summary>Numbers as people write and read them, in the manner of whoever is looking.</summary>
 public static class Numbers
 {
+    /// <summary>Between a number and its unit, so that a line never ends between them (SI Brochure, 9th edition, 5.4.3: a space always separates the unit from the number).</summary>
+    private const char Space = '\u00a0';
+
     /// <summary>As kept: '10.5'; empty for null.</summary>
     public static string Write(double? number) => number?.ToString("0.###", Manner.Number) ?? "";
 
@@ -23,7 +26,7 @@ public static class Numbers
     }
 
     /// <summary>A finished length in the reader's unit: '52.5 cm', '20¾ in'.</summary>
-    public static string Side(double cm) => Manner.Inches ? $"{Inches(cm)} in" : $"{Centimetres(cm)} cm";
+    public static string Side(double cm) => Manner.Inches ? $"{Inches(cm)}{Space}in" : $"{Centimetres(cm)}{Space}cm";
 
     /// <summary>Width and height in the reader's unit: '20 × 19.5 cm'.</summary>
     public static string Sides(double widthCm, double heightCm) => SidesIn(Manner.Inches, widthCm, heightCm);
@@ -32,13 +35,13 @@ public static class Numbers
     public static string OtherSides(double widthCm, double heightCm) => SidesIn(!Manner.Inches, widthCm, heightCm);
 
     /// <summary>A measure as taken, in the reader's unit and not rounded to what a tape tells: '10.16 cm', '4 in'.</summary>
-    public static string Taken(double cm) => Manner.Inches ? $"{(cm / 2.54).ToString("0.##", Manner.Number)} in" : $"{Write(cm)} cm";
+    public static string Taken(double cm) => Manner.Inches ? $"{(cm / 2.54).ToString("0.##", Manner.Number)}{Space}in" : $"{Write(cm)}{Space}cm";
 
     /// <summary>Two measures as taken: '12 × 9 cm'.</summary>
     public static string Taken(double widthCm, double heightCm)
     {
         string width = Taken(widthCm);
-        return $"{width[..width.LastIndexOf(' ')]} × {Taken(heightCm)}";
+        return $"{width[..width.LastIndexOf(Space)]} × {Taken(heightCm)}";
     }
 
     /// <summary>'1 250': thousands set off, so that long counts are read at a glance.</summary>
@@ -57,7 +60,7 @@ public static class Numbers
     }
 
     private static string SidesIn(bool inches, double widthCm, double heightCm) =>
-        inches ? $"{Inches(widthCm)} × {Inches(heightCm)} in" : $"{Centimetres(widthCm)} × {Centimetres(heightCm)} cm";
+        inches ? $"{Inches(widthCm)} × {Inches(heightCm)}{Space}in" : $"{Centimetres(widthCm)} × {Centimetres(heightCm)}{Space}cm";
 
     /// <summary>'34 %'.</summary>
     public static string Percent(double share) => $"{Math.Round(share * 100):0}\u202f%";

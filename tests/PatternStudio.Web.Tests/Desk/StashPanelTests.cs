@@ -98,7 +98,7 @@ public sealed class StashPanelTests : PageTest
         chosen["B"] = Linen;
         panel = Show(Lot(2, "7"), Lot(0, "8", Linen));
 
-        Assert.Equal(["enough 51 m expected, 58 m to be sure; 170 m are there.", "too little 25 m expected, 29 m to be sure; 0 m are there. 29 m more to be sure."],
+        Assert.Equal(["enough 51 m expected, 58 m to be sure; 170 m are there.", "too little 26 m expected, 29 m to be sure; 0 m are there. 29 m more to be sure."],
             panel.FindAll(".stash-answer").Select(answer => answer.Reads()));
     }
 

@@ -23,9 +23,9 @@ public sealed class MannerTests
     {
         Manner.Take(new Preferences { Lengths = LengthUnit.Inches, Decimals = DecimalSign.Comma });
 
-        Assert.Equal("7¾ × 7¾ in", Numbers.Sides(20, 19.5));
-        Assert.Equal("20 × 19,5 cm", Numbers.OtherSides(20, 19.5));
-        Assert.Equal("4 × 3,5 in", Numbers.Taken(10.16, 8.89));
+        Assert.Equal("7¾ × 7¾\u00a0in", Numbers.Sides(20, 19.5));
+        Assert.Equal("20 × 19,5\u00a0cm", Numbers.OtherSides(20, 19.5));
+        Assert.Equal("4 × 3,5\u00a0in", Numbers.Taken(10.16, 8.89));
         Assert.Equal("7,5", Numbers.Amount(7.5));
     }
 
@@ -34,6 +34,6 @@ public sealed class MannerTests
     {
         await Task.Run(() => Manner.Take(new Preferences { Lengths = LengthUnit.Inches }), TestContext.Current.CancellationToken);
 
-        Assert.Equal("20 × 19.5 cm", Numbers.Sides(20, 19.5));
+        Assert.Equal("20 × 19.5\u00a0cm", Numbers.Sides(20, 19.5));
     }
 }

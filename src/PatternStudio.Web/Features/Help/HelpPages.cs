@@ -1,4 +1,5 @@
 using Markdig;
+using Markdig.Extensions.Tables;
 using Markdig.Renderers.Html;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
@@ -34,14 +35,21 @@ public static class HelpPages
         if (heading is not null) document.Remove(heading);
         foreach (LinkInline link in document.Descendants<LinkInline>().Where(link => link.Url is { } url && !url.Contains(':', StringComparison.Ordinal)))
             link.Url = Address(link.Url!, folder);
-        foreach (Markdig.Extensions.Tables.Table table in document.Descendants<Markdig.Extensions.Tables.Table>())
+        foreach (Table table in document.Descendants<Table>())
         {
             table.GetAttributes().AddClass("plain");
-            // On a phone a wide one scrolls: keys must come there too.
-            table.GetAttributes().AddProperty("tabindex", "0");
+            Label(table);
         }
 
         return new HelpText(title, document.ToHtml(Pipeline));
+    }
+
+    /// <summary>On a phone each row stands as a list, and its cells say themselves what the head of their column would.</summary>
+    private static void Label(Table table)
+    {
+        string[] heads = [.. table.OfType<TableRow>().First().OfType<TableCell>().Select(cell => string.Concat(cell.Descendants<LiteralInline>()))];
+        foreach (TableRow row in table.OfType<TableRow>().Skip(1))
+            foreach ((TableCell cell, string head) in row.OfType<TableCell>().Zip(heads)) cell.GetAttributes().AddProperty("data-says", head);
     }
 
     /// <summary>'count-differs', the short name of a finding, is 'Count differs' at the head of a page.</summary>

@@ -10,7 +10,7 @@ public sealed record Stop(string Name, string? Page, string Shows)
     public static IReadOnlyList<Stop> All { get; } =
     [
         new("Designs", "designs", "main .page"),
-        new("Words", null, "#panel-words"),
+        new("Words", null, "#panel-words > section"),
         new("Findings", null, ".findings"),
         new("Numbers", null, "#panel-numbers > :first-child, .desk-narrow > [role=tablist]"),
         new("Views", null, "#panel-numbers > :last-child, .desk-narrow > [role=tablist]"),
