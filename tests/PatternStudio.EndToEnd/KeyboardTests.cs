@@ -99,6 +99,40 @@ public sealed class KeyboardTests(OpenStudio studio) : IClassFixture<OpenStudio>
     }
 
     [Fact]
+    public async Task Tags_and_what_two_have_saved_are_told_in_dialogs_that_keys_walk()
+    {
+        IPage page = await studio.EnterAsync();
+        var walk = new KeyWalk(page);
+        await page.GetByLabel("Pick Foam Line Edging").CheckAsync();
+        ILocator bar = page.GetByRole(AriaRole.Region, new() { Name = "Picked designs" });
+        await bar.GetByPlaceholder("Tag").FillAsync("Quayside");
+        await bar.GetByRole(AriaRole.Button, new() { Name = "Tag", Exact = true }).ClickAsync();
+        ILocator tags = page.GetByRole(AriaRole.Button, new() { Name = "Rename or remove tags" });
+        await Expect(tags).ToBeVisibleAsync();
+        await walk.DialogAsync("tags", tags);
+        await tags.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Remove the tag Quayside" }).ClickAsync();
+        await Expect(page.GetByText("The tag 'Quayside' was removed.")).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Expect(page.GetByLabel("Name of the tag Quayside")).ToBeVisibleAsync();
+        await page.Keyboard.PressAsync("Escape");
+
+        await page.BeginDesignAsync("Gangway cloth for two", Cloth);
+        IPage other = await page.Context.NewPageAsync();
+        await other.GotoAsync(page.Url);
+        await other.SeesWordsAsync(Cloth);
+        await page.OvertypeAsync("Fasten off.", "Fasten off. Weave in.");
+        await Expect(page.Locator(".saved-state")).ToContainTextAsync("Not saved yet");
+        await other.OvertypeAsync("Fasten off.", "Fasten off. Block.");
+        await other.Keyboard.PressAsync("Control+s");
+        await other.SeesSavedAsync(2);
+        await page.Keyboard.PressAsync("Control+s");
+        await Expect(page.GetByRole(AriaRole.Dialog)).ToContainTextAsync("Fasten off. Block.");
+        await walk.AtAsync("two have saved");
+        Assert.True(walk.Faults.Count == 0, string.Join("\n", walk.Faults));
+    }
+
+    [Fact]
     public async Task Dialogs_take_the_focus_keep_it_and_give_it_back()
     {
         IPage page = await studio.EnterAsync();

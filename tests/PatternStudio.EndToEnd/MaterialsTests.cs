@@ -62,6 +62,26 @@ public sealed class MaterialsTests(OpenStudio studio) : IClassFixture<OpenStudio
     }
 
     [Fact]
+    public async Task A_swatch_and_a_lot_removed_by_mistake_are_put_back()
+    {
+        IPage page = await studio.EnterAsync();
+        await page.OpenDesignAsync("Harbour Light Coaster");
+        await page.GetByRole(AriaRole.Tab, new() { Name = "Swatch & yarn" }).ClickAsync();
+        ILocator vitals = page.GetByRole(AriaRole.Region, new() { Name = "Size and yarn" });
+        await Expect(vitals).ToContainTextAsync("11 × 11 cm");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Remove this swatch" }).ClickAsync();
+        await Expect(vitals).Not.ToContainTextAsync("11 × 11 cm");
+        await page.Locator(".mud-snackbar").GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Expect(vitals).ToContainTextAsync("11 × 11 cm");
+
+        await page.GetByRole(AriaRole.Link, new() { Name = "Yarns" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Used up: Quayside Wool S 07" }).ClickAsync();
+        await Expect(page.GetByText("dye lot S 07")).ToHaveCountAsync(0);
+        await page.Locator(".mud-snackbar").Filter(new() { HasText = "out of the cupboard" }).GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Expect(page.GetByText("dye lot S 07")).ToBeVisibleAsync();
+    }
+
+    [Fact]
     public async Task Two_tabs_that_count_the_same_lot_lose_nothing()
     {
         IPage mira = await studio.EnterAsync();

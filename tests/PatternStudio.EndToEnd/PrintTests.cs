@@ -11,10 +11,10 @@ public sealed class PrintTests(OpenStudio studio) : IClassFixture<OpenStudio>
     {
         IPage page = await studio.EnterAsync();
         await page.OpenDesignAsync("Tidewater Dishcloth");
-        await page.EvaluateAsync("window.print = () => { window.asked = true; }");
+        await page.EvaluateAsync("() => { window.print = () => { window.asked = true; }; }");
         await page.OvertypeAsync("Weave in the ends.", "Weave in the ends well.");
         await page.Keyboard.PressAsync("Control+p");
-        await page.WaitForFunctionAsync("window.asked === true");
+        await page.WaitForFunctionAsync("() => window.asked === true");
         await page.EmulateMediaAsync(new() { Media = Media.Print });
 
         ILocator sheet = page.Locator(".print-sheet");

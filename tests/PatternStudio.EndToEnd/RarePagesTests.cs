@@ -108,9 +108,9 @@ public sealed class RarePagesTests(EmptyStudio studio) : IClassFixture<EmptyStud
     /// <summary>The printer's own dialog is not to be had here: that it is asked for is noted.</summary>
     private static async Task PrintedAsync(IPage page, Look look)
     {
-        await page.EvaluateAsync("window.print = () => { window.asked = true; }");
+        await page.EvaluateAsync("() => { window.print = () => { window.asked = true; }; }");
         await page.GetByRole(AriaRole.Button, new() { Name = "Print", Exact = true }).ClickAsync();
-        await page.WaitForFunctionAsync("window.asked === true");
+        await page.WaitForFunctionAsync("() => window.asked === true");
         await page.EmulateMediaAsync(new() { Media = Media.Print });
         await look.AtAsync("desk-printed");
         await page.EmulateMediaAsync(new() { Media = Media.Screen });

@@ -12,6 +12,11 @@ public sealed partial class TagsDialog
     private IReadOnlyList<KeptTag> tags = [];
     private (Guid Tag, string Says)? wrong;
     private RemovedTag? removed;
+    private ElementReference undo;
+    private ElementReference close;
+
+    /// <summary>What was pressed is gone: where the keys go on.</summary>
+    private Func<ElementReference>? goOnAt;
 
     [CascadingParameter]
     private IMudDialogInstance Dialog { get; set; } = null!;
@@ -30,6 +35,7 @@ public sealed partial class TagsDialog
     {
         Outcome<RemovedTag> outcome = await Tags.RemoveAsync(await SignedIn.CallerAsync(), tag.Id);
         removed = outcome.Value;
+        if (removed is not null) goOnAt = () => undo;
         await AfterAsync(tag, Outcome.Refused(outcome.Messages));
     }
 
@@ -38,7 +44,15 @@ public sealed partial class TagsDialog
         if (removed is null) return;
         await Tags.PutAsync(await SignedIn.CallerAsync(), removed.Name, removed.Designs);
         removed = null;
+        goOnAt = () => close;
         await ListAsync();
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (goOnAt is not { } place) return;
+        goOnAt = null;
+        await place().FocusAsync();
     }
 
     private async Task AfterAsync(KeptTag tag, Outcome outcome)
