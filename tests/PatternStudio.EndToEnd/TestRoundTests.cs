@@ -102,19 +102,22 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         Assert.Equal([], look.Faults.Concat(tester.Faults));
     }
 
-    [Fact]
-    public async Task A_correction_is_there_for_everybody()
+    [Theory]
+    [MemberData(nameof(Windows.ForRarePages), MemberType = typeof(Windows))]
+    public async Task A_correction_is_there_for_everybody(int width, bool dark)
     {
-        IPage desk = await studio.EnterAsync();
-        await desk.OpenDesignAsync("Tidewater Dishcloth");
+        string window = $"{width}-{(dark ? "dark" : "light")}";
+        IPage desk = await studio.EnterAsync(width, 900, dark);
+        await desk.BeginDesignAsync($"Slipway mat, {window}", "Slipway mat\nUS terms\n\nCh 12.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn. (11 sc)\nRows 2-9: Ch 1, sc in each sc across, turn. (11 sc)");
+        await desk.GetByLabel("How far the design has come").SelectOptionAsync("Published");
         await desk.GetByRole(AriaRole.Link, new() { Name = "Test rounds" }).ClickAsync();
         await desk.GetByLabel("What was wrong, and what is right").FillAsync("Row 5: repeat 8 times, not 9.");
         await desk.GetByRole(AriaRole.Button, new() { Name = "Publish the correction" }).ClickAsync();
         await Assertions.Expect(desk.Locator(".correction")).ToHaveCountAsync(1);
         string? address = await desk.GetByRole(AriaRole.Link, new() { Name = "The public page" }).GetAttributeAsync("href");
-        var look = new Look(desk, "1440-light");
+        var look = new Look(desk, window);
         await look.AtAsync("corrections-panel");
-        IPage page = await studio.VisitAsync(new Uri(studio.Address, address).ToString(), 390, 844, dark: true);
+        IPage page = await studio.VisitAsync(new Uri(studio.Address, address).ToString(), width, 844, dark);
         await Assertions.Expect(page.GetByText("Row 5: repeat 8 times, not 9.")).ToBeVisibleAsync();
         await desk.GetByRole(AriaRole.Button, new() { NameRegex = new("^Change the correction of ") }).ClickAsync();
         await desk.GetByLabel("What was wrong, and what is right").First.FillAsync("Row 5: repeat 7 times, not 9.");
@@ -125,7 +128,7 @@ public sealed class TestRoundTests(OpenStudio studio) : IClassFixture<OpenStudio
         await Assertions.Expect(page.GetByText("changed on")).ToBeVisibleAsync();
         await page.GetByText("What it said before").ClickAsync();
         await Assertions.Expect(page.GetByText("Row 5: repeat 8 times, not 9.")).ToBeVisibleAsync();
-        var theirs = new Look(page, "390-dark");
+        var theirs = new Look(page, window);
         await theirs.AtAsync("corrections");
         await desk.GetByRole(AriaRole.Button, new() { NameRegex = new("^Withdraw the correction of ") }).ClickAsync();
         await Assertions.Expect(desk.GetByText("please don’t follow it")).ToBeVisibleAsync();

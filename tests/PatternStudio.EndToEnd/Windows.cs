@@ -8,7 +8,7 @@ public static class Windows
 {
     private static readonly (int Width, bool Dark)[] Usual = [(1440, false), (390, true)];
     private static readonly (int Width, bool Dark)[] Narrowest = [(390, true)];
-    private static readonly (int Width, bool Dark)[] Every = [(1440, false), (1440, true), (820, false), (820, true), (390, false), (390, true)];
+    public static readonly (int Width, bool Dark)[] Every = [(1440, false), (1440, true), (820, false), (820, true), (390, false), (390, true)];
 
     public static TheoryData<int, bool> ToLookIn => EveryOr(Usual);
 
