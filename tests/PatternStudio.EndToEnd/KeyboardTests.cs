@@ -112,7 +112,7 @@ public sealed class KeyboardTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await walk.DialogAsync("tags", tags);
         await tags.ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Remove the tag Quayside" }).ClickAsync();
-        await Expect(page.GetByText("The tag 'Quayside' was removed.")).ToBeVisibleAsync();
+        await Expect(page.GetByText("The tag ‘Quayside’ was removed.")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Expect(page.GetByLabel("Name of the tag Quayside")).ToBeVisibleAsync();
         await page.Keyboard.PressAsync("Escape");

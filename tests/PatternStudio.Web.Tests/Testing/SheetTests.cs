@@ -89,8 +89,8 @@ public sealed class SheetTests
     {
         using var shelf = new SheetShelf();
         Sheet us = shelf.Sheet(Band, null, 0), uk = shelf.Sheet(Band, Terminology.Uk, 0);
-        Assert.Equal(("sc", "single crochet"), (us.Stitches[0].Abbreviation, us.Stitches[0].Name));
-        Assert.Equal(("dc", "double crochet"), (uk.Stitches[0].Abbreviation, uk.Stitches[0].Name));
+        Assert.Equal(("sc", "single crochet"), (us.Stitches[1].Abbreviation, us.Stitches[1].Name));
+        Assert.Equal(("dc", "double crochet"), (uk.Stitches[1].Abbreviation, uk.Stitches[1].Name));
         Assert.Equal("Row 2: Ch 1, turn, dc in each dc across.", uk.Blocks[5].Text);
         Assert.Equal(us.Rows, uk.Rows);
     }

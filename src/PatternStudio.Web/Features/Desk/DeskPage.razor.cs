@@ -29,6 +29,9 @@ public sealed partial class DeskPage : IAsyncDisposable
     private IReadOnlyList<KeptYarn> yarns = [];
     private DeskView view = DeskView.Words;
     private bool narrow;
+
+    /// <summary>True once the browser has told how much room there is: a desk laid out before would be laid anew under her fingers.</summary>
+    private bool knowsRoom;
     private IReadOnlyList<KeptLot> lots = [];
     private IReadOnlyList<CautionKind> cautions = [];
     private int size;
@@ -98,7 +101,7 @@ public sealed partial class DeskPage : IAsyncDisposable
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (room is not null || design is null) return;
+        if (!firstRender) return;
         here = DotNetObjectReference.Create(this);
         await using IJSObjectReference module =
             await Browser.InvokeAsync<IJSObjectReference>("import", $"./{Assets["scripts/desk.js"]}");
@@ -109,7 +112,7 @@ public sealed partial class DeskPage : IAsyncDisposable
     [JSInvokable]
     public Task RoomChanged(bool isNarrow) => InvokeAsync(() =>
     {
-        narrow = isNarrow;
+        (narrow, knowsRoom) = (isNarrow, true);
         StateHasChanged();
     });
 

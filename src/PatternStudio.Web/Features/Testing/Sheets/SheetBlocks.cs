@@ -47,16 +47,16 @@ public sealed record SheetBlock(SheetBlockKind Kind, int Level, IReadOnlyList<Sh
 }
 
 /// <summary>A stitch that the rows use.</summary>
-public sealed record UsedStitch(string Abbreviation, string Name);
+public sealed record NamedStitch(string Abbreviation, string Name);
 
 /// <summary>A pattern as a tester reads it, in her size and terms.</summary>
 /// <param name="Sizes">All sizes' names; one empty name where there is one.</param>
 /// <param name="Size">0-based size shown.</param>
 /// <param name="InUk">True where it is shown in UK terms.</param>
 /// <param name="Blocks">Line by line.</param>
-/// <param name="Stitches">The stitches that its rows use, chains left out; special ones of the pattern have no name here.</param>
+/// <param name="Stitches">The stitches that its rows use; special ones of the pattern are told in its words.</param>
 /// <param name="HasChart">True where there is something to draw.</param>
-public sealed record Sheet(IReadOnlyList<string> Sizes, int Size, bool InUk, IReadOnlyList<SheetBlock> Blocks, IReadOnlyList<UsedStitch> Stitches, bool HasChart)
+public sealed record Sheet(IReadOnlyList<string> Sizes, int Size, bool InUk, IReadOnlyList<SheetBlock> Blocks, IReadOnlyList<NamedStitch> Stitches, bool HasChart)
 {
     /// <summary>Rows that the words call for in all.</summary>
     public int RowsInAll => Blocks.Sum(block => block.Times);

@@ -24,7 +24,7 @@ internal static class SheetReader
         if (blocks is [{ Kind: SheetBlockKind.Heading, Level: 1 }, ..]) blocks.RemoveAt(0);
         Terminology terms = pattern.Pattern.Terms.Terminology;
         return new Sheet(
-            [.. pattern.Sizes.Select(it => it.Name)], shown, terms == Terminology.Uk, blocks, [.. Stitches(worked, terms)],
+            [.. pattern.Sizes.Select(it => it.Name)], shown, terms == Terminology.Uk, blocks, [.. Stitches(pattern)],
             worked.Fabric.Pieces.Any(piece => !piece.Rows.IsEmpty));
     }
 
@@ -46,10 +46,8 @@ internal static class SheetReader
 
     private static string Item(string line) => line is ['-' or '•', ' ', ..] ? line[2..].TrimStart() : line;
 
-    private static IEnumerable<UsedStitch> Stitches(CheckedSize size, Terminology terms) =>
-        from kind in size.Rows.SelectMany(row => row.Counts.Keys).Distinct()
-        let term = Vocabulary.Standard.Find(new StitchId(kind))
-        where term is not null && term.Names(terms).Count > 1
-        orderby term.HeightInChains, term.Abbreviation(terms)
-        select new UsedStitch(term.Abbreviation(terms), term.Names(terms)[1]);
+    private static IEnumerable<NamedStitch> Stitches(CheckedPattern pattern) =>
+        from stitch in UsedStitches.Of(pattern.Pattern)
+        where stitch is { Told: null, Names.Count: > 1 }
+        select new NamedStitch(stitch.Names[0], stitch.Names[1]);
 }
