@@ -69,6 +69,21 @@ public sealed class StashFitTests
         Assert.Null(YarnCost.Of(null, Texts.Yarn with { Price = 4.5m }));
     }
 
+    /// <summary>A and C are worked in one yarn, B in another; D's was not chosen, and the colour without a name is the design's yarn.</summary>
+    [Fact]
+    public void A_need_is_split_among_the_yarns_of_its_colours()
+    {
+        Guid one = Guid.NewGuid(), two = Guid.NewGuid(), whole = Guid.NewGuid();
+        YarnNeed need = new(null, 100, null, "") { BuyMetres = 120, Colours = [new("A", 10, 40, 1), new("B", 5, 20, 1), new("C", null, 10, 1), new("D", 5, 20, 1), new("", 2, 10, 1)] };
+
+        IReadOnlyList<YarnPart> parts = YarnPart.Of(need, whole, new Dictionary<string, Guid> { ["A"] = one, ["B"] = two, ["C"] = one });
+
+        Assert.Equal([(one, "A, C"), (two, "B"), (null, "D"), ((Guid?)whole, "")], parts.Select(part => (part.YarnId, string.Join(", ", part.Colours))));
+        Assert.Equal([50, 20, 20, 10], parts.Select(part => part.Need!.Metres!.Value));
+        Assert.Equal([60, 24, 24, 12], parts.Select(part => part.Need!.BuyMetres!.Value));
+        Assert.Equal([null, 5, 5, 2], parts.Select(part => part.Need!.Grams));
+    }
+
     private static KeptLot Lot(int balls, double opened, string dyeLot) =>
         new(Guid.NewGuid(), new LotDetails(Guid.Empty, balls, opened > 0 ? opened : null, dyeLot, "", ""), Texts.Yarn, []);
 }

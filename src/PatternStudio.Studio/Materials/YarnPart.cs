@@ -26,8 +26,8 @@ public sealed record YarnPart(Guid? YarnId, IReadOnlyList<string> Colours, YarnN
         return whole with
         {
             Metres = metres,
-            Grams = colours.Sum(colour => colour.Grams),
-            Balls = colours.Sum(colour => colour.Balls),
+            Grams = colours.All(colour => colour.Grams is not null) ? colours.Sum(colour => colour.Grams) : null,
+            Balls = colours.All(colour => colour.Balls is not null) ? colours.Sum(colour => colour.Balls) : null,
             BuyMetres = all > 0 ? whole.BuyMetres * metres / all : metres,
             LowMetres = null,
             HighMetres = null,

@@ -36,7 +36,7 @@ public sealed partial class TagsDialog
         Outcome<RemovedTag> outcome = await Tags.RemoveAsync(await SignedIn.CallerAsync(), tag.Id);
         removed = outcome.Value;
         if (removed is not null) goOnAt = () => undo;
-        await AfterAsync(tag, Outcome.Refused(outcome.Messages));
+        await AfterAsync(tag, new Outcome(outcome.Messages));
     }
 
     private async Task PutBackAsync()

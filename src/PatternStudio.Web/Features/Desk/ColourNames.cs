@@ -5,7 +5,7 @@ namespace PatternStudio.Web.Features.Desk;
 /// <summary>The colours of a pattern in words.</summary>
 internal static class ColourNames
 {
-    /// <summary>As the pattern names it; 'the yarn without a colour's name' for what it works in none.</summary>
+    /// <summary>As the pattern names it; 'colour not named' where it names none.</summary>
     public static string Say(string colour, IStringLocalizer words) => colour.Length > 0 ? colour : words["ColourNotNamed"];
 
     /// <summary>'A, B'.</summary>

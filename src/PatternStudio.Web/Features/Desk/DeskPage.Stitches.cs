@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Checking;
+using PatternStudio.Craft.Terms;
 
 namespace PatternStudio.Web.Features.Desk;
 
@@ -6,6 +7,8 @@ namespace PatternStudio.Web.Features.Desk;
 public sealed partial class DeskPage
 {
     private (CheckedPattern? Of, IReadOnlyList<UsedStitch> List) stitches = (null, []);
+
+    private bool IsInUkTerms => answer?.Pattern?.Pattern.Terms.Terminology == Terminology.Uk;
 
     /// <summary>Of the words before, while those on the desk are being worked.</summary>
     private IReadOnlyList<UsedStitch> Stitches

@@ -82,7 +82,7 @@ public sealed partial class YarnsPage
 
     private Task ShowAfterAsync(Func<Task<IReadOnlyList<FieldMessage>>> putBack) => InvokeAsync(async () =>
     {
-        Outcome back = Outcome.Refused(await putBack());
+        var back = new Outcome(await putBack());
         if (!back.Succeeded) Warn(back.ToString());
         await ListAsync();
         StateHasChanged();
