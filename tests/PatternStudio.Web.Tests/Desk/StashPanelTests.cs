@@ -93,6 +93,8 @@ public sealed class StashPanelTests : PageTest
 
         Assert.Equal(["A: Wrackline Cotton, Kelp", "B"], panel.FindAll(".stash-part").Select(part => part.Reads()));
         Assert.Equal("enough 51 m expected, 58 m to be sure; 170 m are there.", Assert.Single(panel.FindAll(".stash-answer")).Reads());
+        // 57.8 m of a ball of 85 m and 50 g.
+        Assert.Equal("34", panel.Field("Set aside").GetAttribute("value"));
         Assert.Contains(panel.FindAll("p.quiet"), said => said.Reads().StartsWith("Choose the yarn above", StringComparison.Ordinal));
 
         chosen["B"] = Linen;

@@ -53,11 +53,12 @@ public sealed partial class StashPart
         : Words["StashCompare", Numbers.Amount(Fit.Expected), Numbers.Amount(Fit.Sure), Numbers.Amount(Fit.There)].Value
             + (Fit.Missing > 0 ? " " + Words["StashMissing", Numbers.Amount(Fit.Missing)] : "");
 
-    /// <summary>Grams to suggest: what the design needs to be sure and has not set aside yet, as far as this lot goes.</summary>
+    /// <summary>Grams to suggest: what the design needs to be sure and has not set aside yet, as far as this lot goes. By the lot's own label: another yarn weighs otherwise.</summary>
     private double Wanted(KeptLot lot)
     {
-        if (Part.Need is not { Grams: { } grams, Metres: > 0 and { } metres }) return 0;
-        double sure = grams * Fit.Sure / metres;
+        if (lot.Yarn is not { GramsPerBall: { } grams, MetresPerBall: > 0 and { } metres }) return 0;
+        // Without the dust of binary fractions, which would make a gram more.
+        double sure = Math.Round(Fit.Sure * grams / metres, 6);
         double elsewhere = Own.Where(other => other.Id != lot.Id).Sum(other => other.ReservedBy(DesignId));
         return Math.Ceiling(Math.Clamp(sure - elsewhere, 0, Math.Max(0, lot.GramsFor(DesignId) ?? 0)));
     }
