@@ -57,7 +57,7 @@ internal sealed class PieceChart(WorkedPiece piece, int number, StitchForms form
         row.Label.Length > 0 ? row.Label : row.Kind == RowKind.Foundation ? "Foundation" : $"{(row.Kind == RowKind.Round ? "Rnd" : "Row")} {row.Number}";
 
     private static EquatableArray<Shape> Marks(LaidRow row, Point number) =>
-        !RowNumbers.IsNumbered(row) ? [] : [new Words(number, row.Row.Number.ToString(), RowNumbers.Size)];
+        RowNumbers.IsNumbered(row) ? [new Words(number, row.Row.Number.ToString(), RowNumbers.Size)] : [];
 
     private DrawnRow Gap(IReadOnlyList<LaidRow> rows, int first, string label)
     {

@@ -43,6 +43,17 @@ public sealed class StitchListTests : PageTest
         Assert.Equal("Copied", list.Find("[role=status]").Reads());
     }
 
+    /// <summary>On a page that is not secure there is no clipboard: nothing breaks, and it is said.</summary>
+    [Fact]
+    public void Where_the_browser_does_not_let_it_copy_it_says_so()
+    {
+        JSInterop.SetupVoid("navigator.clipboard.writeText", _ => true).SetException(new Microsoft.JSInterop.JSException("no clipboard"));
+        IRenderedComponent<StitchList> list = Show();
+        list.Button("Copy as a list").Click();
+
+        Assert.Equal("The browser does not let this page copy.", list.Find("[role=status]").Reads());
+    }
+
     [Fact]
     public void Nothing_is_shown_for_a_pattern_without_rows() =>
         Assert.Equal("", Render<StitchList>(with => with.Add(list => list.Stitches, [])).Markup.Trim());

@@ -41,7 +41,7 @@ public sealed partial class DeskPage
     {
         string? row = end.LastRow is { } last ? end.Piece.Length > 0 ? $"{end.Piece}, {last}" : last : null;
         if (YarnParts.Count == 1) return row is null ? Words["StashEndsAtOnce"] : Words["StashEnds", row];
-        string colour = ColourNames.Say(end.Colour, Words);
+        string colour = ColourNames.Say(end.Colour, Words["ColourNotNamed"]);
         return row is null ? Words["StashColourEndsAtOnce", colour] : Words["StashColourEnds", colour, row];
     }
 

@@ -5,6 +5,7 @@ using PatternStudio.Craft.Reading;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Writing;
+using PatternStudio.Web.Shell;
 
 namespace PatternStudio.Web.Features.Desk;
 
@@ -13,7 +14,9 @@ public sealed partial class OtherTermsDialog
 {
     private IReadOnlyList<ConvertedWords> stretches = [];
     private int changed;
-    private bool copied;
+
+    /// <summary>Null where nobody has asked for it yet.</summary>
+    private bool? copied;
 
     /// <summary>The words as they are on the desk.</summary>
     [Parameter, EditorRequired]
@@ -40,11 +43,7 @@ public sealed partial class OtherTermsDialog
         changed = stretches.Count(stretch => stretch.Changed);
     }
 
-    private async Task CopyAsync()
-    {
-        await Browser.InvokeVoidAsync("navigator.clipboard.writeText", Converted);
-        copied = true;
-    }
+    private async Task CopyAsync() => copied = await Browser.CopyAsync(Converted);
 
     private void Choose(bool apart) => Dialog.Close(DialogResult.Ok<OtherTerms?>(new OtherTerms(Converted, apart)));
 }

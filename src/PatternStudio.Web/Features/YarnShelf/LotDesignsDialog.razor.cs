@@ -27,7 +27,7 @@ public sealed partial class LotDesignsDialog
 
     private string Say(LotSize size)
     {
-        string name = (size.Name.Length > 0 ? $"{size.Name}: " : "") + (size.Colours.Count > 0 ? Words["ForColours", string.Join(", ", size.Colours.Select(colour => colour.Length > 0 ? colour : Words["ColourNotNamed"]))].Value + " " : "");
+        string name = (size.Name.Length > 0 ? $"{size.Name}: " : "") + (size.Colours.Count > 0 ? Words["ForColours", ColourNames.Say(size.Colours, Words["ColourNotNamed"])].Value + " " : "");
         return size.Fit.Answer == Suffices.NotKnown
             ? name + Words["NeedNotKnown"]
             : name + Words["NeedOfThere", Numbers.Amount(size.Fit.Expected), Numbers.Amount(size.Fit.Sure), Numbers.Amount(size.Fit.There)];

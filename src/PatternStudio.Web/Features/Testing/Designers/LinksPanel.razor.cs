@@ -89,16 +89,9 @@ public sealed partial class LinksPanel
 
     private async Task CopyAsync(string text)
     {
-        try
-        {
-            await Browser.InvokeVoidAsync("navigator.clipboard.writeText", text);
-            Snackbar.Add(Words["Copied"]);
-        }
-        catch (JSException)
-        {
-            // Browsers give the clipboard to secure pages only: the text stands there to be marked.
-            Snackbar.Add(Words["NotCopied"], MudBlazor.Severity.Warning);
-        }
+        if (await Browser.CopyAsync(text)) Snackbar.Add(Words["Copied"]);
+        // The text stands there to be marked.
+        else Snackbar.Add(Words["NotCopied"], MudBlazor.Severity.Warning);
     }
 
     private string AddressOf(MadeLink link) => new Uri(new Uri(Navigation.BaseUri), $"t/{link.Token}").ToString();
