@@ -128,7 +128,7 @@ public sealed class KeyboardTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await other.SeesSavedAsync(2);
         await page.Keyboard.PressAsync("Control+s");
         await Expect(page.GetByRole(AriaRole.Dialog)).ToContainTextAsync("Fasten off. Block.");
-        await walk.AtAsync("two have saved");
+        await walk.OpenDialogAsync("two have saved");
         Assert.True(walk.Faults.Count == 0, string.Join("\n", walk.Faults));
     }
 
