@@ -104,6 +104,31 @@ public sealed class FirstDayTests(OpenStudio studio) : IClassFixture<OpenStudio>
     }
 
     [Fact]
+    public async Task What_two_have_changed_in_different_lines_is_put_together()
+    {
+        IPage mira = await studio.EnterAsync();
+        await mira.BeginDesignAsync("Slipway cloth for two", Cloth);
+        IPage jo = await mira.Context.NewPageAsync();
+        await jo.GotoAsync(mira.Url);
+        await jo.SeesWordsAsync(Cloth);
+        await mira.OvertypeAsync("Ch 20.", "With the smaller hook, ch 20.");
+        await Expect(mira.Locator(".saved-state")).ToContainTextAsync("Not saved yet");
+        await jo.OvertypeAsync("Fasten off.", "Fasten off. Block.");
+        await jo.Keyboard.PressAsync("Control+s");
+        await jo.SeesSavedAsync(2);
+
+        await mira.GetByRole(AriaRole.Button, new() { Name = "See both" }).ClickAsync();
+        ILocator dialog = mira.GetByRole(AriaRole.Dialog);
+        await Expect(dialog).ToContainTextAsync("both can be put together");
+        await dialog.GetByRole(AriaRole.Button, new() { Name = "Put both together" }).ClickAsync();
+
+        string both = Cloth.Replace("Ch 20.", "With the smaller hook, ch 20.", StringComparison.Ordinal) + " Block.";
+        await mira.SeesSavedAsync(3);
+        await mira.SeesWordsAsync(both);
+        await jo.SeesWordsAsync(both);
+    }
+
+    [Fact]
     public async Task On_a_phone_words_and_numbers_are_tabs_and_nothing_typed_is_lost_between_them()
     {
         IPage page = await studio.EnterAsync(width: 390, height: 844);

@@ -21,6 +21,23 @@ public sealed class TwoWritersTests
     }
 
     [Fact]
+    public async Task Two_who_changed_different_lines_are_shown_both_put_together()
+    {
+        await using TestStudio studio = await TestStudio.OpenAsync();
+        Caller caller = await studio.NewCallerAsync();
+        Guid id = await studio.NewDesignAsync(caller, text: "Ch 11.\nFasten off.");
+        await studio.Desk.SaveAsync(caller, id, "Ch 11.\nFasten off. Block.", 1);
+
+        Conflict conflict = Assert.IsType<Conflict>(await studio.Desk.SaveAsync(caller, id, "Ch 12.\nFasten off.", 1));
+
+        Assert.Equal("Ch 12.\nFasten off. Block.", conflict.Together);
+        Assert.Equal(conflict, await studio.Desk.CompareAsync(caller, id, "Ch 12.\nFasten off.", 1));
+        Assert.Null((await studio.Desk.CompareAsync(caller, id, "Ch 11.\nFasten off. Steam.", 1))!.Together);
+        Assert.Null((await studio.Desk.CompareAsync(caller, id, "Ch 12.\nFasten off.", 99))!.Together);
+        Assert.Null(await studio.Desk.CompareAsync(await studio.NewCallerAsync(), id, "Ch 12.", 1));
+    }
+
+    [Fact]
     public async Task Of_many_savers_at_once_exactly_one_wins_and_the_others_see_the_winner()
     {
         await using TestStudio studio = await TestStudio.OpenAsync();

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using PatternStudio.Studio.Data;
+using PatternStudio.Studio.Designs.Comparing;
 
 namespace PatternStudio.Studio.Designs;
 
@@ -77,10 +78,18 @@ public sealed class DesignDesk(IDbContextFactory<StudioDbContext> contexts, Time
             Design? design = await context.DesignsOf(caller).FirstOrDefaultAsync(it => it.Id == designId, cancel);
             if (design is null) return new Refused([Refusals.NoDesign]);
             if (design.Text == text) return await AlreadySavedAsync(context, design, cancel);
-            if (design.LatestVersion != basedOnVersion) return await ConflictAsync(context, design, cancel);
+            if (design.LatestVersion != basedOnVersion) return await ConflictAsync(context, design, text, basedOnVersion, cancel);
             return await SaveAsync(context, design, text, caller, cancel);
         }, cancel);
     }
+
+    /// <summary>Words that are not saved beside the latest version, as a save of them would find it; null where the design is gone.</summary>
+    /// <param name="basedOnVersion">The version that the writer had before them.</param>
+    public Task<Conflict?> CompareAsync(Caller caller, Guid designId, string text, int basedOnVersion, CancellationToken cancel = default) =>
+        contexts.AttemptAsync(async context =>
+            await context.DesignsOf(caller).FirstOrDefaultAsync(it => it.Id == designId, cancel) is { } design
+                ? await ConflictAsync(context, design, text, basedOnVersion, cancel)
+                : null, cancel);
 
     private async Task<SaveOutcome> SaveAsync(
         StudioDbContext context, Design design, string text, Caller caller, CancellationToken cancel)
@@ -104,10 +113,15 @@ public sealed class DesignDesk(IDbContextFactory<StudioDbContext> contexts, Time
         return new Saved(design.LatestVersion, latest.SavedAt, await StoredOrFreshAsync(context, design, cancel));
     }
 
-    private static async Task<SaveOutcome> ConflictAsync(StudioDbContext context, Design design, CancellationToken cancel)
+    private static async Task<Conflict> ConflictAsync(
+        StudioDbContext context, Design design, string text, int basedOnVersion, CancellationToken cancel)
     {
         VersionText theirs = await context.VersionTextAsync(design.Id, design.LatestVersion, cancel);
-        return new Conflict(theirs.Number, theirs.Text, theirs.SavedBy, theirs.SavedAt);
+        VersionText? basis = await context.VersionTexts(design.Id, basedOnVersion).FirstOrDefaultAsync(cancel);
+        return new Conflict(theirs.Number, theirs.Text, theirs.SavedBy, theirs.SavedAt)
+        {
+            Together = basis is null ? null : WordsMerge.Together(basis.Text, theirs.Text, text),
+        };
     }
 
     private async Task<Results> StoredOrFreshAsync(StudioDbContext context, Design design, CancellationToken cancel)

@@ -45,7 +45,11 @@ public sealed record Saved(int Version, DateTimeOffset SavedAt, Results Results)
 
 /// <summary>Somebody else saved in the meantime; nothing was written. Theirs is here to compare.</summary>
 /// <param name="TheirVersion">Base a new save on this number to keep your text as the next version after theirs.</param>
-public sealed record Conflict(int TheirVersion, string TheirText, string SavedBy, DateTimeOffset SavedAt) : SaveOutcome;
+public sealed record Conflict(int TheirVersion, string TheirText, string SavedBy, DateTimeOffset SavedAt) : SaveOutcome
+{
+    /// <summary>Both texts put together; null where both changed the same lines, and a person must decide.</summary>
+    public string? Together { get; init; }
+}
 
 /// <summary>Not saved, and why.</summary>
 public sealed record Refused(IReadOnlyList<FieldMessage> Messages) : SaveOutcome;

@@ -7,6 +7,9 @@ namespace PatternStudio.Web.Features.Desk;
 /// <summary>What happens to words when somebody else has saved the same design meanwhile. Both texts stay, whatever is chosen.</summary>
 public enum ConflictChoice
 {
+    /// <summary>What both have changed becomes the version after theirs.</summary>
+    Together,
+
     /// <summary>Mine becomes the version after theirs.</summary>
     MineNext,
 
@@ -25,6 +28,8 @@ public sealed partial class ConflictDialog
 
     [CascadingParameter]
     private IMudDialogInstance Dialog { get; set; } = null!;
+
+    private bool CanBeTogether => Theirs.Together is not null;
 
     private void Choose(ConflictChoice choice) => Dialog.Close(DialogResult.Ok<ConflictChoice?>(choice));
 }

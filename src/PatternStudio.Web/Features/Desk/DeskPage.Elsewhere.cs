@@ -43,8 +43,8 @@ public sealed partial class DeskPage
 
     private async Task SeeBothAsync()
     {
-        if (elsewhere is not { } theirs) return;
+        if (elsewhere is null) return;
         await editor!.FlushAsync();
-        await AskAsync(text, new Conflict(theirs.Version, theirs.Text, theirs.SavedBy, theirs.SavedAt));
+        if (await Desk.CompareAsync(caller, Id, text, basedOn) is { } theirs) await AskAsync(text, theirs);
     }
 }

@@ -74,6 +74,10 @@ public sealed partial class DeskPage
             Words["ConflictTitle"], parameters, new DialogOptions { MaxWidth = MaxWidth.Large, FullWidth = true });
         switch (await dialog.GetReturnValueAsync<ConflictChoice?>())
         {
+            case ConflictChoice.Together:
+                await editor!.ReplaceAllAsync(theirs.Together!);
+                await SaveAsync(theirs.Together!, theirs.TheirVersion);
+                break;
             case ConflictChoice.MineNext:
                 await SaveAsync(mine, theirs.TheirVersion);
                 break;
