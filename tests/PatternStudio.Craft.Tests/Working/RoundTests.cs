@@ -31,6 +31,13 @@ public sealed class RoundTests
         + "Rnd 3: Sl st to next ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, *3 dc in next sp between groups, (3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * twice, 3 dc in next sp between groups, join.\n"
         + "Rnd 4: Sl st to next ch-2 sp, ch 3, (2 dc, ch 2, 3 dc) in same sp, *3 dc in each sp between groups to next corner, (3 dc, ch 2, 3 dc) in corner; rep from * twice, 3 dc in each sp between groups to end, join."));
 
+    /// <summary>The pair that begins with the chain is a group like the 15 behind it: 16 gaps, 3 dc in each.</summary>
+    [Fact]
+    public void The_group_begun_with_a_chain_is_parted_from_the_next_like_the_others() => Assert.Equal("16 32 48", Worked.Totals(
+        "Rnd 1: Magic ring, ch 3 (counts as dc), 15 dc in ring, sl st in top of ch-3. Fasten off. (16 dc)\n"
+        + "Rnd 2: Join new colour in sp between any 2 dc, ch 3, dc in same sp (counts as 2-dc group), 2 dc in each sp between dc around, join. Fasten off. (32 dc)\n"
+        + "Rnd 3: Join new colour in any sp between groups, ch 3, 2 dc in same sp, 3 dc in each sp between groups around, join. (48 dc)"));
+
     /// <summary>With a stitch of the pattern's own, the one begun with a chain is counted with the others.</summary>
     [Fact]
     public void What_counts_as_a_cluster_is_counted_as_one() => Assert.Equal("16 8 8", Worked.Totals(
