@@ -67,7 +67,7 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
     private RowKind? letterKind;
 
     /// <summary>True where 'MC' is the magic circle ('6 sc in MC'): elsewhere in the text it would stand after other words than 'in', as a main colour does ('with MC').</summary>
-    public bool McIsRing => mcIsRing ??= Enumerable.Range(0, Tokens.Length).All(i => !Tokens[i].IsWord("mc") || i > 0 && Tokens[i - 1].IsWord("in"));
+    public bool McIsRing => mcIsRing ??= Enumerable.Range(0, Tokens.Length).All(i => !Tokens[i].IsWord("mc") || i > 0 && (Tokens[i - 1].IsWord("in") || i > 1 && Tokens[i - 1].IsWord("a") && Tokens[i - 2].IsWord("in")));
 
     private bool? mcIsRing;
 

@@ -176,6 +176,8 @@ internal sealed class RowBuilder(int expected = 0)
         if (first < 0 || entries[first].Cell is not { Kind: CellKind.TurningChain, Counts: true, Group: null }) return;
         List<Cell> beginning = [.. entries.Skip(first).Take(LongestOpening).SelectMany(entry => entry.Run is { } run ? run.Unit : (IEnumerable<Cell>)[entry.Cell!]).Take(LongestOpening)];
         int named = beginning.FindIndex(cell => cell is { Group: not null, GroupIndex: 0, GroupSize: > 1 });
+        // 'Ch 3, dc in same sp, 2 dc in each sp around': pairs without a name.
+        if (named < 0) named = beginning.FindIndex(cell => cell is { GroupIndex: 0, GroupSize: > 1 });
         if (named < 2 || beginning[named].GroupSize is var size && (named < size || beginning.Count < named + size || entries.Count < first + size)) return;
         for (int i = 0; i < size; i++)
             if (entries[first + i].Cell is not { } cell || !LooksLike(cell, beginning[named + i])) return;

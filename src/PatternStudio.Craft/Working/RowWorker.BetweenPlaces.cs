@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;
 
@@ -21,6 +22,14 @@ internal sealed partial class RowWorker
         if (context.Says(where.Span, "first") && at.Position <= 1) return (Gap(1), null);
         // Between the next two stitches: past the first of them, before the second.
         return at.Position + 1 < course.Length ? (Gap(at.Position + 1), null) : (null, Missing(PlaceKind.AnyStitch, where.Span));
+    }
+
+    /// <summary>'3 dc in next sp between groups', where a corner's groups are parted by chains and these are not: the gap where one group ends and the next begins.</summary>
+    private Target? GapBetweenGroups(long spaceAhead, TextSpan words)
+    {
+        if (spaceAhead < 0 || !context.Says(words, "between")) return null;
+        long end = course!.Find(at.Position, (cell, _) => EndsGroup(cell));
+        return end >= 0 && end + 1 < spaceAhead ? Gap(end + 1) : null;
     }
 
     /// <summary>'between next 2 clusters': in the loop that parts them, or where there is none in the gap.</summary>

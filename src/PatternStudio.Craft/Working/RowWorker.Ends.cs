@@ -84,12 +84,12 @@ internal sealed partial class RowWorker
         return AtEach(step.Where, default, Move) ?? (SpaceMovedTo(step, all, index) is { } space ? AtNext(space, Move) : null);
     }
 
-    /// <summary>'Sl st across to corner ch-2 sp, ch 3, 2 dc in same sp': the same space shows that the hook has come not only up to it but into it.</summary>
-    private static Placement? SpaceMovedTo(StitchStep step, EquatableArray<Step> all, int index)
+    /// <summary>'Sl st across to corner ch-2 sp, ch 3, 2 dc in same sp', '… in corner': the same space shows that the hook has come not only up to it but into it.</summary>
+    private Placement? SpaceMovedTo(StitchStep step, EquatableArray<Step> all, int index)
     {
         if (step.Where is not { Extent: { Kind: ExtentKind.ToPlace, Place: { Noun: PlaceNoun.Space or PlaceNoun.ChainSpace or PlaceNoun.Corner } space } }) return null;
         Placement? behind = all.Skip(index + 1).FirstOrDefault(other => other is StitchStep or GroupStep or RepeatStep) switch { StitchStep stitch => stitch.Where, GroupStep group => group.Where, _ => null };
-        return behind is { Choice: PlaceChoice.Same, Kind.Noun: PlaceNoun.Space or PlaceNoun.ChainSpace or PlaceNoun.Corner } ? new Placement(PlaceChoice.Next, space, step.Span) : null;
+        return behind is not null && (behind.Choice == PlaceChoice.Same || behind is { Choice: PlaceChoice.Next, Count: null } && !context.Says(behind.Span, "next")) && behind is { Kind.Noun: PlaceNoun.Space or PlaceNoun.ChainSpace or PlaceNoun.Corner } ? new Placement(PlaceChoice.Next, space, step.Span) : null;
     }
 
     /// <summary>'Sl st into shell' where the round below begins with a shell: the hook stands on it.</summary>
@@ -278,6 +278,7 @@ internal sealed partial class RowWorker
     {
         if (!GoesAround || course is null || at.Last <= 0) return;
         Meet(course.StartingAt(at.Last));
+        if (movedTo == at.Last) movedTo = 0;
         at = at with { Position = 1, Chain = 0, Last = 0 };
     }
 
@@ -326,6 +327,7 @@ internal sealed partial class RowWorker
         if (step.Kind is { Noun: PlaceNoun.Stitch, Stitch: { } slip } && slip == StitchId.SlipStitch && course?.Find(0, (cell, _) => cell.Stitch == slip) < 0) return null;
         // 'Skip 4 dc of same scallop': the hook has left that group already.
         if (context.Says(step.Span, "of same") && course is not null && at.Last >= 0 && course.At(at.Last).GroupSize > count && at.Position > at.Last && (at.Position >= course.Length || course.At(at.Position).GroupIndex == 0)) return null;
+        if (IsOfOtherRow(step)) return new Mishap(MishapKind.CannotWork, step.Span);
         if (IsLoopOfStitch(step)) return Skip(step with { Kind = PlaceKind.AnyStitch });
         State before = at;
         // 'Skip first st' names the first place whether or not the turning chain has taken it.

@@ -98,4 +98,15 @@ internal sealed partial class RowWorker
         builder.Add(loop with { Group = PicotLoop });
     }
 
+    /// <summary>'Ch 3, dc2tog in same sp (counts as first CL)': the stitch just made is one of the pattern's own, and is counted with them.</summary>
+    private void CountAsNamed(RemarkStep remark)
+    {
+        const string CountsAs = "counts as ";
+        int at = remark.Text.IndexOf(CountsAs, StringComparison.OrdinalIgnoreCase);
+        if (at < 0 || builder.Last is not { Kind: CellKind.Stitch } made) return;
+        string name = remark.Text[(at + CountsAs.Length)..].TrimEnd(')', ']', '.', ' ').Split(' ')[^1];
+        if (context.Pattern.Definitions.FirstOrDefault(own => own.Steps.IsEmpty && own.Names.Any(other => other.Equals(name, StringComparison.OrdinalIgnoreCase))) is not { } definition || definition.Id == made.Stitch) return;
+        builder.RemoveLast();
+        builder.Add(made with { Stitch = definition.Id });
+    }
 }

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;
@@ -12,9 +13,14 @@ internal sealed partial class RowWorker
     private Need NeedOf(EquatableArray<Step> all, int from)
     {
         Need need = default;
-        for (int i = from; i < all.Count; i++) need += NeedOf(all[i], IsClosing(all, i));
+        for (int i = from; i < all.Count; i++) need += NeedOf(all[i], IsClosing(all, i) || ClosesSpiral(all, i));
         return need;
     }
+
+    /// <summary>'*sc in next 3 sts, inc; rep from * around, sl st in next st': where all is worked, the next stitch is the first of this round.</summary>
+    private bool ClosesSpiral(EquatableArray<Step> all, int index) =>
+        GoesAround && !joins && AtTop && all[index] is StitchStep { Where: { Choice: PlaceChoice.Next, Count: null, And: null, Further: null, Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch } } slip && slip.Stitch == StitchId.SlipStitch
+        && all.Skip(index + 1).All(step => step is RemarkStep or FastenOffStep or MarkerStep or ColourStep or TurnStep or DoNotTurnStep);
 
     private Need NeedOf(Step step, bool closing) => step switch
     {

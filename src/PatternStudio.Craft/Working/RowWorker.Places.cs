@@ -34,8 +34,10 @@ internal sealed partial class RowWorker
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
     }
 
-    /// <summary>'3 sc in first ch of foundation', in a round that has come to the chain's other side.</summary>
-    private bool IsOfFoundation(TextSpan words) => course?.Row.Kind != RowKind.Foundation && Words(words).StartsWith("of", StringComparison.OrdinalIgnoreCase) && context.Says(words, "foundation");
+    /// <summary>'3 sc in first ch of foundation', 'sc in next 18 ch along bottom', in a round that has come to the chain's other side.</summary>
+    private bool IsOfFoundation(TextSpan words) =>
+        course?.Row.Kind != RowKind.Foundation && (Words(words).StartsWith("of", StringComparison.OrdinalIgnoreCase) ? context.Says(words, "foundation")
+            : alongEdge && (context.Says(words, "bottom") || context.Says(words, "lower") || context.Says(words, "foundation") || context.Says(words, "beg")));
 
     private Mishap? AtEachOfRow(int number, Placement where, Need reserve, Func<Target, Mishap?> work) =>
         InOtherRow(number, where.Span, () => AtEach(where with { InRow = null }, reserve, work));
@@ -78,8 +80,15 @@ internal sealed partial class RowWorker
         return Times(wanted, () => AtNext(where, work));
     }
 
+    /// <summary>'Sl st to corner, ch 3, (2 dc, ch 2, 3 dc) in corner, …': the space that the hook has moved into, where no word says 'next'.</summary>
+    private bool StandsIn(Placement where) =>
+        where is { Choice: PlaceChoice.Next, Count: null, Within: null, Kind.Noun: PlaceNoun.Corner or PlaceNoun.ChainSpace or PlaceNoun.Space } && course is not null && ambient is null && at.InSpace && at.Last >= 0 && (at.Last == movedTo || attached)
+        && builder.Last is { Kind: CellKind.TurningChain } && !context.Says(where.Span, "next") && !context.Says(where.Span, "first") && !builder.Has(cell => cell.Kind is not (CellKind.Join or CellKind.TurningChain))
+        && places!.Offers(course.At(at.Last), at.Last, where.Kind) > 0;
+
     private Mishap? AtNext(Placement where, Func<Target, Mishap?> work)
     {
+        if (StandsIn(where)) return AtOne(where with { Choice = PlaceChoice.Same }, work);
         if (IsInGroup(where))
         {
             (Target? inside, Mishap? none) = Nth(where);
@@ -121,17 +130,19 @@ internal sealed partial class RowWorker
         if (course is null) return (default, new Mishap(MishapKind.NoFoundation, span));
         if (at.Chain > 0) return TakeNextChain(kind, span, where);
         long index = course.Find(at.Position, new PlacesOfKind(places!, kind));
-        if (kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return (gap, null);
+        if (kind.Noun == PlaceNoun.Space && (GapBeforeNextCell(index) ?? GapBetweenGroups(index, span)) is { } gap) return (gap, null);
         if (index < 0 && (StitchBegunOn(kind) ?? LoopBegunIn(kind) ?? OwnLoop(kind) ?? LoopOnSide(kind)) is { } own) return (own, null);
         if (index < 0) return (default, Missing(kind, span));
         if (at.Passed is null && PassedOver(kind, index, span) is { } passed) at = at with { Passed = passed };
         return (Arrive(index, kind, where), null);
     }
 
-    /// <summary>A spiral goes on over its own beginning: behind the last loop of the round below comes the first one of this round.</summary>
+    /// <summary>
+    /// A spiral goes on over its own beginning: behind the last loop of the round below comes the first one of this round. A turn of a repeat 'around' that takes nothing else of the round below is one too many: 'around' is once around.
+    /// </summary>
     private Target? OwnLoop(PlaceKind kind)
     {
-        if (kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !GoesAround || joins || ownLoops > 0 || middleOfLoop is not null || !course!.Row.Spiral) return null;
+        if (at.Position == turnBegan || kind.Noun is not (PlaceNoun.Space or PlaceNoun.ChainSpace) || !GoesAround || joins || ownLoops > 0 || middleOfLoop is not null || !course!.Row.Spiral) return null;
         if (!places!.HasSpaces || builder.FirstChains is not { } first || kind.Chains is { } length && first.Cell.Chains != length) return null;
         ownLoops++;
         at = at with { Position = course.Length, Chain = 0, InSpace = true };
@@ -139,6 +150,9 @@ internal sealed partial class RowWorker
     }
 
     private int ownLoops;
+
+    /// <summary>Where the turn in hand of a repeat 'around' began; -1 outside such repeats.</summary>
+    private long turnBegan = -1;
 
     /// <summary>The hook is inside a run of chains: the next place is the next single chain, or what follows the run.</summary>
     private (Target Target, Mishap? Mishap) TakeNextChain(PlaceKind kind, TextSpan span, Placement? where)

@@ -137,9 +137,20 @@ internal sealed partial class RowWorker
     private Mishap? WorkTimes(RepeatStep step, int? times)
     {
         if (times is null or 0) return null;
+        if (IsTimesInAll(step, times.Value)) times--;
         inTimes |= AtTop;
         if (step.LastStopsAfter is not { } stop) return Times(times, () => WorkAll(step.Steps));
         return Times(times - 1, () => WorkAll(step.Steps)) ?? WorkAll(step.Steps.Take(stop).ToEquatableArray());
+    }
+
+    /// <summary>
+    /// '1 sc, inc, repeat 3 times' with no star: three more turns or three in all. Where three in all just use up the round, and one more cannot be worked, it is those.
+    /// </summary>
+    private bool IsTimesInAll(RepeatStep step, int times)
+    {
+        if (step.Mark != RepeatMark.Words || !AtTop || times < 2 || course is null || !context.Says(step.Span, "rep") || !step.Steps.All(inner => inner is StitchStep { Where: null or { Choice: PlaceChoice.Next, And: null, Further: null } })) return false;
+        Need turn = NeedOf(step.Steps, 0);
+        return turn.Stitches > 0 && turn.Stitches * (times - 1) == Left().Stitches;
     }
 
     private static (EquatableArray<Step> First, EquatableArray<Step> After)? Shortened(RepeatStep step) =>
@@ -186,7 +197,7 @@ internal sealed partial class RowWorker
         if (course is null) return new Mishap(MishapKind.NoFoundation, next.Span);
         if (at.Chain > 0 || IsInGroup(next)) return AtNext(next, work);
         long index = course.Find(at.Position, new PlacesOfKind(places!, next.Kind));
-        if (index < 0 && next.Kind.Noun == PlaceNoun.Space && GapBeforeNextCell(index) is { } gap) return work(gap);
+        if (next.Kind.Noun == PlaceNoun.Space && (index < 0 ? GapBeforeNextCell(index) : GapBetweenGroups(index, next.Span)) is { } gap) return work(gap);
         return index < 0 ? Missing(next.Kind, next.Span) : work(Arrive(index, next.Kind, next));
     }
 
@@ -224,6 +235,7 @@ internal sealed partial class RowWorker
         {
             if (ended || upTo <= at.Position || !Leaves(leave) || (leave.IsNothing ? at.Position >= course!.Length : Left().Equals(leave) && exactly)) return false;
             (State before, int mark) = (at, builder.Mark);
+            turnBegan = at.Position;
             failed = partial is { } parts ? WorkAll(parts.First) : once();
             if (failed is null && partial is { } all)
             {
@@ -239,7 +251,9 @@ internal sealed partial class RowWorker
             builder.RollBack(mark);
             return false;
         }
+        long outer = turnBegan;
         Loop(long.MaxValue, Turn, leave);
+        turnBegan = outer;
         if (ended) return null;
         if (failed is { Kind: MishapKind.TooLarge or MishapKind.CannotWork }) return failed;
         if (!worked && failed is not null && !(exactly && Left().Equals(leave))) return each && failed.Kind == MishapKind.PastTheEnd ? null : failed;

@@ -212,6 +212,9 @@ internal sealed partial class RowWorker
             Placement next = (step.Where ?? NextStitch(step.Span)) with { Count = SizedNumber.Of(traits.Takes) };
             return Times(Number(step, 1), () => AtEachHere(next, default, Gather));
         }
+        // '[3 sc, 1 dec] BLO': the number is of the stitches, the words name no places.
+        if (step.Where is { Choice: PlaceChoice.Next, Count: { } stitches, And: null, Loop: not LoopChoice.Both } loop && (stitches.Span.Start < loop.Span.Start || stitches.Span.Start >= loop.Span.End))
+            return Times(context.Number(stitches), () => AtEachHere(loop with { Count = SizedNumber.Of(traits.Takes) }, default, Gather));
         Mishap? mishap = step.Where is { Choice: PlaceChoice.Each, Count: null }
             ? ToEnd(step.Where.Span, Reserve(all, index), () => AtEachHere(step.Where with { Choice = PlaceChoice.Next, Extent = null, Count = SizedNumber.Of(traits.Takes) }, default, Gather))
             : AtEach(step.Where, Reserve(all, index), Gather);
@@ -333,10 +336,14 @@ internal sealed partial class RowWorker
 
     private bool IsPicotClose(StitchStep step) =>
         step.Completes?.Value == "picot" && step.Where is { Choice: PlaceChoice.FromHook } && (builder.Last is { Kind: CellKind.Chains } && previous is ChainStep || EndsFoundation)
-        || step.Stitch == StitchId.SlipStitch && builder.Last is { Kind: CellKind.Chains } && previous is ChainStep
+        || step.Stitch == StitchId.SlipStitch && builder.Last is { Kind: CellKind.Chains } && previous is ChainStep && !GoesBackDownChain(step)
         && (step.Completes?.Value == "picot" || step.Where is { Choice: PlaceChoice.FromHook }
             || step.Where is { Choice: PlaceChoice.Nth or PlaceChoice.First, Kind.Noun: PlaceNoun.Chain, Within: null }
             || step.Where is { Choice: PlaceChoice.Same or PlaceChoice.Last or PlaceChoice.JustMade, Kind.Noun: PlaceNoun.Stitch or PlaceNoun.AnyStitch } && builder.Last.Chains <= 5 && builder.Mark > 1 && ambient is null);
+
+    /// <summary>'Ch 4, sl st in 2nd ch from hook, sc in next ch, hdc in next ch': the hook works back along the chain, and closes no picot.</summary>
+    private bool GoesBackDownChain(StitchStep step) =>
+        step is { Completes: null, Where: { Choice: PlaceChoice.FromHook, Ordinal: var nth } } && builder.Last!.Chains > (nth ?? 1) && next is StitchStep { Where: { Choice: PlaceChoice.Next or PlaceChoice.Each, Kind.Noun: PlaceNoun.Chain } };
 
     /// <summary>'Ch 227, sc in 3rd st from hook for picot': the picot closes the end of the foundation chain itself.</summary>
     private bool EndsFoundation => builder.IsEmpty && course is { Row: { Kind: RowKind.Foundation, Joined: false } };

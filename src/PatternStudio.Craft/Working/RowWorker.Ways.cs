@@ -36,6 +36,11 @@ internal sealed partial class RowWorker
 
     private long PlaceAhead(Step step)
     {
+        if (step is EitherStep either)
+        {
+            long first = PlaceAhead(either.First), other = PlaceAhead(either.Other);
+            return first < 0 || other >= 0 && other < first ? other : first;
+        }
         PlaceKind? kind = step switch
         {
             StitchStep stitch => stitch.Where?.Kind ?? PlaceKind.AnyStitch,
@@ -154,4 +159,15 @@ internal sealed partial class RowWorker
     /// <summary>'sk next st, FPtr around next FPtr 2 rows below, FPtr around skipped FPtr 2 rows below': a cable goes back to what this row has skipped itself.</summary>
     private bool IsCrossing(Placement where) =>
         at.Skipped >= 0 && at.Skipped < at.Position && where.Kind.Stitch is { } post && StitchTraits.IsPost(post);
+
+    /// <summary>'Skip next 12 sts of Rnd 10', behind an ear flap worked on that round: stitches of a row that is not the row below.</summary>
+    private bool IsOfOtherRow(SkipStep step)
+    {
+        string words = Words(step.Span);
+        int of = words.LastIndexOf(" of ", StringComparison.OrdinalIgnoreCase);
+        string named = of < 0 ? "" : words[(of + 4)..];
+        if (course is null || !int.TryParse(string.Concat(named.Where(char.IsAsciiDigit)), out int number)) return false;
+        bool round = named.StartsWith("rn", StringComparison.OrdinalIgnoreCase) || named.StartsWith("rou", StringComparison.OrdinalIgnoreCase);
+        return (round || named.StartsWith("row", StringComparison.OrdinalIgnoreCase)) && (course.Row.Number != number || round && course.Row.Kind == RowKind.Row);
+    }
 }

@@ -86,9 +86,12 @@ internal sealed partial class RowWorker
     /// <returns>What went wrong; null where all went well.</returns>
     public Mishap? Work(EquatableArray<Step> all)
     {
+        all = OpeningGroup.TakeOutChain(all);
         if (all.FirstOrDefault(step => step is UnreadStep) is { } unread) return new Mishap(MishapKind.CannotWork, unread.Span);
         if (all.Any(TurnsInside)) return new Mishap(MishapKind.CannotWork, all.First(TurnsInside).Span);
         joins = all.Any(step => step is JoinStep { FormsRing: false });
+        // 'Fold, and sc through both sides 4 times': two stitches of the row below in one; how many stay open is the maker's affair.
+        leavesUnworked = all.Any(step => step is StitchStep && (context.Says(step.Span, "through both") || context.Says(step.Span, "through all")));
         if (Filet.Squares(all, context.Number) is { } squares)
         {
             lastWorked = squares[^1];
@@ -210,6 +213,7 @@ internal sealed partial class RowWorker
     private Mishap? Heed(RemarkStep remark)
     {
         if (remark.Text.Contains("unworked", StringComparison.OrdinalIgnoreCase)) leavesUnworked = true;
+        CountAsNamed(remark);
         if (MentionsOtherSide(remark.Text)) return GoToOtherSide(remark.Span);
         return null;
     }

@@ -6,8 +6,8 @@ namespace PatternStudio.Craft.Reading.Places;
 /// <summary>Reads how far a repeat or an 'each' goes: 'across', 'around', '5 times', 'to last 2 sts'.</summary>
 internal static class Extents
 {
-    private static readonly Phrase Around = new("evenly? all? around the?");
-    private static readonly Phrase Round = new("all rnd");
+    private static readonly Phrase Around = new("evenly? all? the? way? around the?");
+    private static readonly Phrase Round = new("all the? way? rnd");
     private static readonly Phrase AcrossTheRow = new("evenly? all? across row|rnd|side|the?");
     private static readonly Phrase ToEnd = new("to|until|till the? end");
     private static readonly Phrase OfRow = new("of? the|this|each? row|rnd|ch|tch");

@@ -10,7 +10,7 @@ internal static class FurtherWords
     [
         new("of"), new("on"), new("to|until # st before|after"), new("to|until the? next|first|last? marker|marked"), new("at"), new("to the? right|left"), new("before|after|near|beside|beneath|below|above|where|when"), new("next to"), new("from the? top|end|edge|corner|center|first|last|lower|other"),
         new("in the? next|same|prev|first|last|center|corner|row|rnd|back|front|middle|joining|join"), new("over the? next|prev|end|st|same|dc|sc|treble|double"), new("behind|under|between"), new("already|just"), new("and working"), new("toward|towards"),
-        new("as beg"), new("as in"), new("inserting"), new("with cl|cluster|the|first|last|joining|prev"), new("entire|whole|lower|upper|bottom|outer|inner|both|vamp|front"), new("in and"), new("about"), new("on each"), new("remainder|rest of"), new("on either"), new("in ch|st|sp|sc|dc|tr|double|treble"), new("from"), new("opposite"), new("with a|ch"), new("in prev"),
+        new("as beg"), new("as in"), new("inserting"), new("with cl|cluster|the|first|last|joining|prev"), new("across the? bottom|lower|foundation|beg"), new("entire|whole|lower|upper|bottom|outer|inner|both|vamp|front"), new("in and"), new("about"), new("on each"), new("remainder|rest of"), new("on either"), new("in ch|st|sp|sc|dc|tr|double|treble"), new("from"), new("opposite"), new("with a|ch"), new("in prev"),
     ]);
 
     private const int MostWords = 18;

@@ -58,7 +58,9 @@ internal static class PlaceTails
     {
         int from = cursor.At;
         if (place.Choice != PlaceChoice.Same || !cursor.Take(AsBefore)) return;
-        if (!cursor.Take(AsJoining) && PlaceNouns.Take(cursor) is null) cursor.At = from;
+        if (cursor.Take(AsJoining)) return;
+        Numbers.TakePlain(cursor);
+        if (PlaceNouns.Take(cursor) is null) cursor.At = from;
     }
 
     /// <summary>'next ch-1 loop over the dc of previous row': the stitch that the loop lies over.</summary>

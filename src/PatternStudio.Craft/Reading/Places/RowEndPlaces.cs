@@ -10,10 +10,11 @@ internal static class RowEndPlaces
     private static readonly Phrase RowWord = new("row|rnd");
     private static readonly Phrase Side = new("evenly? spaced? along|down|up|across|around|on the? other|each|opposite|left|right|long|short|next|first|second|same|of|this|front|back|neck|lower|upper|top|curved|straight|raw? front|back|neck? side|edge|edges");
     private static readonly Phrase EvenlyAround = new("evenly spaced? around|across|down|up the? entire|whole|outside|outer|front|neck? armhole|neckline|opening|neck|brim|cuff|hem|piece|blanket|square|perimeter");
+    private static readonly Phrase EndsOfRows = new("evenly? spaced? in|along|across|over|on|down|up the? row end");
     private static readonly Phrase OtherSide = new("on|in|along|of|across|down|over the? other|opposite|remaining|unused|free|bottom|underside|reverse side|loop|edge? of? the? foundation|beg|base|starting? ch? st?");
     private static readonly Phrase AlongChain = new("along|across|on the? foundation|beg|starting|base ch");
     private static readonly Phrase AlongFoundation = new("along|across the? foundation|bottom edge|row|chain?");
-    private static readonly Phrase OfPiece = new("of the? work|piece|row|rows|blanket|panel|square|mat|motif|edging|border|lace|strip");
+    private static readonly Phrase OfPiece = new("of the? work|brim|band|cuff|body|hat|basket|bag|piece|row|rows|blanket|panel|square|mat|motif|edging|border|lace|strip");
 
     /// <summary>Takes a place along the edge; null where none stands here.</summary>
     public static Placement? Take(Cursor cursor)
@@ -48,6 +49,7 @@ internal static class RowEndPlaces
 
     private static Placement? TakeSide(Cursor cursor)
     {
+        if (cursor.Take(EndsOfRows)) return new Placement(PlaceChoice.RowEnds, new PlaceKind(PlaceNoun.RowEnd), default);
         if (cursor.Take(EvenlyAround)) return new Placement(PlaceChoice.RowEnds, new PlaceKind(PlaceNoun.RowEnd), default);
         if (!cursor.Take(Side) || cursor.Ahead(-1) is not { Word: "side" or "edge" or "edges" }) return null;
         cursor.Take(OfPiece);

@@ -8,13 +8,14 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// <summary>Reads brackets that say something about the steps before them: '(counts as dc)', '(shell made)', '(sc2tog: insert hook …)', '(RS facing)'.</summary>
 internal static class BracketRemarks
 {
+    private static readonly Phrase CountsAs = new("count as");
     private static readonly Phrase NameTail = new("make|completed|complete|formed");
 
     /// <summary>'(counts as dc)' after a chain, '(skipped chs count as dc)' after a first stitch.</summary>
     public static bool ReadStandsFor(Cursor cursor, StepList steps, int partner)
     {
         int from = cursor.At;
-        if (CountsAsWords.Whole(cursor.Inside(partner)) is not { } said) return false;
+        if (CountsAsWords.Whole(cursor.Inside(partner)) is not { } said) return ReadCountsAsGroup(cursor, steps, partner);
         cursor.At = partner + 1;
         if (SkippedChainsWords.Told(cursor, steps, said, from)) return true;
         switch (steps.Last)
@@ -29,6 +30,16 @@ internal static class BracketRemarks
                 AddRemark(cursor, steps, from);
                 break;
         }
+        return true;
+    }
+
+    /// <summary>'Ch 3, dc in same sp (counts as 2-dc group)', '… (counts as last corner sp)': behind stitches, what they are taken for together changes no count.</summary>
+    private static bool ReadCountsAsGroup(Cursor cursor, StepList steps, int partner)
+    {
+        if (steps.Last is not (StitchStep or GroupStep) || !cursor.Inside(partner).Is(CountsAs)) return false;
+        int from = cursor.At;
+        cursor.At = partner + 1;
+        AddRemark(cursor, steps, from);
         return true;
     }
 

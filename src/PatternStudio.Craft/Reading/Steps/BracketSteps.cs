@@ -11,10 +11,32 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// </summary>
 internal static class BracketSteps
 {
+    /// <summary>'Work (2 dc, ch 2, 2 dc) in next sp'.</summary>
+    private static readonly Phrase Verb = new("work|make");
+
     private static readonly Phrase Rep = new("rep");
     private static readonly Phrase AllIn = new("all|both|in same? all?");
 
     public static bool Read(Cursor cursor, StepList steps)
+    {
+        if (cursor.Is(Verb) && cursor.Ahead(1).Kind == TokenKind.Open)
+            return ReadBehindVerb(cursor, steps);
+        return ReadBracket(cursor, steps);
+    }
+
+    /// <summary>The verb belongs to the group: a row's words are all some step's.</summary>
+    private static bool ReadBehindVerb(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At++;
+        int partner = cursor.Partner();
+        if (partner < 0 || cursor.Depth >= ReadingLimits.Nesting || !ReadGroup(cursor, steps, partner) && !ReadRepeat(cursor, steps, partner)) return false;
+        TextSpan span = cursor.Context.Tokens[from].Span;
+        if (steps.Last is GroupStep group) steps.ReplaceLast(group with { Span = span.Through(group.Span) });
+        else if (steps.Last is RepeatStep repeat && repeat.Span.Start > span.Start) steps.ReplaceLast(repeat with { Span = span.Through(repeat.Span) });
+        return true;
+    }
+
+    private static bool ReadBracket(Cursor cursor, StepList steps)
     {
         if (cursor.Kind == TokenKind.Close) return ReadStray(cursor, steps);
         if (cursor.Kind != TokenKind.Open) return false;

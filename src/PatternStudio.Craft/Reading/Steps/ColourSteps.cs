@@ -12,6 +12,7 @@ internal static class ColourSteps
     private static readonly Phrase ChangeColour = new("change color");
     private static readonly Phrase With = new("with|using|in|use");
     private static readonly Phrase Attach = new("attach|join|rejoin|reattach|fasten in? new?");
+    private static readonly Phrase JoinAnywhere = new("join|rejoin in|between any");
     private static readonly Phrase PickUp = new("pick up");
     private static readonly Phrase Yarn = new("the? new? yarn");
     private static readonly Phrase WithStitch = new("with|by|using a|1?");
@@ -66,6 +67,7 @@ internal static class ColourSteps
     private static bool ReadAttach(Cursor cursor, StepList steps, int from)
     {
         bool attach = cursor.Now.IsWord("attach");
+        if (ReadAttachAnywhere(cursor, steps, from)) return true;
         if (!cursor.Take(Attach)) return false;
         bool yarn = cursor.Take(Yarn);
         string? colour = ColourNames.Take(cursor, anyWord: attach && !yarn);
@@ -74,6 +76,20 @@ internal static class ColourSteps
         Placement? where = Placements.Take(cursor) ?? TakeSomewhere(cursor);
         if (stitch == StitchId.SlipStitch) stitch = null;
         steps.Add(new AttachStep(colour, where, stitch, cursor.SpanFrom(from)));
+        return true;
+    }
+
+    /// <summary>'With B, join in any corner sp': before anything is worked, it is the yarn that is joined.</summary>
+    private static bool ReadAttachAnywhere(Cursor cursor, StepList steps, int from)
+    {
+        if (!cursor.Is(JoinAnywhere) || steps.Steps.Any(step => step is StitchStep or GroupStep or RepeatStep or ChainStep)) return false;
+        cursor.At++;
+        if (Placements.Take(cursor) is not { } where)
+        {
+            cursor.At = from;
+            return false;
+        }
+        steps.Add(new AttachStep(null, where, null, cursor.SpanFrom(from)));
         return true;
     }
 

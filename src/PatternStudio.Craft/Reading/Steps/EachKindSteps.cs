@@ -12,10 +12,20 @@ internal static class EachKindSteps
     /// <summary>Makes one of the last two steps, where each is worked into every place of another kind.</summary>
     public static void Join(StepList steps)
     {
-        if (steps.Count < 2 || PlaceOf(steps.Steps[^2]) is not { Extent: null } first || PlaceOf(steps.Steps[^1]) is not { } second || first.Kind == second.Kind || first.Kind.Noun == PlaceNoun.AnyStitch) return;
+        if (steps.Count < 2 || PlaceOf(steps.Steps[^1]) is not { } second) return;
         TextSpan span = steps.Steps[^2].Span.Through(steps.Steps[^1].Span);
-        var either = new EitherStep(AtNext(steps.Steps[^2], first), AtNext(steps.Steps[^1], second), span);
+        if (BeforeAnother(steps.Steps[^2], second) is not { } before) return;
+        var either = new EitherStep(before, AtNext(steps.Steps[^1], second), span);
         steps.Wrap(steps.Count - 2, new RepeatStep([either], second.Extent ?? new Extent(ExtentKind.ToEnd, new TextSpan(span.End, 0)), RepeatMark.Brackets, span));
+    }
+
+    /// <summary>The step before, or the two joined already, as one that is worked wherever its place comes next; null where it goes together with no other.</summary>
+    private static Step? BeforeAnother(Step step, Placement second)
+    {
+        if (step is RepeatStep { Mark: RepeatMark.Brackets, Extent: { Kind: ExtentKind.ToEnd, Span.Length: 0 }, Steps: [EitherStep joined] }) return joined;
+        if (PlaceOf(step) is not { Extent: null } first || first.Kind == second.Kind) return null;
+        bool anyStitch = first.Kind.Noun == PlaceNoun.AnyStitch && second.Kind.Noun is not (PlaceNoun.ChainSpace or PlaceNoun.Space or PlaceNoun.Corner);
+        return anyStitch ? null : AtNext(step, first);
     }
 
     /// <summary>'dc in each dc around, working (2 dc, ch 2, 2 dc) in each corner sp': what is worked in the corners is told behind.</summary>

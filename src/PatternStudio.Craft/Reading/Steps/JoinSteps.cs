@@ -25,6 +25,8 @@ internal static class JoinSteps
     private static bool ReadJoin(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
+        // 'Ch 2 and join with sl st to top of ch-3'.
+        if (steps.Last is ChainStep && cursor.Ahead(1).IsWord("join")) cursor.TakeWord("and");
         if (!cursor.Take(Join)) return false;
         bool ring = cursor.Take(RingWord) || TakeRing(cursor);
         StitchId stitch = StitchId.SlipStitch;

@@ -22,11 +22,24 @@ internal static class LoopChoices
         cursor.Take(In);
         cursor.Take(The);
         if (TakeWhich(cursor) is not { } loop) return false;
+        int named = cursor.At;
         while (cursor.Take(Tail)) { }
-        if (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind is not (TokenKind.Star or TokenKind.Open)) return false;
+        if (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind is not (TokenKind.Star or TokenKind.Open)) return ReadBefore(cursor, steps, from, named, loop);
         cursor.Context.RowLoop = loop;
         steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
         return true;
+    }
+
+    /// <summary>'BLO sc 6', 'FLO 9 sc': the loop stands right before its stitch, and holds for that one.</summary>
+    private static bool ReadBefore(Cursor cursor, StepList steps, int from, int named, LoopChoice loop)
+    {
+        cursor.At = named;
+        LoopChoice outer = cursor.Context.RowLoop;
+        cursor.Context.RowLoop = loop;
+        bool read = StitchSteps.Read(cursor, steps);
+        cursor.Context.RowLoop = outer;
+        if (read && steps.Last is StitchStep stitch) steps.ReplaceLast(stitch with { Span = cursor.SpanFrom(from) });
+        return read;
     }
 
     private static LoopChoice? TakeWhich(Cursor cursor)

@@ -41,8 +41,12 @@ internal static class MotionSteps
         return true;
     }
 
+    /// <summary>'Pull the ring tight' closes the ring; it draws no loop.</summary>
+    private static readonly Phrase Tighten = new("pull|draw the? magic? ring|loop|hole|tail|center tight|tightly|close|closed");
+
     private static bool Starts(Cursor cursor)
     {
+        if (cursor.Is(Tighten)) return false;
         int from = cursor.At;
         while (cursor.At - from < 4 && cursor.Kind is TokenKind.Open or TokenKind.Star) cursor.At++;
         bool starts = MotionWords.Starts(cursor);

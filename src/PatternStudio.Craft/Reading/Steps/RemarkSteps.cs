@@ -50,6 +50,22 @@ internal static class RemarkSteps
         return false;
     }
 
+    /// <summary>'Fold flat and sc through both layers 4 times': what is worked then is no remark.</summary>
+    private static void LeaveWorkBehindFold(Cursor cursor, int from)
+    {
+        int end = cursor.At;
+        if (!cursor.Context.Tokens[from].IsWord("fold")) return;
+        for (int i = from + 1; i < end; i++)
+        {
+            if (!cursor.Context.Tokens[i].IsWord("and")) continue;
+            cursor.At = i + 1;
+            if (cursor.TakeStitch() is null) continue;
+            cursor.At = i;
+            return;
+        }
+        cursor.At = end;
+    }
+
     /// <summary>Takes a remark.</summary>
     public static bool Read(Cursor cursor, StepList steps)
     {
@@ -62,6 +78,7 @@ internal static class RemarkSteps
         bool sure = Sure.IsAt(cursor) || NamesTools(cursor);
         if (!sure && !Careful.IsAt(cursor)) return false;
         Clauses.TakeToComma(cursor);
+        LeaveWorkBehindFold(cursor, from);
         if (cursor.At == from || (!sure && !RemarkWords.AreRemark(new Cursor(cursor.Context, from, cursor.At, cursor.Depth)))) return false;
         steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
         return true;

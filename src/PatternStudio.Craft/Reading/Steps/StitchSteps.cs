@@ -18,7 +18,7 @@ internal static class StitchSteps
     private static readonly Phrase StitchesOf = new("st of");
     private static readonly Phrase EndingWith = new("and? end row|rnd? with|in|by?");
     private static readonly Phrase WorkLast = new("and? work|make|with the? last");
-    private static readonly Phrase ThroughLayers = new("through both|all? layers|thicknesses|pieces|motif|pads");
+    private static readonly Phrase ThroughLayers = new("through both|all? layers|layer|thicknesses|thickness|pieces|motif|pads|side");
     private static readonly Phrase AlongRow = new("evenly? along|across row|rnd #");
     private static readonly Phrase Completing = new("for|to|forming form|complete|make|close? a|an|the?");
     private static readonly Phrase Again = new("again|more|also|loosely");
@@ -111,8 +111,10 @@ internal static class StitchSteps
         if (TakeUpTo(cursor, stitch) is { } upTo) return new StitchStep(stitch, number ?? SizedNumber.Of(1, understood), null, upTo, cursor.SpanFrom(from));
         if (TakeAlongEdge(cursor) is { } edge && number is not null) return new StitchStep(stitch, null, number, edge, cursor.SpanFrom(from));
         if (number is not null && cursor.Take(AlongRow)) return new StitchStep(stitch, null, number, null, cursor.SpanFrom(from));
+        int beforePlace = cursor.At;
         if (Placements.Take(cursor) is { } where)
         {
+            if (IsLoopAlone(cursor, beforePlace, where)) return InLoopAlone(cursor, from, number, stitch, where);
             SizedNumber? between = ChainsBetweenWords.Take(cursor);
             StitchId? completes = TakeCompletes(cursor);
             if (IsOneForEach(cursor, number, where)) number = SizedNumber.Of(1, understood);
@@ -125,6 +127,24 @@ internal static class StitchSteps
         return number is null
             ? new StitchStep(stitch, SizedNumber.Of(1, understood), null, null, cursor.SpanFrom(from))
             : new StitchStep(stitch, null, number, null, cursor.SpanFrom(from));
+    }
+
+    /// <summary>'12 sc BLO', 'sc in back loops only': the words tell the loop, and no place.</summary>
+    private static bool IsLoopAlone(Cursor cursor, int from, Placement where)
+    {
+        if (where is not { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.AnyStitch, Count: null, And: null, Further: null, Loop: not LoopChoice.Both }) return false;
+        for (int i = from; i < cursor.At; i++)
+            if (cursor.Context.Tokens[i] is { Word: "next" or "st" or "of" or "each" }) return false;
+        return true;
+    }
+
+    private static StitchStep InLoopAlone(Cursor cursor, int from, SizedNumber? number, StitchId stitch, Placement where)
+    {
+        TextSpan understood = new(where.Span.End, 0);
+        number ??= TakeCountAfter(cursor, stitch);
+        // 'In back loops', of more than one stitch: all round.
+        if (number is null && cursor.Context.Source.Slice(where.Span).Contains("loops", StringComparison.OrdinalIgnoreCase)) where = where with { Choice = PlaceChoice.Each };
+        return new StitchStep(stitch, SizedNumber.Of(1, understood), null, where with { Count = number }, cursor.SpanFrom(from));
     }
 
     /// <summary>'Close double crochet.': a row without gaps, one in each stitch and each chain.</summary>
@@ -173,7 +193,7 @@ internal static class StitchSteps
     private static bool EachRow(Cursor cursor, int from)
     {
         for (int i = from; i < cursor.At; i++)
-            if (cursor.Context.Tokens[i].IsWord("row") || cursor.Context.Tokens[i].IsWord("each")) return true;
+            if (cursor.Context.Tokens[i].IsWord("row") && !cursor.Context.Tokens[i + 1].IsWord("end") || cursor.Context.Tokens[i].IsWord("each")) return true;
         return false;
     }
 

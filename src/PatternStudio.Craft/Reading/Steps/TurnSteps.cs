@@ -27,10 +27,17 @@ internal static class TurnSteps
         else if (cursor.Take(DoNotJoin) || cursor.Take(DontJoin)) steps.Add(new DoNotJoinStep(cursor.SpanFrom(from)));
         else if (cursor.Take(Turn)) steps.Add(new TurnStep(cursor.SpanFrom(from)));
         else if (cursor.Take(FastenOff) || cursor.TakeWord("fo") || (cursor.Is(Cut) && cursor.Take(Cut))) ReadFastenOff(cursor, steps, from);
-        else if (cursor.Take(Magic) || cursor.Take(WorkInMagic) || cursor.TakeWord("mr") || cursor.Context.McIsRing && cursor.TakeWord("mc")) steps.Add(new MagicRingStep(cursor.SpanFrom(from)));
+        else if (cursor.Take(Magic) || cursor.Take(WorkInMagic) || cursor.TakeWord("mr") || cursor.Context.McIsRing && cursor.TakeWord("mc")) ReadRing(cursor, steps, from);
         else if (cursor.Take(Marker) || cursor.Take(MarkerAlone)) ReadMarker(cursor, steps, from);
         else return false;
         return true;
+    }
+
+    /// <summary>'MR with 6 sc', 'magic ring with 8 hdc': the stitches are worked into it.</summary>
+    private static void ReadRing(Cursor cursor, StepList steps, int from)
+    {
+        if (cursor.Ahead(1).Kind == TokenKind.Number) cursor.TakeWord("with");
+        steps.Add(new MagicRingStep(cursor.SpanFrom(from)));
     }
 
     /// <summary>'Fasten off A, leaving a long tail': up to the end of the sentence, the words belong to it.</summary>

@@ -1,3 +1,4 @@
+using PatternStudio.Craft.Reading.Counts;
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
 
@@ -10,9 +11,13 @@ internal static class UnreadSteps
     {
         int from = cursor.At;
         do cursor.At = cursor.Partner() is >= 0 and int partner ? partner + 1 : cursor.At + 1;
-        while (!cursor.AtEnd && !Stops(cursor.Kind));
+        while (!cursor.AtEnd && !Stops(cursor.Kind) && !OpensCount(cursor));
         steps.Add(new UnreadStep(cursor.Slice(from, cursor.At), NearestPhrase.To(cursor, from), cursor.SpanFrom(from)));
     }
+
+    /// <summary>'… (18)': the count at the row's end is read, whatever stands before it.</summary>
+    private static bool OpensCount(Cursor cursor) =>
+        cursor.Kind == TokenKind.Open && cursor.Partner() is >= 0 and int partner && partner + 1 >= cursor.End && StatedCounts.Whole(cursor.Inside(partner), cursor.Context.Source) is not null;
 
     private static bool Stops(TokenKind kind) =>
         kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Dot or TokenKind.Star;

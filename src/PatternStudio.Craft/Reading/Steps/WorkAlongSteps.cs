@@ -47,13 +47,23 @@ internal static class WorkAlongSteps
     private static bool ReadAlong(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (!cursor.Take(Work) && !cursor.Take(TurnToWork) && !cursor.Take(Continue) || RowEndPlaces.Take(cursor) is not { } along || (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind != TokenKind.Star))
+        if (!cursor.Take(Work) && !cursor.Take(TurnToWork) && !cursor.Take(Continue) || RowEndPlaces.Take(cursor) is not { } along || (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind != TokenKind.Star && !(along.Choice == PlaceChoice.OtherSide && StartsStitch(cursor))))
         {
             cursor.At = from;
             return false;
         }
         steps.Add(new WorkAlongStep(along, cursor.SpanFrom(from)));
         return true;
+    }
+
+    /// <summary>'Working on the other side of the chain sc in next 8 ch': the comma is left out.</summary>
+    private static bool StartsStitch(Cursor cursor)
+    {
+        int from = cursor.At;
+        Numbers.TakePlain(cursor);
+        bool stitch = cursor.TakeStitch() is not null;
+        cursor.At = from;
+        return stitch;
     }
 
     private static bool ReadLeave(Cursor cursor, StepList steps)

@@ -10,7 +10,7 @@ namespace PatternStudio.Craft.Reading.TermsFinding;
 /// </summary>
 internal static class HeightEvidence
 {
-    private static readonly Phrase Said = new("count as a|1|first|one? beg?");
+    private static readonly Phrase Said = new("count as a|#|first|one? beg?");
     private static readonly Phrase FromHook = new("in|under the? ## ch from hook");
     private static readonly Phrase Double = new("dc|double crochet?");
     private static readonly Phrase Treble = new("tr|treble crochet?");

@@ -14,6 +14,8 @@ internal sealed class RepeatWords(StepWords steps, StepWords inside, PlaceWords 
 
     public string Of(RepeatStep repeat) => Inner(repeat) switch
     {
+        // 'Sc in each st and (sc, ch 1, sc) in each ch-1 sp around': no brackets were written about the whole.
+        RepeatMark.Brackets when repeat.Steps is [EitherStep either] && either.Span == repeat.Span => steps.Of(either),
         RepeatMark.Brackets => $"[{steps.List(repeat.Steps)}] {places.Of(repeat.Extent)}",
         RepeatMark.Parentheses => $"({steps.List(repeat.Steps)}) {places.Of(repeat.Extent)}",
         RepeatMark.Braces => $"{{{steps.List(repeat.Steps)}}} {places.Of(repeat.Extent)}",

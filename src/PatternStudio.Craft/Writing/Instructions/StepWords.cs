@@ -73,6 +73,7 @@ internal sealed class StepWords
     private string Of(StitchStep step, bool inGroup)
     {
         string name = stitches.Of(step.Stitch);
+        if (!inGroup && LoopAlone(step) is { } loop) return $"{loop} {name} {NumberWords.Of(step.Where!.Count!)}";
         string words = step switch
         {
             { Count: { } count } when inGroup => $"{NumberWords.Of(count)} {name}",
@@ -86,6 +87,12 @@ internal sealed class StepWords
         if (step.Completes is { } whole) words += $" for {stitches.Of(whole)}";
         return words + StandsFor(step.Skipped);
     }
+
+    /// <summary>'BLO' for 'BLO sc 18', '18 sc BLO': the number is of the stitches, and no place is named; null for other steps.</summary>
+    private static string? LoopAlone(StitchStep step) =>
+        step is { Completes: null, ChainsBetween: null, Where: { Choice: PlaceChoice.Next, Count: { } count, And: null, Loop: LoopChoice.Back or LoopChoice.Front } where } && (count.Span.Start < where.Span.Start || count.Span.Start >= where.Span.End)
+            ? where.Loop == LoopChoice.Back ? "BLO" : "FLO"
+            : null;
 
     /// <summary>What the chains passed over count as; nothing where that is not told.</summary>
     private string StandsFor(SkippedChains? skipped) =>
