@@ -16,6 +16,7 @@ internal static class BracketSteps
 
     public static bool Read(Cursor cursor, StepList steps)
     {
+        if (cursor.Now.IsWord("work") && cursor.Ahead(1).Kind == TokenKind.Open) return ReadWork(cursor, steps);
         if (cursor.Kind == TokenKind.Close) return ReadStray(cursor, steps);
         if (cursor.Kind != TokenKind.Open) return false;
         int partner = cursor.Partner();
@@ -26,6 +27,16 @@ internal static class BracketSteps
             || ReadRepeat(cursor, steps, partner)
             || BracketRemarks.Read(cursor, steps, partner)
             || ReadPlain(cursor, steps, partner);
+    }
+
+    /// <summary>'work (2 dc, ch 2, 2 dc) in next ch': the word says nothing that the brackets don't.</summary>
+    private static bool ReadWork(Cursor cursor, StepList steps)
+    {
+        TextSpan work = cursor.Now.Span;
+        cursor.At++;
+        if (cursor.Partner() < 0 || !Read(cursor, steps) || steps.Last is not { } last) return false;
+        steps.ReplaceLast(last with { Span = work.Through(last.Span) });
+        return true;
     }
 
     private static bool ReadStray(Cursor cursor, StepList steps)

@@ -15,7 +15,7 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
     private static readonly Phrase NotAStitch = new("is? not a st");
     private static readonly Phrase Counts = new("always|will|to|now|which|that|and|does? count");
     private static readonly Phrase As = new("as|for|in");
-    private static readonly Phrase Article = new("the|a|one|first|1");
+    private static readonly Phrase Article = new("the|a|one|first|1|your");
     private static readonly Phrase Stitch1 = new("a|one? st");
     private static readonly Phrase OneOf = new("the|a|an|one?");
     private static readonly Phrase LeftUnworked = new("skip|unworked|base|foundation|fnd|empty");
