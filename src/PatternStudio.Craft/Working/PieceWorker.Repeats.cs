@@ -182,8 +182,8 @@ internal sealed partial class PieceWorker
         RowInstruction?[] instructions = [.. numbers.Select(number => byNumber[number])];
         if (repeat.IsEven && ShapesLast())
         {
-            // 'Work even' behind a row that increases: that row is not what is meant.
-            if (EvenRow(repeat.Span) is not { } even)
+            // 'Work even' behind a row that increases: that row is not what is meant. In lace, which rows keep the pattern is for the maker to see.
+            if (!IsPlainFabric(rows[^1]) || EvenRow(repeat.Span) is not { } even)
             {
                 if (ground is not null) ground = ground with { Doubtful = true };
                 return;
@@ -236,8 +236,9 @@ internal sealed partial class PieceWorker
 
     /// <summary>True where the row worked last has not as many stitches as the row that it is worked into.</summary>
     private bool ShapesLast() =>
-        rows.Count > 0 && rows[^1] is { Status: RowStatus.Checked, Into: >= 0 and var into } last && rows[into] is { Status: RowStatus.Checked } below && below.Kind != RowKind.Foundation && below.Total != last.Total
-        && last.Spaces.IsEmpty && below.Spaces.IsEmpty && IsPlain(last.Instruction.Steps);
+        rows.Count > 0 && rows[^1] is { Status: RowStatus.Checked, Into: >= 0 and var into } last && rows[into] is { Status: RowStatus.Checked } below && below.Kind != RowKind.Foundation && below.Total != last.Total;
+
+    private bool IsPlainFabric(WorkedRow row) => row.Spaces.IsEmpty && rows[row.Into].Spaces.IsEmpty && IsPlain(row.Instruction.Steps);
 
     /// <summary>In lace the rows differ in their counts without any shaping: 'even' is then even in the pattern.</summary>
     private static bool IsPlain(EquatableArray<Step> steps) => steps.All(step => step is not (SkipStep or GroupStep or EitherStep) && (step is not RepeatStep repeat || IsPlain(repeat.Steps)));
