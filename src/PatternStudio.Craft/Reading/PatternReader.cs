@@ -36,7 +36,8 @@ public static class PatternReader
     {
         if (context.Sizes == 1) return [""];
         IReadOnlyList<string>? names = context.Document.SizeNames;
-        return names?.Count == context.Sizes
+        if (names?.Count != context.Sizes) names = context.SizeNames;
+        return names.Count == context.Sizes
             ? names.ToEquatableArray()
             : Enumerable.Range(1, context.Sizes).Select(size => $"Size {size}").ToEquatableArray();
     }

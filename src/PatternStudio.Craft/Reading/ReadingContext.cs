@@ -37,6 +37,14 @@ internal sealed class ReadingContext(SourceText source, Token[] tokens, Terminol
     /// <summary>The number of sizes that the text's size lists have; 1 where there are none.</summary>
     public int Sizes { get; set; } = 1;
 
+    /// <summary>The names of the sizes, where the text lists as many as its numbers have.</summary>
+    public IReadOnlyList<string> SizeNames => sizeNames ??= Statements.SizeNamesFinder.In(Source.Content, Sizes) ?? [];
+
+    private IReadOnlyList<string>? sizeNames;
+
+    /// <summary>The sizes that work the rows being read ('Sizes M and L only'); empty for all.</summary>
+    public EquatableArray<int> OnlySizes { get; set; }
+
     /// <summary>The loops that the row being read is worked in ('working in back loops only').</summary>
     public LoopChoice RowLoop { get; set; }
 

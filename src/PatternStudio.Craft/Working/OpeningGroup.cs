@@ -21,10 +21,10 @@ internal static class OpeningGroup
         return steps.ToEquatableArray();
     }
 
-    /// <summary>Only where the group stands in one place, and its chain is no loop or petal of its own.</summary>
+    /// <summary>Only where the group stands in one place, and its chain is no loop of its own nor, as in '(ch 3, 2 dc, ch 3, sl st)', the side of a petal.</summary>
     private static bool LiftsTheHook(ChainStep chain, GroupStep group) =>
         chain.Count.Values is [not null and >= 2, ..] && group is { Skipped: null, MayBeInTurn: false, Steps: [_, StitchStep { Where: null } first, ..] }
-        && first.Stitch != Terms.StitchId.SlipStitch
+        && first.Stitch != Terms.StitchId.SlipStitch && !(group.Steps[^1] is StitchStep last && last.Stitch == Terms.StitchId.SlipStitch)
         && group.Where is { Choice: PlaceChoice.Same or PlaceChoice.First or PlaceChoice.Next, Count: null, And: null };
 
     private static bool MovesOrPrepares(Step step) => step switch

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Terms;
 using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Working;
@@ -158,7 +159,7 @@ internal sealed partial class PieceWorker
     private RepeatRows UpToRowAhead(RepeatRows repeat, IEnumerable<PieceItem> behind)
     {
         bool untold = repeat.Until == RowsUntil.AsWished || repeat.Until == RowsUntil.Measures && context.MillimetresPerRow is null;
-        if (!untold || behind.FirstOrDefault(item => item is not Passage) is not RowInstruction next || FirstNumber(next) is not { } number || number <= lastNumber + 1) return repeat;
+        if (!untold || behind.FirstOrDefault(item => item is not Passage) is not RowInstruction next || FirstNumber(next, context.Size) is not { } number || number <= lastNumber + 1) return repeat;
         int cycle = Math.Max(1, repeat.Rows.IsEmpty ? repeat.LastRows ?? 1 : repeat.Rows.Count);
         return (number - 1 - lastNumber) % cycle == 0 && number - lastNumber < MostRowsUntold ? repeat with { Until = RowsUntil.RowNumber, Count = SizedNumber.Of(number - 1) } : repeat;
     }
@@ -170,7 +171,7 @@ internal sealed partial class PieceWorker
 
     private void Repeat(RepeatRows repeat)
     {
-        if (ShapingWords.Any(word => context.Says(repeat.Span, word)))
+        if (repeat.Shaping is null && ShapingWords.Any(word => context.Says(repeat.Span, word)))
         {
             // 'Rep the last row increasing 1 st at each end until …': what is repeated is not the row as told.
             if (ground is not null) ground = ground with { Doubtful = true };
@@ -179,6 +180,25 @@ internal sealed partial class PieceWorker
 
         int[] numbers = !repeat.Rows.IsEmpty ? [.. repeat.Rows] : [.. Enumerable.Range(lastNumber - (repeat.LastRows ?? 1) + 1, repeat.LastRows ?? 1)];
         RowInstruction?[] instructions = [.. numbers.Select(number => byNumber[number])];
+        if (repeat.IsEven && ShapesLast())
+        {
+            // 'Work even' behind a row that increases: that row is not what is meant. In lace, which rows keep the pattern is for the maker to see.
+            if (!IsPlainFabric(rows[^1]) || EvenRow(repeat.Span) is not { } even)
+            {
+                if (ground is not null) ground = ground with { Doubtful = true };
+                return;
+            }
+            (numbers, instructions) = ([even.Number], [even.Row]);
+        }
+        if (repeat.Shaping is { } shaping)
+        {
+            if (ShapingRow(shaping) is not { } shaped)
+            {
+                if (ground is not null) ground = ground with { Doubtful = true };
+                return;
+            }
+            (numbers, instructions) = ([shaped.Number], [shaped.Row]);
+        }
         int missing = Array.FindIndex(instructions, row => row is null);
         if (missing >= 0)
         {
@@ -206,6 +226,33 @@ internal sealed partial class PieceWorker
         if (repeat.Stated is { } stated && rows.Count > 0 && rows[^1].Status == RowStatus.Checked) CompareLast(stated);
     }
 
+    /// <summary>'Rep dec row': the last row whose heading says 'dec'. Null where none does.</summary>
+    private (int Number, RowInstruction Row)? ShapingRow(string named)
+    {
+        for (int i = rows.Count - 1; i >= sectionStart && i >= 0; i--)
+            if (rows[i].Instruction.Heading.Text.Contains(named, StringComparison.OrdinalIgnoreCase)) return (rows[i].Number, rows[i].Instruction);
+        return null;
+    }
+
+    /// <summary>True where the row worked last has not as many stitches as the row that it is worked into.</summary>
+    private bool ShapesLast() =>
+        rows.Count > 0 && rows[^1] is { Status: RowStatus.Checked, Into: >= 0 and var into } last && rows[into] is { Status: RowStatus.Checked } below && below.Kind != RowKind.Foundation && below.Total != last.Total;
+
+    private bool IsPlainFabric(WorkedRow row) => row.Spaces.IsEmpty && rows[row.Into].Spaces.IsEmpty && IsPlain(row.Instruction.Steps);
+
+    /// <summary>In lace the rows differ in their counts without any shaping: 'even' is then even in the pattern.</summary>
+    private static bool IsPlain(EquatableArray<Step> steps) => steps.All(step => step is not (SkipStep or GroupStep or EitherStep) && (step is not RepeatStep repeat || IsPlain(repeat.Steps)));
+
+    /// <summary>The row told last that keeps its count in the same stitch; where none is, one such stitch in each. Null where the row below has several kinds.</summary>
+    private (int Number, RowInstruction Row)? EvenRow(TextSpan words)
+    {
+        if (new Tally(rows[^1].Runs, context.Conventions).OnlyBase is not { } stitch) return null;
+        for (int i = rows.Count - 2; i >= 0; i--)
+            if (rows[i] is { Status: RowStatus.Checked, Into: >= 0 and var into } row && rows[into].Kind != RowKind.Foundation && rows[into].Total == row.Total
+                && new Tally(row.Runs, context.Conventions).OnlyKind == stitch) return (row.Number, row.Instruction);
+        return EvenRows.Steps(new StitchId(stitch), words) is { } steps ? (lastNumber, Unheaded(rows[^1].Instruction) with { Steps = steps }) : null;
+    }
+
     /// <summary>
     /// 'Rep Row 5' where Row 5 says 'Rep Rows 2 and 3': the row that Row 5 was is meant, not the next of those in turn. Where its words go on to even rows ('12th Row:
     /// …, then work 1 row even'), those have numbers of their own: the 12th is the one row.
@@ -225,7 +272,7 @@ internal sealed partial class PieceWorker
         if (byNumber[lastNumber - 1] is not { } before || byNumber[lastNumber] is not { } last
             || Progression.Of(before.Steps, last.Steps, context.Number) is not { } rule || context.Number(onward.Last) is not { } wanted
             || wanted <= rule.Number || (wanted - rule.Number) % rule.Growth != 0
-            || following is not null && FirstNumber(following) is { } next && next != lastNumber + (wanted - rule.Number) / rule.Growth + 1)
+            || following is not null && FirstNumber(following, context.Size) is { } next && next != lastNumber + (wanted - rule.Number) / rule.Growth + 1)
         {
             if (ground is not null) ground = ground with { Doubtful = true };
             return;

@@ -205,8 +205,7 @@ internal sealed partial class PieceWorker
 
     private WorkMemo.Made Make(EquatableArray<Step> own, bool around, bool turned, WorkedRow? below)
     {
-        bool turnsBack = turnsAfter && below is { Joined: true };
-        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, below?.Spiral ?? false, below?.EndsInLoop ?? false, turned, around, colour, startAt, turnsBack);
+        var key = new WorkMemo.Key(own.Identity ?? this, below?.Runs.Identity, rows.Count - (below?.Index ?? 0), below?.Joined ?? false, below?.Spiral ?? false, below?.EndsInLoop ?? false, turned, around, colour, startAt, turnsAfter);
         bool deeper = memo.ReachesDeeper(own);
         if (!deeper && !context.Unroll && memo.Find(key) is { } known) return known;
         Course? course = below is null or { Length: 0 } ? null : new Course(below, below.Index, turned, turned && below.Joined && below.Kind != RowKind.Foundation && below.Length > 0 ? below.Length - 1 : 0);
@@ -230,7 +229,7 @@ internal sealed partial class PieceWorker
         var made = new WorkMemo.Made(runs, new Tally(runs, context.Conventions), mishap, worker.Colour, worker.FastenedOff, worker.Joined, worker.Passed, worker.StoppedAt, worker.EndsInLoop);
         return deeper ? made : memo.Keep(key, made);
 
-        RowWorker Begin(bool onSample) => new(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsBack, Section = section, OnSample = onSample };
+        RowWorker Begin(bool onSample) => new(context, rows, course, colour) { GoesAround = around, TurnsAfter = turnsAfter, Section = section, OnSample = onSample };
     }
 
     /// <summary>

@@ -35,6 +35,7 @@ internal sealed partial class PieceWorker
     private bool afterUnread;
     private bool turnsAfter;
     private long startAt;
+    private int skippedTo;
     private TextSpan? full;
 
     /// <param name="context">What holds for the whole pattern.</param>
@@ -55,7 +56,7 @@ internal sealed partial class PieceWorker
 
     private void WorkItems(IEnumerable<PieceItem> items)
     {
-        PieceItem[] all = [.. InOrder(items)];
+        PieceItem[] all = [.. InOrder(items.Where(IsForThisSize))];
         for (int i = 0; i < all.Length; i++)
         {
             PieceItem item = all[i];
@@ -84,6 +85,14 @@ internal sealed partial class PieceWorker
             }
             if (item is not Passage) afterUnlabelled = item is RowInstruction { Heading.Numbering: RowNumbering.None };
         }
+    }
+
+    /// <summary>'Sizes M and L only': the numbers of rows that other sizes work are no gap in the numbers of this one.</summary>
+    private bool IsForThisSize(PieceItem item)
+    {
+        if (item.OnlySizes.IsEmpty || item.OnlySizes.Contains(context.Size)) return true;
+        if (item is RowInstruction row) skippedTo = Math.Max(skippedTo, (row.Heading.Last is { } last && row.Heading.Numbering == RowNumbering.Range ? last.For(context.Size) : row.Heading.Numbers.IsEmpty ? null : row.Heading.Numbers[^1]) ?? 0);
+        return false;
     }
 
     /// <summary>True where no more rows are worked. That more are asked for than any piece has is told, at the words that do.</summary>
@@ -127,11 +136,11 @@ internal sealed partial class PieceWorker
         Piece? named = pattern.Pieces.FirstOrDefault(piece => piece.Name.Equals(other.Piece, StringComparison.OrdinalIgnoreCase))
             ?? pattern.Pieces.FirstOrDefault(piece => piece.Name.Contains(other.Piece, StringComparison.OrdinalIgnoreCase));
         return named is null ? [] : named.Items.Where(item => item is not WorkAsPiece)
-            .TakeWhile(item => other.ThroughRow is null || item is not RowInstruction row || FirstNumber(row) is not { } number || number <= other.ThroughRow);
+            .TakeWhile(item => other.ThroughRow is null || item is not RowInstruction row || FirstNumber(row, 0) is not { } number || number <= other.ThroughRow);
     }
 
-    private static int? FirstNumber(RowInstruction row) =>
-        row.Heading.Numbering == RowNumbering.Listed && !row.Heading.Numbers.IsEmpty ? row.Heading.Numbers[0] : row.Heading.First?.For(0);
+    private static int? FirstNumber(RowInstruction row, int size) =>
+        row.Heading.Numbering == RowNumbering.Listed && !row.Heading.Numbers.IsEmpty ? row.Heading.Numbers[0] : row.Heading.First?.For(size);
 
     private static bool IsFoundationRow(RowInstruction row) =>
         row.Steps.FirstOrDefault(IsWork) is not ChainStep
@@ -205,7 +214,7 @@ internal sealed partial class PieceWorker
         else if (number <= lastNumber && sectionBegins && (rows.Count == sectionStart && GoBackTo(number - 1) || BeginsOwnNumbers(number))) lastNumber = number - 1;
         else if (number == 2 && lastNumber > 1 && afterUnlabelled) BeginAfterUnlabelled();
         else if (number <= lastNumber) Report(new Mishap(MishapKind.RowNumberRepeated, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
-        else if (number > lastNumber + 1 && lastNumber > 0)
+        else if (number > lastNumber + 1 && number > skippedTo + 1 && lastNumber > 0)
         {
             Report(new Mishap(MishapKind.RowNumberMissing, row.Heading.Span) { Wanted = lastNumber + 1, Found = number });
             // One number lost is a slip of the pen; several are rows told in other words, and what is below then is not known.

@@ -52,6 +52,7 @@ internal static class RowHeadings
         if (heading is not null)
         {
             heading = HeadingSides.Take(cursor, heading);
+            if (Statements.SizesOnly.TakeAside(cursor) is { } only) heading = heading with { OnlySizes = only.ToEquatableArray() };
             TakeAside(cursor);
             heading = HeadingSides.Take(cursor, heading);
             int end = cursor.At;
@@ -148,6 +149,8 @@ internal static class RowHeadings
         if (cursor.Take(RowsToCome)) return Of(kind, RowNumbering.Listed) with { Numbers = [number] };
         if (ranges && RowNumbers.TakeLast(cursor) is { } last && last.Values[0] > number) return Of(kind, RowNumbering.Range) with { First = first, Last = last };
         cursor.At = after;
+        // 'Row 31 (33, 35): …': one row, whose number differs by size.
+        if (!first.IsPlain) return Of(kind, RowNumbering.Range) with { First = first, Last = first };
         return Of(kind, RowNumbering.Listed) with { Numbers = ranges ? RowNumbers.TakeMore(cursor, number) : [number] };
     }
 
@@ -180,11 +183,24 @@ internal static class RowHeadings
         int from = cursor.At;
         if (cursor.TakeWord("next"))
         {
+            TakeNamedAside(cursor);
             SizedNumber count = Numbers.Take(cursor) ?? SizedNumber.Of(1, cursor.SpanFrom(cursor.At));
             if (TakeKind(cursor) is { } kind) return Of(kind, RowNumbering.Next) with { Last = count };
         }
         cursor.At = from;
         return null;
+    }
+
+    /// <summary>'Next (dec) row', 'Next [buttonhole] row': what the row is for.</summary>
+    private static void TakeNamedAside(Cursor cursor)
+    {
+        int from = cursor.At, partner = cursor.Partner();
+        if (partner < 0 || partner - cursor.At > 3) return;
+        for (int i = from + 1; i < partner; i++)
+            if (cursor.Context.Tokens[i].Kind is not (TokenKind.Word or TokenKind.Hyphen)) return;
+        cursor.At = partner + 1;
+        if (!cursor.TakeWord("row") && !cursor.TakeWord("rnd")) cursor.At = from;
+        else cursor.At--;
     }
 
     /// <summary>'All even rows', 'All WS rows'.</summary>

@@ -53,7 +53,17 @@ internal static class RowNumbers
     private static int? TakePlainRow(Cursor cursor)
     {
         if (!cursor.TakeWord("row") && !cursor.TakeWord("rnd")) TakeRowLetter(cursor);
-        return cursor.Kind == TokenKind.Number ? Numbers.TakePlain(cursor) : null;
+        return cursor.Kind == TokenKind.Number && !IsNoRow(cursor) ? Numbers.TakePlain(cursor) : null;
+    }
+
+    /// <summary>'rep Row 1, 14 (16, 18) times more': how often, no row.</summary>
+    private static bool IsNoRow(Cursor cursor)
+    {
+        int from = cursor.At;
+        // 'rep R32 - 34 (38, 42)': the count that the row states.
+        bool times = Numbers.Take(cursor) is { } number && (!number.IsPlain || cursor.Now.Word is "times" or "more");
+        cursor.At = from;
+        return times;
     }
 
     private static EquatableArray<int> TakeAll(Cursor cursor, int first, Func<Cursor, int?> take)

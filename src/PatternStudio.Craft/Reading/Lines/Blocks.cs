@@ -53,8 +53,17 @@ internal static class Blocks
     }
 
     private static bool CouldStartRow(ReadingContext context, int i) =>
-        context.Tokens[i - 1].Kind is TokenKind.Dot or TokenKind.Close && char.IsLetterOrDigit(context.Source.Content[context.Tokens[i].Span.Start])
+        (context.Tokens[i - 1].Kind is TokenKind.Dot or TokenKind.Close || HeadsOnLine(context, i)) && char.IsLetterOrDigit(context.Source.Content[context.Tokens[i].Span.Start])
         && !char.IsLower(context.Source.Content[context.Tokens[i].Span.Start]);
+
+    /// <summary>'BODY: Rnd 1: …', 'SHAPE ARMHOLES: Next row: …', 'Size L only: Row 8: …': a heading before the row's own, on its line.</summary>
+    private static bool HeadsOnLine(ReadingContext context, int i)
+    {
+        const int MostTokens = 10;
+        if (context.Tokens[i - 1].Kind != TokenKind.Colon) return false;
+        int start = LineStart(context, i - 1);
+        return i - start <= MostTokens && (Headings.PieceHeadings.Take(new Cursor(context, start, i)) is not null || Statements.SizesOnly.TakeLine(new Cursor(context, start, i)) is not null);
+    }
 
     private static (RowHeading?, int) HeadingAt(ReadingContext context, TextLine line, int at)
     {

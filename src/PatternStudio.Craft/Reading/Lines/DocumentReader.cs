@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Headings;
+using PatternStudio.Craft.Reading.Statements;
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
@@ -14,6 +15,8 @@ internal sealed class DocumentReader(ReadingContext context)
     private string pieceName = "";
     private SizedNumber? make;
     private int pieceStart;
+    private EquatableArray<int> only;
+    private bool onlyOnThisLine;
 
     public List<Piece> Pieces => pieces;
 
@@ -27,11 +30,34 @@ internal sealed class DocumentReader(ReadingContext context)
     private void Read(Block block, Block? following)
     {
         context.LineHasNoHeading = block.Heading is null;
+        KeepSizes(block);
         var cursor = new Cursor(context, block.Body, block.End);
         if (block.Heading is not null && context.Tokens[block.Start].Span.Start < block.Heading.Span.Start) pending.Add(ColourBefore(cursor, block, block.Heading));
         if (block.Heading is not null)
             foreach (PieceItem item in RowReader.Read(cursor, block.Heading)) Add(item);
         else ReadLine(cursor, block, following);
+    }
+
+    /// <summary>'Sizes M and L only' holds until another word on sizes, another piece, or a row with a number for each size.</summary>
+    private void KeepSizes(Block block)
+    {
+        bool over = onlyOnThisLine && context.Tokens[block.Start].StartsLine || !only.IsEmpty && SizeList.CoversAll(new Cursor(context, block.Body, block.End));
+        if (over) (only, onlyOnThisLine) = ([], false);
+        context.OnlySizes = block.Heading is { OnlySizes.IsEmpty: false } heading ? heading.OnlySizes : only;
+    }
+
+    /// <summary>'Sizes Child and Adult only:', 'All sizes:' before the rows that they speak of; on the same line, they speak of that line.</summary>
+    private bool TakeSizes(Cursor cursor, Block block)
+    {
+        int from = cursor.At;
+        if (SizesOnly.TakeLine(cursor) is not { } sizes) return false;
+        only = sizes.Count == context.Sizes ? [] : sizes.ToEquatableArray();
+        onlyOnThisLine = block.End < context.Tokens.Length && !context.Tokens[block.End].StartsLine || !cursor.AtEnd;
+        context.OnlySizes = [];
+        TextSpan span = cursor.SpanFrom(from);
+        Add(new Passage(context.Source.Slice(span), IsRemark: true, span));
+        context.OnlySizes = only;
+        return true;
     }
 
     /// <summary>The yarn named before a row's label: 'Yellow: R1: …'.</summary>
@@ -43,6 +69,7 @@ internal sealed class DocumentReader(ReadingContext context)
 
     private void ReadLine(Cursor cursor, Block block, Block? following)
     {
+        if (TakeSizes(cursor, block) && cursor.AtEnd) return;
         context.Document.CloseSection(block.AfterBlank && PieceHeadings.Take(new Cursor(context, cursor.At, cursor.End)) is not null);
         bool openChain = Statements.Labels.StatesChainMultiple(cursor) && !(following is { Heading: null } next && MakesChain(next));
         if (FrontMatter(cursor, block))
@@ -54,6 +81,7 @@ internal sealed class DocumentReader(ReadingContext context)
         if (PieceHeadings.Take(cursor) is { } heading)
         {
             EndPiece(heading.Span.Start);
+            only = context.OnlySizes = [];
             (pieceName, make, pieceStart) = (heading.Name, heading.Make, heading.Span.Start);
             if (cursor.AtEnd) return;
         }
@@ -77,6 +105,7 @@ internal sealed class DocumentReader(ReadingContext context)
     /// <summary>Yarn and colours of a line of their own ('Change to B.') belong to the row that comes next.</summary>
     private void Add(PieceItem item)
     {
+        if (!context.OnlySizes.IsEmpty && item is not Passage) item = item with { OnlySizes = context.OnlySizes };
         if (item is RowInstruction row && IsBeforeRow(row)) pending.AddRange(row.Steps);
         else if (item is RowInstruction next && pending.Count > 0)
         {

@@ -43,7 +43,7 @@ internal static class LooseLines
         if (!cursor.Is(ChainSome)) return false;
         TokenKind before = cursor.Ahead(-1).Kind, after = cursor.Ahead(2).Kind;
         return before == TokenKind.Dot && (after == TokenKind.End || Cursor.IsSeparator(after))
-            || before == TokenKind.Colon && cursor.Ahead(1).Value >= LongChain && after is TokenKind.End or TokenKind.Dot;
+            || before == TokenKind.Colon && cursor.Ahead(1).Value >= LongChain && (after is TokenKind.End or TokenKind.Dot or TokenKind.Open || after == TokenKind.Comma && cursor.Ahead(3).Word is "join" or "being" or "taking" or "without");
     }
 
     /// <summary>'Hdc foundation: 72 fhdc, join.'</summary>

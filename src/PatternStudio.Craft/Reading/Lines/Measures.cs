@@ -45,7 +45,7 @@ internal static class Measures
         while (TakeNumber(cursor) is { } value)
         {
             values.Add(value);
-            while (cursor.Kind is TokenKind.Comma or TokenKind.Open or TokenKind.Close && cursor.Ahead(1).Kind is TokenKind.Number or TokenKind.Fraction or TokenKind.Word) cursor.At++;
+            while (cursor.Kind is TokenKind.Comma or TokenKind.Colon or TokenKind.Semicolon or TokenKind.Open or TokenKind.Close && cursor.Ahead(1).Kind is TokenKind.Number or TokenKind.Fraction or TokenKind.Word) cursor.At++;
         }
         cursor.Take(TokenKind.Close);
         if (values.Count == 0 || UnitInMillimetres(cursor) is not { } unit) return null;

@@ -46,11 +46,20 @@ internal static class RowEnds
     /// <summary>'…, sl st in first sc.' at the end of a round joins it, said or not.</summary>
     private static void JoinRound(RowHeading heading, List<Step> steps)
     {
-        if (heading.Kind != RowKind.Round) return;
         int last = steps.FindLastIndex(step => step is not (TurnStep or DoNotTurnStep or FastenOffStep or ColourStep or MarkerStep or RemarkStep or ChainStep));
-        if (last > 0 && steps[last] is StitchStep { Where: { Choice: PlaceChoice.First or PlaceChoice.TurningChainTop } where } step && step.Stitch == StitchId.SlipStitch)
+        if (heading.Kind == RowKind.Round && last > 0 && steps[last] is StitchStep { Where: { Choice: PlaceChoice.First or PlaceChoice.TurningChainTop } where } step && step.Stitch == StitchId.SlipStitch)
             steps[last] = new JoinStep(StitchId.SlipStitch, where, false, step.Span);
+        else if (last > 0 && steps[last] is StitchStep { Where: null, Count: null, Completes: null } bare && bare.Stitch == StitchId.SlipStitch && FillsRound(steps.Take(last), heading.Kind == RowKind.Round))
+            steps[last] = new JoinStep(StitchId.SlipStitch, null, false, bare.Span);
     }
+
+    /// <summary>'1 hdc in each st, sl st', '(dc2tog) x 6, dc in last 3 sts, ss': what goes before comes round to its beginning.</summary>
+    private static bool FillsRound(IEnumerable<Step> before, bool round) => before.LastOrDefault(IsWorking) switch
+    {
+        RepeatStep => round,
+        StitchStep { Where: { } where } => where.Choice is PlaceChoice.Last or PlaceChoice.InRing || where is { Choice: PlaceChoice.Each, Extent.Kind: ExtentKind.ToEnd or ExtentKind.Unstated } || where is { Choice: PlaceChoice.Each, Count: null, Extent: null },
+        _ => false,
+    };
 
     /// <summary>'Rnd 4: sc. (18)': a row whose one word is a stitch has it in every place.</summary>
     private static void SweepLoneStitch(RowHeading heading, List<Step> steps)

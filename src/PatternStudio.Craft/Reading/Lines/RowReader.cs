@@ -67,16 +67,38 @@ internal static class RowReader
         return last;
     }
 
+    /// <summary>'— 60 hdc; turn.', '= 24 sc, join.': behind the count only what closes the row.</summary>
+    private static bool ClosesRow(Cursor cursor)
+    {
+        int from = cursor.At;
+        bool closes = cursor.Kind is TokenKind.Comma or TokenKind.Semicolon;
+        cursor.SkipSeparators();
+        closes = closes && cursor.Take(Closing) && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind));
+        cursor.At = from;
+        return closes;
+    }
+
+    /// <summary>'1 sc in each ch across; 47 sc, turn': what comes behind can be no stitches.</summary>
+    private static bool Sweeps(Step? step) => step switch
+    {
+        StitchStep { Where: { Choice: PlaceChoice.Each, Extent.Kind: ExtentKind.ToEnd } or { And: { Choice: PlaceChoice.Each, Extent.Kind: ExtentKind.ToEnd } } } => true,
+        RepeatStep { Extent.Kind: ExtentKind.ToEnd, Ending.IsEmpty: true } => true,
+        _ => false,
+    };
+
+    private static readonly Phrase Closing = new("do? not? turn|join|fasten work|rnd|off?");
+
     /// <summary>'— 20 sts', ': 12 dc.', '. 16 tr.': a count after a mark that is its own clause.</summary>
     private static bool TakeCount(Cursor cursor, StepList steps)
     {
         if (steps.Count == 0) return false;
         int from = cursor.At;
         bool marked = cursor.Kind is TokenKind.Dash or TokenKind.Equal or TokenKind.Colon or TokenKind.Dot or TokenKind.Semicolon || (cursor.At > cursor.Start && cursor.Ahead(-1).Kind is TokenKind.Dot);
+        bool dashed = cursor.Kind is TokenKind.Dash or TokenKind.Equal || cursor.Kind == TokenKind.Semicolon && Sweeps(steps.Last);
         cursor.SkipSeparators();
         int start = cursor.At;
         bool said = cursor.Take(YouHave);
-        if (marked && (said || cursor.Kind == TokenKind.Number) && StatedCounts.Take(cursor) is { } count && !ListsTwice(count) && TakeDetail(cursor, count) is { } whole && (cursor.AtEnd || cursor.Kind is TokenKind.Dot || IsLastBracket(cursor)))
+        if (marked && (said || cursor.Kind == TokenKind.Number) && StatedCounts.Take(cursor) is { } count && !ListsTwice(count) && TakeDetail(cursor, count) is { } whole && (cursor.AtEnd || cursor.Kind is TokenKind.Dot || IsLastBracket(cursor) || dashed && ClosesRow(cursor)))
         {
             steps.Add(new CountedSoFar(whole with { Span = cursor.SpanFrom(start), Text = cursor.Slice(start, cursor.At) }, cursor.SpanFrom(start)));
             return true;

@@ -167,11 +167,19 @@ internal static class RowReferences
         return null;
     }
 
+    /// <summary>'Next row: Rep dec row.': that row once.</summary>
+    private static bool OnceMore(ReadingContext context, ref RepeatRows repeat)
+    {
+        if (context.LineHasNoHeading || !context.HeadingIsNext || repeat is not { Shaping: not null, Until: RowsUntil.AsWished }) return false;
+        repeat = repeat with { Until = RowsUntil.MoreRows, Count = SizedNumber.Of(1) };
+        return true;
+    }
+
     /// <summary>'Rep Rows 2 and 3 for 12 more rows', 'Repeat 2nd row until piece measures 40 cm': an entry of its own.</summary>
     public static RepeatRows? ReadRepeat(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (RowRepeats.Take(cursor) is { } repeat && (cursor.Context.LineHasNoHeading || cursor.Context.HeadingIsNext && repeat.Until != RowsUntil.AsWished || !steps.Steps.All(step => step is RemarkStep or CountedSoFar or ColourStep))) return repeat;
+        if (RowRepeats.Take(cursor) is { } repeat && (OnceMore(cursor.Context, ref repeat) || cursor.Context.LineHasNoHeading || cursor.Context.HeadingIsNext && repeat.Until != RowsUntil.AsWished || !steps.Steps.All(step => step is RemarkStep or CountedSoFar or ColourStep))) return repeat;
         cursor.At = from;
         return null;
     }

@@ -31,9 +31,11 @@ internal static class RowRepeats
         int from = cursor.At;
         EquatableArray<int> rows = [];
         if (TakeMoreAlike(cursor) is { } alike) return alike with { Span = cursor.SpanFrom(from) };
-        bool even = cursor.Take(WorkEven) || TakeInThisManner(cursor);
+        if (TakeRowsEven(cursor) is { } straight) return TakeStated(cursor, straight) with { Span = cursor.SpanFrom(from) };
+        bool workEven = TakeWorkEven(cursor), even = workEven || TakeInThisManner(cursor);
         RowReferences.Named? named = null;
-        if (!even && (!cursor.Take(Rep) || (named = RowReferences.TakeRows(cursor)) is null))
+        string? shaping = null;
+        if (!even && (!cursor.Take(Rep) || (named = RowReferences.TakeRows(cursor)) is null && (shaping = TakeShapingRow(cursor)) is null))
         {
             cursor.At = from;
             return null;
@@ -43,8 +45,46 @@ internal static class RowRepeats
         repeat = TakeEnding(cursor, repeat);
         repeat = TakeStated(cursor, repeat);
         TakeChange(cursor);
-        return repeat with { Span = cursor.SpanFrom(from) };
+        return repeat with { Span = cursor.SpanFrom(from), IsEven = workEven, Shaping = shaping };
     }
+
+    /// <summary>'Rep dec row', 'Repeat the last increase round': which of the two.</summary>
+    private static string? TakeShapingRow(Cursor cursor)
+    {
+        int from = cursor.At;
+        cursor.TakeWord("the");
+        cursor.TakeWord("last");
+        string? kind = cursor.Now.Word switch { "dec" or "decrease" or "decreasing" => "dec", "inc" or "increase" or "increasing" => "inc", _ => null };
+        if (kind is not null)
+        {
+            cursor.At++;
+            if (cursor.Take(RowWord)) return kind;
+        }
+        cursor.At = from;
+        return null;
+    }
+
+    /// <summary>'Work even', 'Cont even in hdc' up to the 'until'.</summary>
+    private static bool TakeWorkEven(Cursor cursor)
+    {
+        if (!cursor.Take(WorkEven)) return false;
+        int from = cursor.At;
+        if (cursor.TakeWord("in"))
+            while (!cursor.AtEnd && cursor.At - from < MostWords / 2 && cursor.Kind is TokenKind.Word or TokenKind.Hyphen && !cursor.Is(UntilWord) && !cursor.Is(ForRows)) cursor.At++;
+        if (!cursor.Is(UntilWord) && !cursor.Is(ForRows)) cursor.At = from;
+        return true;
+    }
+
+    /// <summary>'Work 8 rows straight', 'Work 4 (6, 8) rnds even', 'Work 2 rows without shaping'.</summary>
+    private static RepeatRows? TakeRowsEven(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(Work) && Numbers.Take(cursor) is { } count && cursor.Take(RowsEven) && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind))) return new RepeatRows([], RowsUntil.MoreRows, default) { Count = count, IsEven = true };
+        cursor.At = from;
+        return null;
+    }
+
+    private static readonly Phrase RowsEven = new("more? row|rnd even|straight|evenly|plain|without shaping?");
 
     /// <summary>'Work 10 more rows in the same way': the row before, so many times.</summary>
     private static RepeatRows? TakeMoreAlike(Cursor cursor)

@@ -75,11 +75,13 @@ internal static class PlaceNouns
 
     private static PlaceKind? TakeStitch(Cursor cursor)
     {
+        int from = cursor.At;
         if (TakeStitchGroup(cursor) is { } stitchGroup) return stitchGroup;
         if (cursor.TakeStitch() is not { } stitch) return TakeKnownGroup(cursor);
         if (cursor.Take(ClusterWord)) return PlaceKind.AnyStitch;
         cursor.Take(StitchWord);
         cursor.Take(GroupWord);
+        if (from > 0 && cursor.Context.Tokens[from - 1].IsWord("each") && TakeOrOther(cursor) is { } both) return both;
         return cursor.Context.IsGroup(stitch) ? new PlaceKind(PlaceNoun.Group, stitch) : PlaceKind.Of(stitch);
     }
 
@@ -129,6 +131,18 @@ internal static class PlaceNouns
         cursor.At = from;
         return kind;
     }
+
+    /// <summary>'each hdc and ch around', 'each dc and ch-1 sp': whatever comes next.</summary>
+    private static PlaceKind? TakeOrOther(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(OrNumberedSpace)) return new PlaceKind(PlaceNoun.StitchOrSpace);
+        if (cursor.Take(AndChain) && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind) || Extents.IsSweep(cursor) || cursor.Now.Word is "around" or "across")) return new PlaceKind(PlaceNoun.StitchOrChain);
+        cursor.At = from;
+        return null;
+    }
+
+    private static readonly Phrase AndChain = new("and|or each? ch");
 
     private static bool IsNumber(Cursor cursor) => cursor.Kind is TokenKind.Hyphen or TokenKind.Number;
 

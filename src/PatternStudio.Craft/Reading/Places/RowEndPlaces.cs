@@ -7,6 +7,7 @@ namespace PatternStudio.Craft.Reading.Places;
 internal static class RowEndPlaces
 {
     private static readonly Phrase EndOfEach = new("evenly? spaced? in|along|across|over|at|on|down|up the? end of each? of? the? next|first|last?");
+    private static readonly Phrase RowEndsAlong = new("evenly? spaced? in|along|across|around|down|up|over|into the? row end");
     private static readonly Phrase RowWord = new("row|rnd");
     private static readonly Phrase Side = new("evenly? spaced? along|down|up|across|around|on the? other|each|opposite|left|right|long|short|next|first|second|same|of|this|front|back|neck|lower|upper|top|curved|straight|raw? front|back|neck? side|edge|edges");
     private static readonly Phrase EvenlyAround = new("evenly spaced? around|across|down|up the? entire|whole|outside|outer|front|neck? armhole|neckline|opening|neck|brim|cuff|hem|piece|blanket|square|perimeter");
@@ -43,6 +44,8 @@ internal static class RowEndPlaces
             SizedNumber? count = Numbers.Take(cursor);
             if (cursor.Take(RowWord)) return new Placement(PlaceChoice.RowEnds, new PlaceKind(PlaceNoun.RowEnd), default) { Count = count };
         }
+        cursor.At = from;
+        if (cursor.Take(RowEndsAlong)) return new Placement(PlaceChoice.RowEnds, new PlaceKind(PlaceNoun.RowEnd), default);
         cursor.At = from;
         return null;
     }

@@ -8,7 +8,7 @@ internal static class SpecialPlaces
 {
     private static readonly Phrase OverThis = new("over this");
     private static readonly Phrase Over = new("over|across the? next");
-    private static readonly Phrase OverFirst = new("over the? first|last");
+    private static readonly Phrase OverFirst = new("over|across the? first|last");
     private static readonly Phrase TheOneInRow = new("# in|of the? ## row|rnd");
     private static readonly Phrase OverPlace = new("over|under the? next|each|same?");
     private static readonly Phrase Between = new("in? the? sp? between the? next|first|last|any?");

@@ -10,7 +10,7 @@ internal static partial class SizeNameList
     {
         Match match = Names().Match(words);
         if (!match.Success) return null;
-        return [match.Groups[1].Value.Trim(), .. match.Groups[2].Captures.SelectMany(list => list.Value.Split([',', '/'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))];
+        return [match.Groups[1].Value.Trim(), .. match.Groups[2].Captures.SelectMany(list => list.Value.Split([',', '/', ':', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))];
     }
 
     [GeneratedRegex(@"^\s*([\p{L}0-9][\p{L}0-9 \-–/]{0,40}?)\s*(?:[\(\[\{]([^\)\]\}]{1,200})[\)\]\}]\s*)+", RegexOptions.CultureInvariant)]

@@ -101,6 +101,13 @@ internal static class ChainSteps
         cursor.At = after;
         if (CountsAsWords.Take(cursor) is { } said && cursor.At > after) return said.Of(chain) with { Span = cursor.SpanFrom(from) };
         cursor.At = after;
+        // 'Chain 3. This counts as your first double crochet.': a sentence of its own, as beginners are told it.
+        if (cursor.Kind == TokenKind.Dot && cursor.Ahead(1).Word is "this" or "it" && cursor.Ahead(2).Word is "count" or "will" or "does")
+        {
+            cursor.At++;
+            if (CountsAsWords.Take(cursor) is { } sentence && (cursor.AtEnd || cursor.Kind == TokenKind.Dot)) return sentence.Of(chain) with { Span = cursor.SpanFrom(from) };
+        }
+        cursor.At = after;
         return chain;
     }
 }

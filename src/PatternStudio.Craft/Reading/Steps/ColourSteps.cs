@@ -74,6 +74,8 @@ internal static class ColourSteps
         if (!yarn && colour is null && !attach) return false;
         StitchId? stitch = cursor.Take(WithStitch) ? cursor.TakeStitch() : null;
         Placement? where = Placements.Take(cursor) ?? TakeSomewhere(cursor);
+        // 'at bottom right corner': the words go on about the place.
+        if (where?.Further is not null && cursor.Now.Word is "right" or "left" or "corner" or "edge") Clauses.TakeToComma(cursor);
         if (stitch == StitchId.SlipStitch) stitch = null;
         steps.Add(new AttachStep(colour, where, stitch, cursor.SpanFrom(from)));
         return true;

@@ -27,7 +27,25 @@ internal static class ToolSteps
                 break;
             }
         steps.Add(new RemarkStep(cursor.Slice(from, cursor.At), cursor.SpanFrom(from)));
+        TakeYarn(cursor, steps);
         return true;
+    }
+
+    /// <summary>'with larger hook and A, ch 25': the yarn named behind the tool.</summary>
+    private static void TakeYarn(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (cursor.TakeWord("and"))
+        {
+            int yarn = cursor.At;
+            cursor.TakeWord("with");
+            if (ColourNames.Take(cursor, anyWord: false) is { Length: > 0 } colour && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind) || cursor.Now.Word is "make" or "ch"))
+            {
+                steps.Add(new ColourStep(colour, cursor.SpanFrom(yarn)));
+                return;
+            }
+        }
+        cursor.At = from;
     }
 
     private static bool TakeTool(Cursor cursor)

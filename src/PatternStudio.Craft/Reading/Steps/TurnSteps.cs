@@ -14,9 +14,10 @@ internal static class TurnSteps
     private static readonly Phrase FastenOff = new("fasten|finish|cast|bind|tie off");
     private static readonly Phrase Cut = new("cut|break and? fasten? off? the? yarn?");
     private static readonly Phrase CutOff = new("and|, fasten off");
-    private static readonly Phrase Marker = new("place|pm|mm|move|slip|with|use a? stitch? marker");
-    private static readonly Phrase MarkerAlone = new("pm|mm|sm");
-    private static readonly Phrase MarkerTail = new("up|in|at|here|for|to|first|this|last|each|next|the|st|beg|of|rnd|row|sc|center|corner|as|you|go|needed");
+    private static readonly Phrase Marker = new("and? place|placing|pm|mm|move|moving|slip|slipping|with|use a|the|your|both? stitch? marker|markers");
+    private static readonly Phrase MarkerAlone = new("pm|mm|sm|slm|rm");
+    private static readonly Phrase SlipMarker = new("sl m|marker|markers");
+    private static readonly Phrase MarkerTail = new("up|in|at|here|for|to|first|this|last|each|next|the|st|beg|of|rnd|row|sc|hdc|dc|center|corner|as|you|go|work|needed|just|make|second|third|##");
     private static readonly Phrase Magic = new("work|make|start|beg|with? with|from|create? a|an? magic|adjustable|sliding|slip ring|loop|knot");
     private static readonly Phrase WorkInMagic = new("work in a|an|the? magic|adjustable|sliding|slip ring|loop");
 
@@ -28,7 +29,7 @@ internal static class TurnSteps
         else if (cursor.Take(Turn)) steps.Add(new TurnStep(cursor.SpanFrom(from)));
         else if (cursor.Take(FastenOff) || cursor.TakeWord("fo") || (cursor.Is(Cut) && cursor.Take(Cut))) ReadFastenOff(cursor, steps, from);
         else if (cursor.Take(Magic) || cursor.Take(WorkInMagic) || cursor.TakeWord("mr") || cursor.Context.McIsRing && cursor.TakeWord("mc")) ReadRing(cursor, steps, from);
-        else if (cursor.Take(Marker) || cursor.Take(MarkerAlone)) ReadMarker(cursor, steps, from);
+        else if (cursor.Take(Marker) || cursor.Take(MarkerAlone) || cursor.Take(SlipMarker)) ReadMarker(cursor, steps, from);
         else return false;
         return true;
     }

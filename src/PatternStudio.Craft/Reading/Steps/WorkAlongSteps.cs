@@ -66,13 +66,23 @@ internal static class WorkAlongSteps
         return stitch;
     }
 
+    /// <summary>'… unworked for back neck'.</summary>
+    private static void TakePurpose(Cursor cursor)
+    {
+        if (!cursor.TakeWord("for") && !cursor.TakeWord("at")) return;
+        while (cursor.Kind == TokenKind.Word) cursor.At++;
+    }
+
     private static bool ReadLeave(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
         if (!cursor.Take(Leave)) return false;
         SizedNumber? count = Numbers.Take(cursor);
         PlaceKind kind = PlaceNouns.Take(cursor) ?? PlaceKind.AnyStitch;
-        if (!cursor.Take(Unworked)) return false;
+        bool rest = cursor.Context.Tokens[from + 1].Word is "remaining" or "rest" || cursor.Context.Tokens[from + 2].Word is "remaining" or "rest";
+        // 'leave rem sts': nothing else can be done with them.
+        if (!cursor.Take(Unworked) && !(rest && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind)))) return false;
+        TakePurpose(cursor);
         steps.Add(new LeaveUnworkedStep(count, kind, cursor.SpanFrom(from)));
         return true;
     }

@@ -47,6 +47,14 @@ internal static class Numbers
         var values = new List<int?> { first };
         while (SizeList.IsAt(cursor, 0)) SizeList.Take(cursor, values);
         TextSpan span = cursor.SpanFrom(from);
+        EquatableArray<int> only = cursor.Context.OnlySizes;
+        if (values.Count > 1 && values.Count == only.Count && values.Count != cursor.Context.Sizes)
+        {
+            // 'Sizes M and L only: … (20, 24 sc)': a number for each size that works it.
+            int?[] spread = new int?[cursor.Context.Sizes];
+            for (int i = 0; i < values.Count; i++) spread[only[i]] = values[i];
+            return new SizedNumber(spread.ToEquatableArray(), span);
+        }
         if (values.Count > 1 && values.Count != cursor.Context.Sizes)
             cursor.Context.Report(ReadingTroubleKind.SizeListLength, $"{values.Count}", span);
         return new SizedNumber(values.ToEquatableArray(), span);

@@ -1,6 +1,6 @@
 namespace PatternStudio.Craft.Reading.Tokens;
 
-/// <summary>The brackets of a size list: '(31, 41)' in '21 (31, 41)'.</summary>
+/// <summary>The brackets of a size list: '(31, 41)' in '21 (31, 41)', '[31: 41]' as magazines in Britain set them.</summary>
 internal static class SizeList
 {
     private const int MostSizes = 50;
@@ -19,10 +19,12 @@ internal static class SizeList
         for (int i = open + 1; i < close; i++)
         {
             TokenKind kind = cursor.Context.Tokens[i].Kind;
+            // '[6–7]' is from 6 to 7: a dash alone is a size that does not work it.
+            if (kind is TokenKind.Dash or TokenKind.Hyphen && cursor.Context.Tokens[i - 1].Kind == TokenKind.Number && cursor.Context.Tokens[i + 1].Kind == TokenKind.Number) return false;
             if (kind is TokenKind.Number or TokenKind.Dash or TokenKind.Hyphen) numbers++;
-            else if (kind is not (TokenKind.Comma or TokenKind.Slash)) return false;
+            else if (kind is not (TokenKind.Comma or TokenKind.Slash or TokenKind.Colon or TokenKind.Semicolon)) return false;
         }
-        return numbers > 1 || (numbers == 1 && (cursor.Context.Sizes == 2 || IsInChain(cursor, open, close)));
+        return numbers > 1 || (numbers == 1 && (cursor.Context.Sizes == 2 || cursor.Context.OnlySizes.Count == 2 || IsInChain(cursor, open, close)));
     }
 
     /// <summary>'21 (31) (41)': the brackets beside hold a number as well.</summary>
@@ -63,6 +65,21 @@ internal static class SizeList
         return longest;
     }
 
+    /// <summary>True where a number with as many more in brackets as the text has sizes stands in the stretch, none of them a dash.</summary>
+    public static bool CoversAll(Cursor stretch)
+    {
+        for (int i = stretch.Start; i < stretch.End; i++)
+        {
+            if (stretch.Context.Tokens[i].Kind != TokenKind.Number) continue;
+            stretch.At = i + 1;
+            if (!IsAt(stretch, 0)) continue;
+            var values = new List<int?> { 0 };
+            while (IsAt(stretch, 0) && values.Count < MostSizes) Take(stretch, values);
+            if (values.Count == stretch.Context.Sizes && !values.Contains(null)) return true;
+        }
+        return false;
+    }
+
     private static bool TwoSizes(ReadingContext context)
     {
         Token[] tokens = context.Tokens;
@@ -80,6 +97,7 @@ internal static class SizeList
     /// <summary>'Sizes: Small (Large)'.</summary>
     private static bool Says(ReadingContext context)
     {
+        if (Statements.SizeNamesFinder.NamesTwo(context.Source.Content)) return true;
         Token[] tokens = context.Tokens;
         for (int i = 0; i + 5 < tokens.Length; i++)
             if (tokens[i].Word is "size" or "sizes" && tokens[i + 1].Kind == TokenKind.Colon && tokens[i + 2].Kind == TokenKind.Word && tokens[i + 3].Kind == TokenKind.Open && tokens[i + 4].Kind == TokenKind.Word && tokens[i + 5].Kind == TokenKind.Close) return true;

@@ -3,7 +3,11 @@ using PatternStudio.Craft.Text;
 namespace PatternStudio.Craft.Reading.Tree;
 
 /// <summary>One entry of a piece: a row, a reference to rows, or words between rows.</summary>
-public abstract record PieceItem(TextSpan Span);
+public abstract record PieceItem(TextSpan Span)
+{
+    /// <summary>'Sizes M and L only': the 0-based sizes that work it, in order; empty for all.</summary>
+    public EquatableArray<int> OnlySizes { get; init; }
+}
 
 /// <summary>A row, a round or a foundation, or several alike.</summary>
 /// <param name="Heading">Its label.</param>
@@ -52,6 +56,12 @@ public sealed record RepeatRows(EquatableArray<int> Rows, RowsUntil Until, TextS
 
     /// <summary>'ending with a RS row'.</summary>
     public FabricSide? EndingSide { get; init; }
+
+    /// <summary>'Rep dec row': 'dec' or 'inc', the row meant being the last whose heading names it so; null where rows are named otherwise.</summary>
+    public string? Shaping { get; init; }
+
+    /// <summary>True for 'work even': rows without shaping, whatever the row before does.</summary>
+    public bool IsEven { get; init; }
 
     /// <summary>The count stated after it.</summary>
     public StatedCount? Stated { get; init; }

@@ -14,7 +14,7 @@ public enum RowNumbering
     /// <summary>'Row 3', 'Rows 4 and 6', '5th, 6th and 7th rows': the listed numbers.</summary>
     Listed,
 
-    /// <summary>'Rows 3–10', with sizes 'Rows 3–10 (12, 14)': from First to Last.</summary>
+    /// <summary>'Rows 3–10', with sizes 'Rows 3–10 (12, 14)': from First to Last. 'Row 31 (33, 35)' is one row: First and Last are alike.</summary>
     Range,
 
     /// <summary>'Next row', 'Next 4 rounds', 'Set-up row': so many rows after the last.</summary>
@@ -42,6 +42,9 @@ public sealed record RowHeading(RowKind Kind, RowNumbering Numbering, string Tex
 
     /// <summary>For <see cref="RowNumbering.Range"/>: the last; for <see cref="RowNumbering.Next"/>: how many rows.</summary>
     public SizedNumber? Last { get; init; }
+
+    /// <summary>'Row 8 (size L only)': the 0-based sizes that work it, in order; empty where the heading does not say.</summary>
+    public EquatableArray<int> OnlySizes { get; init; }
 
     /// <summary>The side stated: '(RS)', '(WS)'.</summary>
     public FabricSide? Side { get; init; }

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Tree;
+using PatternStudio.Craft.Text;
 
 namespace PatternStudio.Craft.Writing.Instructions;
 
@@ -18,7 +19,7 @@ internal sealed class RowWords(StitchWords stitches)
 
     private string Of(RowInstruction row)
     {
-        string heading = Heading(row.Heading);
+        string heading = Heading(row.Heading) + OnlySizes(row.Heading.OnlySizes);
         string body = steps.List(row.Steps);
         bool verbatim = !row.Steps.IsEmpty && row.Steps[0] is RemarkStep or UnreadStep or UncountedStep;
         string sentence = (heading.Length > 0 ? heading + ": " : "") + (verbatim ? body : Capital(body));
@@ -34,12 +35,20 @@ internal sealed class RowWords(StitchWords stitches)
         {
             RowNumbering.Listed when heading.Numbers.Count == 1 => $"{row} {heading.Numbers[0]}{side}",
             RowNumbering.Listed => $"{row}s {NumberWords.List(heading.Numbers)}{side}",
+            RowNumbering.Range when heading.First!.Values == heading.Last!.Values => $"{row} {NumberWords.Of(heading.First!)}{side}",
             RowNumbering.Range => $"{row}s {NumberWords.Of(heading.First!)}–{NumberWords.Of(heading.Last!)}{side}",
             RowNumbering.Next when NumberWords.IsOne(heading.Last) => $"Next {row.ToLowerInvariant()}{side}",
             RowNumbering.Next => $"Next {NumberWords.Of(heading.Last!)} {row.ToLowerInvariant()}s{side}",
             _ => heading.Text,
         };
     }
+
+    /// <summary>' (1st and 3rd sizes only)'.</summary>
+    private static string OnlySizes(EquatableArray<int> sizes) =>
+        sizes.IsEmpty ? "" : $" ({string.Join(" and ", sizes.Select(size => Ordinal(size + 1)))} sizes only)";
+
+    private static string Ordinal(int number) =>
+        number + (number % 100 is >= 11 and <= 13 ? "th" : (number % 10) switch { 1 => "st", 2 => "nd", 3 => "rd", _ => "th" });
 
     private static string Capital(string words) =>
         words.Length > 0 && char.IsLower(words[0]) ? char.ToUpperInvariant(words[0]) + words[1..] : words;
@@ -53,7 +62,8 @@ internal sealed class RowWords(StitchWords stitches)
             1 => $"Row {repeat.Rows[0]}",
             _ => $"Rows {NumberWords.List(repeat.Rows)}",
         };
-        return $"Rep {rows} {HowLong(repeat)}{Ending(repeat)}.{(repeat.Stated is { } stated ? " " + counts.Of(stated) : "")}";
+        string words = repeat.IsEven ? "Work even" : repeat.Shaping is { } shaping ? $"Rep {shaping} row" : $"Rep {rows}";
+        return $"{words} {HowLong(repeat)}{Ending(repeat)}.{(repeat.Stated is { } stated ? " " + counts.Of(stated) : "")}";
     }
 
     private static string Ending(RepeatRows repeat) => repeat switch
