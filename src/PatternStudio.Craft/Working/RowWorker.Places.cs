@@ -28,7 +28,7 @@ internal sealed partial class RowWorker
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
         if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return CloseOn(made, work);
         // '18 sc evenly down side, 3 sc in corner': the corner of the fabric's own edge.
-        if (where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.Corner, Count: null } && alongEdge) return work(new Target(new Foot(1, 0, -1, FootKind.RowEnd), -1));
+        if (where is { Choice: PlaceChoice.Next or PlaceChoice.Last, Kind.Noun: PlaceNoun.Corner, Count: null } && alongEdge) return work(new Target(new Foot(1, 0, -1, FootKind.RowEnd), -1));
         if (where.InRow is { } other) return AtEachOfRow(other, where, reserve, work);
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
@@ -44,6 +44,8 @@ internal sealed partial class RowWorker
     {
         PlaceChoice.Next or PlaceChoice.Skipped when where.RowsBelow > 0 => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNextBelow(where, work)),
         PlaceChoice.Next or PlaceChoice.Over => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where, work)),
+        // 'FPtr around each of the 2 skipped sts'
+        PlaceChoice.Skipped when context.Number(where.Count) is > 1 and var passed => Times(passed, () => AtOne(where, work)),
         PlaceChoice.FromHook when context.Number(where.Count) is > 1 and var several => AtOne(where, work) ?? Times(several - 1, () => AtNext(where with { Kind = PlaceKind.AnyStitch }, work)),
         // '*1 hdc in first st, 2 hdc in next*': in what is repeated, the first is the next one of each turn.
         PlaceChoice.First when !AtTop && ambient is null => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where with { Choice = PlaceChoice.Next }, work)),
@@ -85,9 +87,16 @@ internal sealed partial class RowWorker
             (Target? inside, Mishap? none) = Nth(where);
             return none ?? work(inside!.Value);
         }
+        if (StandsUnderTurningChain(where)) return work(TargetAt(0, -1, false, where));
         (Target target, Mishap? mishap) = TakeNext(where.Kind, where.Span, where);
         return mishap ?? work(target);
     }
+
+    /// <summary>'Ch 4 (counts as tr), 2 dc in tr, dc in next dc': the only treble here is the one that the chain stands on.</summary>
+    private bool StandsUnderTurningChain(Placement where) =>
+        !GoesAround && at is { Position: 1, Chain: 0 } && where is { Choice: PlaceChoice.Next, Count: null, Kind.Noun: PlaceNoun.Stitch } && course is { Length: > 1, Row.Kind: RowKind.Row }
+        && builder.Last is { Kind: CellKind.TurningChain, Counts: true } && !context.Says(where.Span, "next")
+        && places!.Offers(course.At(0), 0, where.Kind) > 0 && places.Offers(course.At(1), 1, where.Kind) == 0;
 
     private Mishap? AtOne(Placement where, Func<Target, Mishap?> work)
     {

@@ -53,8 +53,11 @@ internal static class RowNumbers
     private static int? TakePlainRow(Cursor cursor)
     {
         if (!cursor.TakeWord("row") && !cursor.TakeWord("rnd")) TakeRowLetter(cursor);
-        return cursor.Kind == TokenKind.Number ? Numbers.TakePlain(cursor) : null;
+        return cursor.Kind == TokenKind.Number && Numbers.TakePlain(cursor) is { } row && !cursor.Is(Times) ? row : null;
     }
+
+    /// <summary>'Rep Row 2, 4 more times': the number is no row's.</summary>
+    private static readonly Phrase Times = new("more|additional? times");
 
     private static EquatableArray<int> TakeAll(Cursor cursor, int first, Func<Cursor, int?> take)
     {

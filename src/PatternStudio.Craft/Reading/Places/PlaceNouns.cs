@@ -76,10 +76,13 @@ internal static class PlaceNouns
     private static PlaceKind? TakeStitch(Cursor cursor)
     {
         if (TakeStitchGroup(cursor) is { } stitchGroup) return stitchGroup;
+        bool each = cursor.Ahead(-1).IsWord("each");
         if (cursor.TakeStitch() is not { } stitch) return TakeKnownGroup(cursor);
         if (cursor.Take(ClusterWord)) return PlaceKind.AnyStitch;
         cursor.Take(StitchWord);
         cursor.Take(GroupWord);
+        // 'each dc and ch-1 sp' is one kind of place, as 'each dc and each ch-1 sp' is.
+        if (each && (cursor.Take(OrSpace) || cursor.Take(OrNumberedSpace))) return new PlaceKind(PlaceNoun.StitchOrSpace);
         return cursor.Context.IsGroup(stitch) ? new PlaceKind(PlaceNoun.Group, stitch) : PlaceKind.Of(stitch);
     }
 

@@ -11,11 +11,13 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// </summary>
 internal static class BracketSteps
 {
+    private static readonly Phrase Work = new("work|make");
     private static readonly Phrase Rep = new("rep");
     private static readonly Phrase AllIn = new("all|both|in same? all?");
 
     public static bool Read(Cursor cursor, StepList steps)
     {
+        if (cursor.Is(Work) && cursor.Ahead(1).Kind == TokenKind.Open) cursor.At++;
         if (cursor.Kind == TokenKind.Close) return ReadStray(cursor, steps);
         if (cursor.Kind != TokenKind.Open) return false;
         int partner = cursor.Partner();
