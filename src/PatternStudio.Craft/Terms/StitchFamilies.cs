@@ -20,7 +20,7 @@ internal static class StitchFamilies
             yield return Formed(stitch, "e", ["e", "extended "], ["ex", "extended "], 0.5);
             yield return Formed(stitch, "f", ["f", "foundation "], ["f", "foundation "], 0);
             yield return Formed(stitch, "l", ["linked "], ["linked "], 0);
-            yield return Formed(stitch, "st-", ["standing "], ["standing "], 0);
+            yield return Formed(stitch, "st-", ["standing ", "chainless starting ", "chainless beginning ", "stacked "], ["standing ", "chainless starting ", "chainless beginning ", "stacked "], 0);
             for (int n = 2; n <= MostTogether; n++)
             {
                 yield return Together(stitch, n);
@@ -75,7 +75,7 @@ internal static class StitchFamilies
     };
 
     private static IEnumerable<string> Prefixed(string[] prefixes, EquatableArray<string> names) =>
-        [prefixes[0] + names[0], prefixes[^1] + names[1], prefixes[^1] + names[0]];
+        [prefixes[0] + names[0], .. prefixes.Skip(prefixes.Length > 1 ? 1 : 0).SelectMany(prefix => new[] { prefix + names[1], prefix + names[0] })];
 
     private static StitchTerm Together(StitchTerm stitch, int n) => stitch with
     {

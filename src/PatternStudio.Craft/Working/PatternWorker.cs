@@ -17,8 +17,11 @@ public static class PatternWorker
         return Best(pattern, size, unroll, chains);
     }
 
+    /// <summary>Rows that come out; of lengths over which as many do, the one whose counts are those that the text states is its own.</summary>
     private static int RowsRight(PatternWork work) =>
-        work.Fabric.Pieces.Sum(piece => piece.Rows.Count(row => row is { Status: RowStatus.Checked, SampleChains: not null }));
+        RowWeight * work.Fabric.Pieces.Sum(piece => piece.Rows.Count(row => row is { Status: RowStatus.Checked, SampleChains: not null })) - work.Mishaps.Count(mishap => mishap.Kind == MishapKind.CountDiffers);
+
+    private const int RowWeight = 1000;
 
     private static PatternWork Best(Pattern pattern, int size, bool unroll, int? sample)
     {

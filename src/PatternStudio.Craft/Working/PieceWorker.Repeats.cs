@@ -28,7 +28,7 @@ internal sealed partial class PieceWorker
                 resolved.Add(step);
                 continue;
             }
-            if (same.WithChanges || depth > 16 || Referred(same, number) is not var (row, named))
+            if (same.WithChanges && !OnlySaysGrowth(same.Span, same.Rows) || depth > 16 || Referred(same, number) is not var (row, named))
             {
                 if (!same.WithChanges && !IsBeforeTheText(same.Rows) && !context.Says(same.Span, " of ")) Report(new Mishap(MishapKind.NoSuchRow, same.Span) { Named = same.Rows.IsEmpty ? "" : same.Rows[0].ToString(), Row = $"Row {number}" });
                 return null;
@@ -38,6 +38,16 @@ internal sealed partial class PieceWorker
             restated = inner;
         }
         return resolved.ToEquatableArray();
+    }
+
+    /// <summary>'Rep Row 3, increasing 8 dc each row': true where the rows named grow by so many as they stand.</summary>
+    private bool OnlySaysGrowth(TextSpan words, IEnumerable<int> numbers) =>
+        ToldGrowth.Of(context.Pattern.Source.Slice(words)) is { } told && numbers.Any() && numbers.All(number => GrowthOf(number) == told);
+
+    private long? GrowthOf(int number)
+    {
+        WorkedRow? row = rows.LastOrDefault(worked => worked.Number == number && worked.Status == RowStatus.Checked);
+        return row is { Into: >= 0 and var below } ? new Tally(row.Runs, context.Conventions).Total - new Tally(rows[below].Runs, context.Conventions).Total : null;
     }
 
     /// <summary>'The same as the 5th, close double crochet, increasing in the centre of each scallop': words that only say again what that row does.</summary>
@@ -171,7 +181,7 @@ internal sealed partial class PieceWorker
 
     private void Repeat(RepeatRows repeat)
     {
-        if (repeat.Shaping is null && ShapingWords.Any(word => context.Says(repeat.Span, word)))
+        if (repeat.Shaping is null && ShapingWords.Any(word => context.Says(repeat.Span, word)) && !OnlySaysGrowth(repeat.Span, repeat.Rows))
         {
             // 'Rep the last row increasing 1 st at each end until …': what is repeated is not the row as told.
             if (ground is not null) ground = ground with { Doubtful = true };

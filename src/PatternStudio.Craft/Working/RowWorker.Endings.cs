@@ -19,6 +19,7 @@ internal sealed partial class RowWorker
     private Mishap? WorkWithEnding(RepeatStep step, Need reserve)
     {
         (State before, int mark, int loopsBefore) = (at, builder.Mark, ownLoops);
+        if (ClosesLastTurn(step) && WorkToOwnEnd(step, reserve)) return null;
         Need ending = NeedOf(WithoutClosing(step.Ending), 0);
         (Mishap? behind, bool twice) = ThenClose(Repeated(step, step.Steps, ending + reserve) ?? WorkAll(InSamePlace(step)), step.Ending);
         bool closed = behind is null && closedRound;
@@ -52,6 +53,26 @@ internal sealed partial class RowWorker
         }
         (at, stopped, closedRound) = (after, closed ? null : stop, closed);
         return behind ?? (twice ? new Mishap(MishapKind.CannotWork, step.Span) : null);
+    }
+
+    /// <summary>
+    /// '*ch 1, sc in next ch-1 sp; rep from * across, ending with sc in turning ch sp': the last turn has its chain as the others do, and only its stitch stands
+    /// elsewhere. Behind a whole turn, two stitches would stand side by side.
+    /// </summary>
+    private static bool ClosesLastTurn(RepeatStep step) =>
+        step is { Extent.Kind: not ExtentKind.Times, Ending: [StitchStep { Where: not null, ChainsBetween: null } closing], Steps: [ChainStep, .., StitchStep last] }
+        && last.Stitch == closing.Stitch && last.PerPlace?.Values == closing.PerPlace?.Values && IntoSpace(last) && step.Steps.Count(inner => inner is not RemarkStep) == 2;
+
+    /// <summary>Works whole turns, then the last one with the ending for its stitch; nothing is worked where that does not come out.</summary>
+    private bool WorkToOwnEnd(RepeatStep step, Need reserve)
+    {
+        (State before, int mark, int loopsBefore) = (at, builder.Mark, ownLoops);
+        EquatableArray<Step> start = step.Steps.Take(step.Steps.Count - 1).ToEquatableArray();
+        (Mishap? mishap, bool twice) = ThenClose(Repeated(step, step.Steps, NeedOf(step.Ending, 0) + reserve, quietly: true) ?? WorkAll(start), step.Ending);
+        if (mishap is null && !twice && stopped is null && Left() is var left && left.Stitches <= reserve.Stitches && left.Spaces <= reserve.Spaces) return true;
+        builder.RollBack(mark);
+        (at, closedRound, ownLoops, stopped) = (before, false, loopsBefore, null);
+        return false;
     }
 
     /// <summary>Works the ending behind what was repeated. Twice: where the last repeat has worked already into the very place that the ending closes on, it has gone too far.</summary>

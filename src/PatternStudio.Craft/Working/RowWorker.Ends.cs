@@ -144,7 +144,7 @@ internal sealed partial class RowWorker
             Emit(new Cell(CellKind.Chains, StitchId.Chain, chains, [], false, step.Span));
             return null;
         }
-        if (told) context.Tell(chains, step.Role == ChainRole.Counts);
+        if (told) context.Tell(chains, step.Role == ChainRole.Counts, step.CountsAs, step.ThenChains);
         bool counts = told ? step.Role == ChainRole.Counts
             : chains == 1 || low && context.Told(chains) is null ? context.Told(chains) ?? false
             : context.TurningChainCounts(chains, usual: chains >= 3);
@@ -175,8 +175,9 @@ internal sealed partial class RowWorker
             TakeFirstPlace();
             return null;
         }
-        StitchId stitch = step.CountsAs ?? StandsFor(chains, traits);
-        int over = step.ThenChains > 0 ? step.ThenChains : Math.Max(0, chains - (int)Math.Round(context.Traits(stitch).Height));
+        (StitchId Stitch, int Then)? before = told ? null : context.ToldStitch(chains);
+        StitchId stitch = step.CountsAs ?? before?.Stitch ?? StandsFor(chains, traits);
+        int then = before?.Then ?? step.ThenChains, over = then > 0 ? then : Math.Max(0, chains - (int)Math.Round(context.Traits(stitch).Height));
         Emit(new Cell(CellKind.TurningChain, stitch, chains - over, feet, true, step.Span));
         if (over > 0) Emit(new Cell(CellKind.Chains, StitchId.Chain, over, [], false, step.Span));
         TakeFirstPlace();

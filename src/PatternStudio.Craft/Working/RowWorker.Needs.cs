@@ -40,6 +40,7 @@ internal sealed partial class RowWorker
     {
         Need here = where.Choice switch
         {
+            PlaceChoice.Next when where.Count is null && IsTurningSpace(where.Kind) => default,
             PlaceChoice.Next or PlaceChoice.Over => NeedOf(where.Kind, where.Count is null ? 1 : context.Number(where.Count) ?? 0),
             PlaceChoice.Each when where.Count is not null => NeedOf(where.Kind, context.Number(where.Count) ?? 0),
             PlaceChoice.Last => NeedOf(where.Kind, context.Number(where.Count) ?? 1),
@@ -52,6 +53,11 @@ internal sealed partial class RowWorker
         };
         return where.And is null ? here : here + NeedOf(where.And);
     }
+
+    /// <summary>'sc in ch-2 sp', where the only chain of that length is the turning chain: none of the spaces need be left for it.</summary>
+    private bool IsTurningSpace(PlaceKind kind) =>
+        kind is { Noun: PlaceNoun.ChainSpace, Chains: > 1 and { } length } && course is { Length: > 1 }
+        && course.At(course.IndexOf(0)) is { Kind: CellKind.TurningChain } turning && turning.Chains == length && course.Find(0, (cell, _) => cell.Kind == CellKind.Chains && cell.Chains == length) < 0;
 
     /// <summary>'in turning ch-2 sp': the chain that the row below began with is a space, or has one beside it.</summary>
     private bool BeginsWithSpace =>

@@ -28,7 +28,7 @@ internal sealed partial class RowWorker
         if (where.Further is not null) return new Mishap(MishapKind.CannotWork, where.Further.Value);
         if (where is { Choice: PlaceChoice.Next or PlaceChoice.First, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } slip } } && slip == StitchId.SlipStitch && OwnSlipStitch() is { } made) return CloseOn(made, work);
         // '18 sc evenly down side, 3 sc in corner': the corner of the fabric's own edge.
-        if (where is { Choice: PlaceChoice.Next, Kind.Noun: PlaceNoun.Corner, Count: null } && alongEdge) return work(new Target(new Foot(1, 0, -1, FootKind.RowEnd), -1));
+        if (where is { Choice: PlaceChoice.Next or PlaceChoice.Last, Kind.Noun: PlaceNoun.Corner, Count: null } && alongEdge) return work(new Target(new Foot(1, 0, -1, FootKind.RowEnd), -1));
         if (where.InRow is { } other) return AtEachOfRow(other, where, reserve, work);
         Mishap? mishap = AtEachHere(where, where.And is null ? reserve : reserve + NeedOf(where.And), work);
         return mishap is null && where.And is { } and ? AtEach(and, reserve, work) : mishap;
@@ -46,6 +46,8 @@ internal sealed partial class RowWorker
     {
         PlaceChoice.Next or PlaceChoice.Skipped when where.RowsBelow > 0 => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNextBelow(where, work)),
         PlaceChoice.Next or PlaceChoice.Over => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where, work)),
+        // 'FPtr around each of the 2 skipped sts'
+        PlaceChoice.Skipped when context.Number(where.Count) is > 1 and var passed => Times(passed, () => AtOne(where, work)),
         PlaceChoice.FromHook when context.Number(where.Count) is > 1 and var several => AtOne(where, work) ?? Times(several - 1, () => AtNext(where with { Kind = PlaceKind.AnyStitch }, work)),
         // '*1 hdc in first st, 2 hdc in next*': in what is repeated, the first is the next one of each turn.
         PlaceChoice.First when !AtTop && ambient is null => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where with { Choice = PlaceChoice.Next }, work)),
@@ -94,9 +96,16 @@ internal sealed partial class RowWorker
             (Target? inside, Mishap? none) = Nth(where);
             return none ?? work(inside!.Value);
         }
+        if (StandsUnderTurningChain(where)) return work(TargetAt(0, -1, false, where));
         (Target target, Mishap? mishap) = TakeNext(where.Kind, where.Span, where);
         return mishap ?? work(target);
     }
+
+    /// <summary>'Ch 4 (counts as tr), 2 dc in tr, dc in next dc': the only treble here is the one that the chain stands on.</summary>
+    private bool StandsUnderTurningChain(Placement where) =>
+        !GoesAround && at is { Position: 1, Chain: 0 } && where is { Choice: PlaceChoice.Next, Count: null, Kind.Noun: PlaceNoun.Stitch } && course is { Length: > 1, Row.Kind: RowKind.Row }
+        && builder.Last is { Kind: CellKind.TurningChain, Counts: true } && !context.Says(where.Span, "next")
+        && places!.Offers(course.At(0), 0, where.Kind) > 0 && places.Offers(course.At(1), 1, where.Kind) == 0;
 
     private Mishap? AtOne(Placement where, Func<Target, Mishap?> work)
     {
@@ -281,71 +290,6 @@ internal sealed partial class RowWorker
         int ring = course?.RowIndex ?? rows.Count - 1;
         at = at with { Position = course?.Length ?? 0, InSpace = true };
         return new Target(new Foot(rows.Count - Math.Max(0, ring), 0, -1, FootKind.Ring), -1);
-    }
-
-    private (Target?, Mishap?) Same(Placement where)
-    {
-        if (ambient is { } inGroup) return (inGroup, null);
-        if (course is null) return (null, null);
-        if (at.Last < 0 && loopJustMade is { } loop) return (loop, null);
-        if (at.Last < 0) return WhereTheHookIs(where);
-        bool space = course.At(at.Last).Kind == CellKind.Chains && at.LastChain < 0;
-        if (at.Chain == 0 && at.Position <= at.Last) at = at with { Position = at.Last + 1, InSpace = space };
-        return (TargetAt(at.Last, at.LastChain, space, where), null);
-    }
-
-    /// <summary>'Attach Green in same space', 'ch 3, dc in same space' at the start of a row: where the row before ended, whatever the words call it.</summary>
-    private (Target?, Mishap?) WhereTheHookIs(Placement where)
-    {
-        bool space = course!.Length > 0 && course.At(0).Kind == CellKind.Chains;
-        PlaceKind kind = where.Kind.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace && !space ? PlaceKind.AnyStitch : where.Kind;
-        return First(where with { Choice = PlaceChoice.First, Kind = kind });
-    }
-
-    /// <summary>'in same space with 1st 2 dc', 'in same sc as beginning': the place that this row's own first stitch stands in. The hook stays where it is.</summary>
-    private Mishap? InFirstPlace(Placement where, Func<Target, Mishap?> work) =>
-        StartFoot() is { } foot ? Close(where) ?? work(new Target(foot, -1)) : new Mishap(MishapKind.CannotWork, where.Span);
-
-    /// <summary>Where this row began: its first stitch's place, the last slip stitch's that moved the hook there, or where the row below ended.</summary>
-    private Foot? StartFoot() => builder.FirstFoot
-        ?? (GoesAround && course is { Length: > 0, Turned: false } ? TargetAt(course.Row.Spiral ? course.Length - 1 : joined, -1, false, null).Foot : null);
-
-    /// <summary>The last loop of a round passes over what is left before the place where the round began, if that is no more than a loop's width.</summary>
-    private Mishap? Close(Placement where)
-    {
-        if (!GoesAround || course is null || previous is not ChainStep) return null;
-        if (Left().Stitches > WidestLoop) return new Mishap(MishapKind.CannotWork, where.Span);
-        closedRound = true;
-        at = at with { Position = course.Length, Chain = 0, InSpace = true };
-        return null;
-    }
-
-    private bool closedRound;
-
-    /// <summary>'tr tr in joining': where the round below was joined, which is where this round began.</summary>
-    private bool IsJoiningOfRoundBelow(TextSpan words) =>
-        GoesAround && course is { Length: > 0, Turned: false } && builder.Mark > 1 && IsInJoining(words);
-
-    private bool IsInJoining(TextSpan words) => Words(words).Trim().ToLowerInvariant() is "in joining" or "in the joining";
-
-    private Mishap? AtStartOfRoundBelow(Func<Target, Mishap?> work)
-    {
-        closedRound |= previous is ChainStep;
-        at = at with { Position = course!.Length, Chain = 0, InSpace = true };
-        return work(TargetAt(joined, -1, course.At(joined).Kind == CellKind.Chains, null));
-    }
-
-    /// <summary>'sl st into loop, …, ch 4, tr in sl st': the slip stitch that this round began with.</summary>
-    private Target? OwnSlipStitch()
-    {
-        if (!GoesAround || course is null || course.Find(0, (cell, _) => cell.Kind == CellKind.Stitch && cell.Stitch == StitchId.SlipStitch) >= 0) return null;
-        return builder.FirstFoot is { } foot && builder.Has(cell => cell.Kind == CellKind.Join) ? new Target(foot, -1) : null;
-    }
-
-    private Mishap? CloseOn(Target made, Func<Target, Mishap?> work)
-    {
-        closedRound |= previous is ChainStep;
-        return work(made);
     }
 
     private (Target?, Mishap?) First(Placement where)

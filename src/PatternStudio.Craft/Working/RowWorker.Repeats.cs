@@ -124,7 +124,8 @@ internal sealed partial class RowWorker
 
     /// <summary>A group that the row below does not know by name ('tile') is counted by the place in it that the repeat works into.</summary>
     private static PlaceKind? PlaceInGroup(EquatableArray<Step> steps, PlaceKind group) =>
-        steps.OfType<StitchStep>().FirstOrDefault(step => step.Where?.Within?.Stitch == group.Stitch)?.Where!.Kind;
+        steps.OfType<StitchStep>().FirstOrDefault(step => step.Where?.Within?.Stitch == group.Stitch)?.Where!.Kind
+        ?? (steps is [GroupStep { Where: { Choice: PlaceChoice.Next, Count: null } where }] && IsSpace(where.Kind) ? where.Kind : null);
 
     /// <summary>'…; rep from * across, working last sc in top of tch': the stitch told behind the repeat is the repeat's own last one.</summary>
     private StitchStep? EndingTold(RepeatStep step, EquatableArray<Step> all, int index) =>

@@ -41,6 +41,7 @@ internal sealed partial class RowWorker
         if (step.Where is null && alongEdge && Left().Stitches == 0) return WorkEvenly(step with { Where = new Placement(PlaceChoice.RowEnds, PlaceKind.AnyStitch, step.Span) }, traits);
         if (step.Where is null && (InMagicRing || InChainRing)) return AtEach(InRing(step.Span), default, target => WorkInto(step, traits, Number(step, 1), target));
         if (step.Where is null) return Times(Number(step, 1), () => AtNext(NextStitch(step.Span), target => WorkInto(step, traits, 1, target)));
+        if (IsAlongTop(step)) return WorkEvenly(step, traits);
         if (step.Where.Choice == PlaceChoice.RowEnds || step.Where.Kind.Noun == PlaceNoun.RowEnd) return WorkEvenly(step, traits);
         if (IsCloseOverLoops(step, all)) return AtEach(step.Where with { Kind = new PlaceKind(PlaceNoun.StitchOrChain) }, default, target => WorkInto(step, traits, Number(step, 1), target));
         return AtEach(step.Where, Reserve(all, index), target => WorkInto(step, traits, Number(step, 1), target)) ?? CloseChainsBetween(step, all, index);
@@ -328,11 +329,27 @@ internal sealed partial class RowWorker
             : step.Where is { Choice: PlaceChoice.Each, Kind.Noun: PlaceNoun.RowEnd } ? rows.Count(row => row.Kind == RowKind.Row) * each
             : context.Number(step.Count);
         if (told is not { } number) return new Mishap(MishapKind.CannotWork, step.Span);
+        if (!alongEdge && at.Position == 0 && !GoesAlongFoundation) topEdge = course;
+        else alongTop |= onOtherSide && topEdge is not null;
         var foot = new Foot(1, 0, -1, FootKind.RowEnd);
         if (number > 0) builder.Add(new Run([new Cell(CellKind.Stitch, step.Stitch, 0, [foot], true, step.Span) { Colour = at.Colour }], (long)number * traits.Makes, 0));
         alongEdge = true;
         return null;
     }
+
+    /// <summary>
+    /// 'Do not turn. Work 19 sc down the side, …, up other side, sc in next 18 sts': a border that begins down the side comes to the last row at its end, and goes along
+    /// that edge as along the others.
+    /// </summary>
+    private bool IsAlongTop(StitchStep step) =>
+        alongTop && step.Where is { Choice: PlaceChoice.Next or PlaceChoice.Each, Count: not null, And: null, Further: null, InRow: null, Kind.Noun: PlaceNoun.AnyStitch or PlaceNoun.Stitch } && Number(step, 1) == 1;
+
+    private bool alongTop;
+
+    /// <summary>The row that a border has left for later by going down its side first.</summary>
+    private Course? topEdge;
+
+    private bool GoesAlongFoundation => course is null || course.Row.Kind == RowKind.Foundation;
 
     private bool IsPicotClose(StitchStep step) =>
         step.Completes?.Value == "picot" && step.Where is { Choice: PlaceChoice.FromHook } && (builder.Last is { Kind: CellKind.Chains } && previous is ChainStep || EndsFoundation)

@@ -31,6 +31,6 @@ internal static class SampleFoundation
     {
         var tried = lengths.Select(chains => (Chains: chains, Right: rowsRight(chains))).ToList();
         int most = tried.Select(one => one.Right).DefaultIfEmpty(0).Max();
-        return most == 0 ? null : tried.Where(one => one.Right == most).Take(Repeats).Last().Chains;
+        return most <= 0 ? null : tried.Where(one => one.Right == most).Take(Repeats).Last().Chains;
     }
 }

@@ -23,7 +23,10 @@ internal static class StatedComparison
     /// <summary>'11 groups of 3 dc, 2 dc': the stitches of the groups are not counted again.</summary>
     private static bool IsBesideGroups(StatedCount stated, StatedItem item, long more, int size) =>
         item.Thing == CountedThing.Stitch && more > 0
-        && stated.Items.Any(other => !ReferenceEquals(other, item) && other.Kind?.Noun == PlaceNoun.Group && other.Number.For(size) is > 0 and { } groups && more % groups == 0);
+        && stated.Items.Any(other => !ReferenceEquals(other, item) && (other.Kind?.Noun == PlaceNoun.Group || IsAnyCluster(other.Kind?.Stitch?.Value)) && other.Number.For(size) is > 0 and { } groups && more % groups == 0);
+
+    /// <summary>'9 clusters' of a granny are groups of plain stitches in one place.</summary>
+    private static bool IsAnyCluster(string? named) => named is "cl" or "cluster";
 
     /// <summary>'Rows 3–5: … (7, 9, 11 sc)': each row has its own number.</summary>
     private static (bool? Agrees, StatedItem? Item, long Worked) ComparePerRow(StatedCount stated, Tally tally, int size, int row)

@@ -65,9 +65,9 @@ internal sealed class Tally
     public long OfForms(string named) =>
         counts.Where(count => Places.Matches(new(count.Key), new(named))).Sum(count => count.Value);
 
-    /// <summary>A beginning popcorn or cluster is counted with the others.</summary>
+    /// <summary>A beginning popcorn or cluster is counted with the others, and so is a stitch that begins a row without a chain ('standing sc').</summary>
     private static string Plain(string stitch) =>
-        stitch.StartsWith("beg", StringComparison.Ordinal) && stitch.Length > 4 ? stitch["beg".Length..] : stitch;
+        stitch.StartsWith("st-", StringComparison.Ordinal) ? stitch["st-".Length..] : stitch.StartsWith("beg", StringComparison.Ordinal) && stitch.Length > 4 ? stitch["beg".Length..] : stitch;
 
     private static IEnumerable<KeyValuePair<string, long>> ByName(IEnumerable<KeyValuePair<string, long>> pairs) => pairs.OrderBy(pair => pair.Key, StringComparer.Ordinal);
 

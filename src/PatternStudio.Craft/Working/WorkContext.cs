@@ -20,6 +20,8 @@ internal sealed class WorkContext
             if (!MentionsItself(definition)) definitions.TryAdd(definition.Id, definition);
         foreach (GroupStep named in pattern.Pieces.SelectMany(piece => piece.Items).OfType<RowInstruction>().SelectMany(row => GroupsIn(row.Steps)))
             if (namedGroups.TryAdd(named.Named!.Value, named.Steps)) definitions.TryAdd(named.Named.Value, new StitchDefinition(named.Named.Value, [named.Named.Value.Value], named.Span) { Steps = named.Steps });
+        foreach (StitchDefinition definition in definitions.Values)
+            if (MembersOf(definition) is { Count: > 1 } members) namedGroups.TryAdd(definition.Id, members);
         foreach (Statement statement in pattern.Statements)
             if (statement.TurningChain is { Chains: > 0 } told) toldTurningChains[told.Chains] = told.Counts;
             else if (statement.TurningChain is { } any) toldOfAll = any.Counts;
@@ -91,6 +93,14 @@ internal sealed class WorkContext
 
     private readonly Dictionary<StitchId, EquatableArray<Step>> namedGroups = [];
 
+    /// <summary>'V-st: (dc, ch 1, dc) in same st': the stitches and chains of a group in one place; empty for any other definition.</summary>
+    private static EquatableArray<Step> MembersOf(StitchDefinition definition)
+    {
+        IEnumerable<Step> steps = definition.Steps is [GroupStep group] ? group.Steps : definition.Steps;
+        Step[] members = [.. steps.Where(step => step is not RemarkStep).Select(step => step is StitchStep { Where: { Choice: PlaceChoice.Same or PlaceChoice.Next, Count: null, And: null } } placed ? placed with { Where = null } : step)];
+        return members.Any(step => step is ChainStep) && members.All(step => step is ChainStep or StitchStep { Where: null }) ? [.. members] : [];
+    }
+
     private static bool IsSame(Step one, Step other) => (one, other) switch
     {
         (StitchStep a, StitchStep b) => a.Stitch == b.Stitch && (a.Count ?? a.PerPlace)?.Values == (b.Count ?? b.PerPlace)?.Values && a.Where is null && b.Where is null,
@@ -154,7 +164,20 @@ internal sealed class WorkContext
     public bool? Told(int chains) => toldTurningChains.TryGetValue(chains, out bool told) ? told : chains > 1 || toldOfAll == false ? toldOfAll : null;
 
     /// <summary>Remembers what the text says of a turning chain of n; it holds from here on.</summary>
-    public void Tell(int chains, bool counts) => toldTurningChains[chains] = counts;
+    /// <param name="chains">The chain's length.</param>
+    /// <param name="counts">Whether it counts.</param>
+    /// <param name="stitch">The stitch that it counts as; null where the words don't say.</param>
+    /// <param name="then">The chains that it is beside the stitch.</param>
+    public void Tell(int chains, bool counts, StitchId? stitch, int then)
+    {
+        toldTurningChains[chains] = counts;
+        if (counts && stitch is { } told) toldStitches[chains] = (told, then);
+    }
+
+    /// <summary>What a turning chain of n was said to count as, rows before: 'Ch 4 (counts as tr)'; null where that was not said.</summary>
+    public (StitchId Stitch, int Then)? ToldStitch(int chains) => toldStitches.TryGetValue(chains, out (StitchId, int) told) ? told : null;
+
+    private readonly Dictionary<int, (StitchId Stitch, int Then)> toldStitches = [];
 
     /// <summary>A stitch's name in the pattern's own terms.</summary>
     public string Name(StitchId stitch) =>

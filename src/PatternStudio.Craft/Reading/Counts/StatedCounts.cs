@@ -12,7 +12,7 @@ internal static class StatedCounts
     private static readonly Phrase Changed = new("increased|decreased|inc|dec|added|more|fewer");
     private static readonly Phrase WhatCounts = new("not? count|counting|including|includes|include|excluding|inclusive");
     private static readonly Phrase AtEndOf = new("at the? end of row|rnd #");
-    private static readonly Phrase Lead = new("total|you|there|should|now|have|will|be|are|making|of|about|with|a|for|:");
+    private static readonly Phrase Lead = new("total|you|you'll|there|should|still|now|have|will|be|are|end|up|making|of|about|with|a|for|:");
 
     /// <summary>The count that the whole stretch states; null where it says anything else.</summary>
     public static StatedCount? Whole(Cursor stretch, SourceText source)
@@ -20,6 +20,8 @@ internal static class StatedCounts
         int from = stretch.At;
         StatedCount? count = Take(stretch);
         if (count is not null) TakeWhatCounts(stretch);
+        // '[15 sc.]': the full stop within the brackets.
+        while (count is not null && stretch.Kind == TokenKind.Dot) stretch.At++;
         if (count is null || !stretch.AtEnd)
         {
             stretch.At = from;
@@ -29,12 +31,20 @@ internal static class StatedCounts
     }
 
     /// <summary>'40 sts, counting the 3 missed ch as 1 tr', '24 dc, not including turning ch': what the number holds.</summary>
-    private static void TakeWhatCounts(Cursor stretch)
+    public static bool TakeWhatCounts(Cursor stretch)
     {
         int from = stretch.At;
-        while (Cursor.IsSeparator(stretch.Kind)) stretch.At++;
-        if (stretch.Take(WhatCounts)) stretch.At = stretch.End;
-        else stretch.At = from;
+        // '20 dc (counting the beginning ch-3 as a dc)'
+        if (stretch.Partner() is >= 0 and var partner && stretch.Inside(partner).Is(WhatCounts))
+        {
+            stretch.At = partner + 1;
+            return true;
+        }
+        while (Cursor.IsSeparator(stretch.Kind) && stretch.Kind != TokenKind.Dot) stretch.At++;
+        bool said = stretch.Take(WhatCounts);
+        if (!said) stretch.At = from;
+        while (said && !stretch.AtEnd && stretch.Kind is not (TokenKind.Dot or TokenKind.Open)) stretch.At++;
+        return said;
     }
 
     /// <summary>Takes as many counts as stand here, parted by commas; null where none does.</summary>
@@ -66,7 +76,7 @@ internal static class StatedCounts
     private static StatedItem? TakeItem(Cursor cursor)
     {
         int from = cursor.At;
-        if (Numbers.Take(cursor) is not { } number) return null;
+        if (Numbers.Take(cursor) is not { } number || IsInches(cursor)) return null;
         // '4 x 3-dc groups': so many of so many.
         bool timesMany = cursor.TakeWord("times") && Numbers.Take(cursor) is not null;
         cursor.Take(TokenKind.Hyphen);
@@ -81,6 +91,9 @@ internal static class StatedCounts
         if (change || PerSide(cursor, tail)) thing = CountedThing.Other;
         return new StatedItem(number, thing, kind, cursor.SpanFrom(from));
     }
+
+    /// <summary>'20 cm (8 in)': a length, no stitches.</summary>
+    private static bool IsInches(Cursor cursor) => cursor.Now.IsWord("in") && cursor.Ahead(1).Kind is TokenKind.End or TokenKind.Dot or TokenKind.Close;
 
     private static (CountedThing, PlaceKind?) TakeThing(Cursor cursor)
     {

@@ -56,12 +56,12 @@ internal static class RowNumbers
         return cursor.Kind == TokenKind.Number && !IsNoRow(cursor) ? Numbers.TakePlain(cursor) : null;
     }
 
-    /// <summary>'rep Row 1, 14 (16, 18) times more': how often, no row.</summary>
+    /// <summary>'rep Row 1, 14 (16, 18) times more', 'rep Row 2, 4 more times': how often, no row.</summary>
     private static bool IsNoRow(Cursor cursor)
     {
         int from = cursor.At;
         // 'rep R32 - 34 (38, 42)': the count that the row states.
-        bool times = Numbers.Take(cursor) is { } number && (!number.IsPlain || cursor.Now.Word is "times" or "more");
+        bool times = Numbers.Take(cursor) is { } number && (!number.IsPlain || cursor.Now.Word is "times" or "more" or "additional");
         cursor.At = from;
         return times;
     }

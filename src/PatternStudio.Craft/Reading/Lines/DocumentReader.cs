@@ -75,7 +75,7 @@ internal sealed class DocumentReader(ReadingContext context)
         if (FrontMatter(cursor, block))
         {
             // 'Ch a multiple of 6 + 2.' states the multiple; where no chain of a length follows, it is the foundation as well.
-            if (openChain) foreach (PieceItem item in OpenFoundations.Take(new Cursor(context, block.Body, block.End))) Add(item);
+            if (openChain) foreach (PieceItem item in SampleChain(block) ?? [.. OpenFoundations.Take(new Cursor(context, block.Body, block.End))]) Add(item);
             return;
         }
         if (PieceHeadings.Take(cursor) is { } heading)
@@ -96,6 +96,17 @@ internal sealed class DocumentReader(ReadingContext context)
             if (cursor.Is(ChainOfLength)) return true;
         return false;
     }
+
+    /// <summary>'Ch a multiple of 14 + 3. Sample: ch 59.', '… (I chained 35)': the chain that the rows' counts are of; null where the line has none.</summary>
+    private List<PieceItem>? SampleChain(Block block)
+    {
+        for (var cursor = new Cursor(context, block.Body, block.End); !cursor.AtEnd; cursor.At++)
+            if (cursor.Is(ChainOfLength) && cursor.Ahead(1).Value >= LongChain) return [.. LooseLines.Read(new Cursor(context, cursor.At, cursor.At + 2))];
+        return null;
+    }
+
+    /// <summary>Fewer chains are the turn's: 'a multiple of 6 + 2, plus ch 1 to turn'.</summary>
+    private const int LongChain = 10;
 
     private static readonly Phrase ChainOfLength = new("ch #");
 

@@ -27,6 +27,7 @@ internal static class RowChangeWords
         int start = cursor.At;
         while (cursor.Kind is TokenKind.Comma or TokenKind.Dash) cursor.At++;
         int words = cursor.At;
+        if (TakesColour(cursor)) return told with { Span = cursor.SpanFrom(from) };
         if (TakeAll(cursor, told) is { } changed) return changed with { Span = cursor.SpanFrom(from) };
         cursor.At = words;
         StitchStep? making = cursor.Take(Make) ? StitchSteps.TakeCounted(cursor) : null;
@@ -35,6 +36,23 @@ internal static class RowChangeWords
         if (changes) Clauses.TakeToStop(cursor);
         else cursor.At = start;
         return told with { WithChanges = changes, Making = making, Span = cursor.SpanFrom(from) };
+    }
+
+    private static readonly Phrase ChangeColour = new("but|and? change|changing|switch|switching to|color|yarn");
+    private static readonly Phrase InColour = new("with|in|using color|yarn");
+    private static readonly Phrase With = new("with|in|using");
+
+    /// <summary>', but change to colour B in the last st', 'with B', 'in colour C': the yarn is another, the stitches are the same.</summary>
+    private static bool TakesColour(Cursor cursor)
+    {
+        int from = cursor.At;
+        bool letter = cursor.Is(With) && cursor.Ahead(1) is { Kind: TokenKind.Word, Span.Length: <= 2 } && (cursor.Ahead(2).Kind == TokenKind.End || Cursor.IsSeparator(cursor.Ahead(2).Kind));
+        if (letter) letter = cursor.Context.Source.Slice(cursor.Ahead(1).Span).All(char.IsAsciiLetterUpper);
+        if (!letter && !cursor.Take(ChangeColour) && !cursor.Take(InColour)) return false;
+        Steps.Clauses.TakeToComma(cursor);
+        if (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind) && cursor.Kind != TokenKind.Comma || cursor.Kind == TokenKind.Open) return true;
+        cursor.At = from;
+        return false;
     }
 
     private static AsRowStep? TakeAll(Cursor cursor, AsRowStep told)

@@ -11,6 +11,8 @@ internal static class RowReader
 {
     private static readonly Phrase YouHave = new("you|there should|will|are|now? have|be|now|are");
 
+    private static readonly Phrase[] StillHave = [new("you|you'll should|will? still|now? have|be"), new("there should|will still|now be"), new("you should|will? end up? with")];
+
     /// <summary>Reads a row with its heading.</summary>
     public static IEnumerable<PieceItem> Read(Cursor cursor, RowHeading heading)
     {
@@ -19,6 +21,7 @@ internal static class RowReader
         int from = cursor.At;
         var steps = new StepList();
         var repeats = new List<PieceItem>();
+        if (heading.Kind == RowKind.Foundation && TakeNumberOfChains(cursor) is { } chains) steps.Add(chains);
         while (!cursor.AtEnd && repeats.Count == 0) ReadOne(cursor, steps, repeats);
         RowInstruction row = RowEnds.Finish(cursor.Context, heading, steps, RowSpan(cursor, heading, from));
         bool onlyRepeats = row.Steps.IsEmpty && row.Stated is null && repeats.Count > 0 && (heading.Text.Length == 0 || heading.Numbering == RowNumbering.Next);
@@ -26,6 +29,15 @@ internal static class RowReader
         foreach (PieceItem item in repeats) yield return item;
         if (!cursor.AtEnd)
             foreach (PieceItem item in LooseLines.Read(new Cursor(cursor.Context, cursor.At, cursor.End))) yield return item;
+    }
+
+    /// <summary>'Foundation chain: 21': the heading says of what.</summary>
+    private static ChainStep? TakeNumberOfChains(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (Numbers.Take(cursor) is { } count && (cursor.AtEnd || cursor.Kind is TokenKind.Dot or TokenKind.Comma or TokenKind.Semicolon)) return new ChainStep(count, ChainRole.Unstated, null, 0, cursor.SpanFrom(from));
+        cursor.At = from;
+        return null;
     }
 
     private static TextSpan RowSpan(Cursor cursor, RowHeading heading, int from) =>
@@ -97,8 +109,8 @@ internal static class RowReader
         bool dashed = cursor.Kind is TokenKind.Dash or TokenKind.Equal || cursor.Kind == TokenKind.Semicolon && Sweeps(steps.Last);
         cursor.SkipSeparators();
         int start = cursor.At;
-        bool said = cursor.Take(YouHave);
-        if (marked && (said || cursor.Kind == TokenKind.Number) && StatedCounts.Take(cursor) is { } count && !ListsTwice(count) && TakeDetail(cursor, count) is { } whole && (cursor.AtEnd || cursor.Kind is TokenKind.Dot || IsLastBracket(cursor) || dashed && ClosesRow(cursor)))
+        bool said = StillHave.Any(cursor.Take) || cursor.Take(YouHave);
+        if (marked && (said || cursor.Kind == TokenKind.Number) && StatedCounts.Take(cursor) is { } count && !ListsTwice(count) && TakeDetail(cursor, count) is { } whole && (StatedCounts.TakeWhatCounts(cursor) || cursor.AtEnd || cursor.Kind is TokenKind.Dot || IsLastBracket(cursor) || dashed && ClosesRow(cursor)))
         {
             steps.Add(new CountedSoFar(whole with { Span = cursor.SpanFrom(start), Text = cursor.Slice(start, cursor.At) }, cursor.SpanFrom(start)));
             return true;

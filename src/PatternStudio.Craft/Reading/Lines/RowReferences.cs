@@ -16,10 +16,11 @@ internal static class RowReferences
     private const int MostTimes = 100;
     private static readonly Phrase As = new("and? work|make|follow the? same? as|like|directions for? in? the? directions? for? the?");
     private static readonly Phrase SameAs = new("the? same as|like for? in? the?");
+    private static readonly Phrase InTheSameWay = new("work in the? same way|manner|fashion as|like");
     private static readonly Phrase Same = new("the? work? same|like as? for? in?");
     private static readonly Phrase LikeFor = new("and? work? like|as for? in? the?");
     private static readonly Phrase RowWord = new("row|rnd");
-    private static readonly Phrase Rep = new("cont? to? rep|work the? instructions|directions? for? of? the?");
+    private static readonly Phrase Rep = new("cont? to? rep|alternate|alternating|work the? instructions|directions? for? of? the?");
     private static readonly Phrase Last = new("last|prev");
     private static readonly Phrase OfPiece = new("of|in|on|until|to the?");
     private static readonly Phrase Then = new("and? then rep?");
@@ -60,7 +61,7 @@ internal static class RowReferences
         int from = cursor.At;
         if (cursor.Now.IsWord("and") && cursor.Context.Source.Slice(cursor.Ahead(1).Span).EndsWith("ing", StringComparison.OrdinalIgnoreCase)) return false;
         if (ReadOrdinalsOnly(cursor, steps)) return true;
-        bool said = cursor.Take(As) || cursor.Take(SameAs) || cursor.Take(Rep) || cursor.TakeWord("as") || cursor.Take(LikeFor);
+        bool said = cursor.Take(InTheSameWay) || cursor.Take(As) || cursor.Take(SameAs) || cursor.Take(Rep) || cursor.TakeWord("as") || cursor.Take(LikeFor);
         if (!said || TakeRows(cursor) is not { } named)
         {
             cursor.At = from;

@@ -9,7 +9,7 @@ namespace PatternStudio.Craft.Reading.Lines;
 /// <summary>Reads 'Rep Rows 2 and 3 for 12 more rows', 'Repeat last row until piece measures 40 cm', 'Work even for length desired'.</summary>
 internal static class RowRepeats
 {
-    private static readonly Phrase Rep = new("and? then? cont? to? rep from?");
+    private static readonly Phrase Rep = new("and? then? cont? to? rep|alternate|alternating from|between?");
     private static readonly Phrase WorkEven = new("work|cont work? even");
     private static readonly Phrase Cont = new("cont");
     private static readonly Phrase UntilWord = new("until|till");
@@ -45,6 +45,7 @@ internal static class RowRepeats
         repeat = TakeEnding(cursor, repeat);
         repeat = TakeStated(cursor, repeat);
         TakeChange(cursor);
+        if (repeat.Stated is null) repeat = TakeStated(cursor, repeat);
         return repeat with { Span = cursor.SpanFrom(from), IsEven = workEven, Shaping = shaping };
     }
 
@@ -106,7 +107,8 @@ internal static class RowRepeats
         {
             int words = cursor.At;
             while (!cursor.AtEnd && cursor.At - words < MostWords && cursor.Kind is TokenKind.Word or TokenKind.Number && !cursor.Is(UntilWord) && !cursor.Is(ForRows)) cursor.At++;
-            if (cursor.Is(UntilWord) || cursor.Is(ForRows)) return true;
+            // 'Continue making one sc in each chain until you reach the end' is the row itself.
+            if ((cursor.Is(UntilWord) || cursor.Is(ForRows)) && !cursor.Is(Extents.ReachEnd)) return true;
         }
         cursor.At = from;
         return false;

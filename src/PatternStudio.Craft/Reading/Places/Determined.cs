@@ -60,6 +60,10 @@ internal static class Determined
             if (PlaceNouns.Take(cursor) is { } kind) return Of(PlaceChoice.Skipped, kind, count) with { Ordinal = ordinal };
         }
         cursor.At = from;
+        // 'each of the 2 skipped dc', '2 skipped sts'
+        if (cursor.Take(Each)) cursor.Take(The);
+        if (Numbers.Take(cursor) is { } several && cursor.Take(Skipped) && PlaceNouns.Take(cursor) is { } passed) return Of(PlaceChoice.Skipped, passed, several);
+        cursor.At = from;
         if (cursor.Take(Marked) && PlaceNouns.Take(cursor) is { } marked) return Of(PlaceChoice.Marked, marked);
         cursor.At = from;
         return null;

@@ -10,6 +10,8 @@ internal static class Extents
     private static readonly Phrase Round = new("all the? way? rnd");
     private static readonly Phrase AcrossTheRow = new("evenly? all? across row|rnd|side|the?");
     private static readonly Phrase ToEnd = new("to|until|till the? end");
+    /// <summary>'until you reach the end'.</summary>
+    public static readonly Phrase ReachEnd = new("until|till you reach|get|come to? the? end");
     private static readonly Phrase OfRow = new("of? the|this|each? row|rnd|ch|tch");
     private static readonly Phrase ToLast = new("to|until|till within? the? last");
     private static readonly Phrase ToWithin = new("to within");
@@ -93,7 +95,7 @@ internal static class Extents
     private static Extent? TakeUpTo(Cursor cursor)
     {
         int from = cursor.At;
-        if (cursor.Take(ToEnd))
+        if (cursor.Take(ToEnd) || cursor.Take(ReachEnd))
         {
             bool around = cursor.Ahead(1).IsWord("rnd") || cursor.Ahead(2).IsWord("rnd");
             TakeOfRow(cursor);
@@ -140,7 +142,9 @@ internal static class Extents
     {
         cursor.At = from;
         if (!cursor.Take(ToPlace)) return null;
-        if (cursor.Take(CenterOf) && PlaceNouns.Take(cursor) is not null) cursor.Take(OfNext);
+        // 'to center ch-3 sp', 'to center of next loop'
+        if (cursor.Take(CenterOf) && PlaceNouns.Take(cursor) is { } center && !cursor.Take(OfNext) && center is { Noun: PlaceNoun.ChainSpace, Chains: not null } or { Noun: PlaceNoun.Corner })
+            return new Extent(ExtentKind.ToPlace, cursor.SpanFrom(from)) { Place = center };
         return PlaceNouns.Take(cursor) is { } kind ? new Extent(ExtentKind.ToPlace, cursor.SpanFrom(from)) { Place = kind } : null;
     }
 }

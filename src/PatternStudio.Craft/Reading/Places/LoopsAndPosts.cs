@@ -9,6 +9,9 @@ internal static class LoopsAndPosts
     private static readonly Phrase BackLoop = new("in|through|into|under? the? back|blo|bl loop|only? only? of? the?");
     private static readonly Phrase FrontLoop = new("in|through|into|under? the? front|flo|fl loop|only? only? of? the?");
     private static readonly Phrase BothLoops = new("in|through|under? both loop of? the?");
+
+    /// <summary>'in the back bump of the 2nd ch': a chain all the same.</summary>
+    private static readonly Phrase BackBump = new("in|through|into|under the? back|bottom|rear bump|bumps|ridge|ridges|hump|humps only? of the?");
     private static readonly Phrase AroundFrontPost = new("around the? front post of? the?");
     private static readonly Phrase AroundBackPost = new("around the? back post of? the?");
     private static readonly Phrase AroundPost = new("around the? post of? the?");
@@ -22,6 +25,7 @@ internal static class LoopsAndPosts
         if (IsLoop(cursor, BackWords) && cursor.Take(BackLoop)) return (LoopChoice.Back, PostChoice.None);
         if (IsLoop(cursor, FrontWords) && cursor.Take(FrontLoop)) return (LoopChoice.Front, PostChoice.None);
         if (TakeThird(cursor)) return (LoopChoice.Third, PostChoice.None);
+        if (cursor.Take(BackBump)) return (LoopChoice.Both, PostChoice.None);
         if (cursor.Take(BothLoops)) return (LoopChoice.Both, PostChoice.None);
         if (cursor.Take(AroundFrontPost)) return (LoopChoice.Both, PostChoice.Front);
         if (cursor.Take(AroundBackPost)) return (LoopChoice.Both, PostChoice.Back);

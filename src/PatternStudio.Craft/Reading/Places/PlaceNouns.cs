@@ -75,13 +75,13 @@ internal static class PlaceNouns
 
     private static PlaceKind? TakeStitch(Cursor cursor)
     {
-        int from = cursor.At;
         if (TakeStitchGroup(cursor) is { } stitchGroup) return stitchGroup;
+        bool each = cursor.Ahead(-1).IsWord("each");
         if (cursor.TakeStitch() is not { } stitch) return TakeKnownGroup(cursor);
         if (cursor.Take(ClusterWord)) return PlaceKind.AnyStitch;
         cursor.Take(StitchWord);
         cursor.Take(GroupWord);
-        if (from > 0 && cursor.Context.Tokens[from - 1].IsWord("each") && TakeOrOther(cursor) is { } both) return both;
+        if (each && TakeOrOther(cursor) is { } both) return both;
         return cursor.Context.IsGroup(stitch) ? new PlaceKind(PlaceNoun.Group, stitch) : PlaceKind.Of(stitch);
     }
 
@@ -136,7 +136,7 @@ internal static class PlaceNouns
     private static PlaceKind? TakeOrOther(Cursor cursor)
     {
         int from = cursor.At;
-        if (cursor.Take(OrNumberedSpace)) return new PlaceKind(PlaceNoun.StitchOrSpace);
+        if (cursor.Take(OrSpace) || cursor.Take(OrNumberedSpace)) return new PlaceKind(PlaceNoun.StitchOrSpace);
         if (cursor.Take(AndChain) && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind) || Extents.IsSweep(cursor) || cursor.Now.Word is "around" or "across")) return new PlaceKind(PlaceNoun.StitchOrChain);
         cursor.At = from;
         return null;

@@ -6,7 +6,7 @@ namespace PatternStudio.Craft.Reading.Places;
 /// <summary>Reads what follows a place and narrows it: 'from hook', 'of next shell', 'just made', 'across', '2 rows below', 'as join'.</summary>
 internal static class PlaceTails
 {
-    private static readonly Phrase FromHook = new("from the? hook|needle");
+    private static readonly Phrase FromHook = new("from the|your? hook|needle");
     private static readonly Phrase OfTheRow = new("of|in|on|from the? prev|last|row row|rnd|below?");
     private static readonly Phrase Over = new("over the?");
     private static readonly Phrase AsBefore = new("as|where the? last|first|prev?");
@@ -88,6 +88,8 @@ internal static class PlaceTails
         if (!and) cursor.At = after;
         // 'center of space between picots': parted by stitches, not by a chain.
         if (between && !several && place.Choice is PlaceChoice.Centre or PlaceChoice.Next && place.Kind.Noun == PlaceNoun.Space && beside.Stitch?.Value == "picot") return place with { Choice = PlaceChoice.Between, Kind = beside, Within = null };
+        // 'each sp between clusters': the clusters of a granny are groups of plain stitches.
+        if (beside.Stitch?.Value is "cl" or "cluster") return place;
         return between && !and && !several && place.Kind.Noun == PlaceNoun.Space && place.Choice != PlaceChoice.Centre && beside.Stitch?.Value != "picot" && beside.Noun is PlaceNoun.AnyStitch or PlaceNoun.Stitch ? place with { Kind = new PlaceKind(PlaceNoun.Gap) } : place;
     }
 

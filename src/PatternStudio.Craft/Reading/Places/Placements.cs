@@ -9,7 +9,8 @@ internal static class Placements
 {
     private static readonly Phrase Preposition = new("in|on|under|at|around|through|to|onto|up");
     private static readonly Phrase WithoutPreposition = new("each|next|same");
-    private static readonly Phrase NthFromHook = new("##|second|third|fourth|fifth ch st? from the? hook");
+    private static readonly Phrase NthFromHook = new("##|second|third|fourth|fifth ch st? from the|your? hook");
+    private static readonly Phrase RowsBelow = new("# row|rnd below");
     private static readonly Phrase TopOf = new("the? top of");
     private static readonly Phrase And = new("and then? also?");
 
@@ -97,7 +98,8 @@ internal static class Placements
             if (loop == LoopChoice.Both && post == PostChoice.None) (loop, post) = LoopsAndPosts.TakeBefore(cursor);
             if (needsPreposition && !said && !cursor.Is(WithoutPreposition) && !cursor.Is(NthFromHook)) return null;
             ordinals = SeveralOrdinals.Take(cursor);
-            placement = Determined.Take(cursor);
+            // 'dc in FLO 2 rows below': a stitch there, not two of something.
+            if (loop == LoopChoice.Both || !cursor.Is(RowsBelow)) placement = Determined.Take(cursor);
         }
         if (placement is null && loop != LoopChoice.Both && said) placement = new Placement(PlaceChoice.Next, PlaceKind.AnyStitch, cursor.SpanFrom(from));
         if (placement is null) return null;

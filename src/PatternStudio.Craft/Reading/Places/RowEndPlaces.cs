@@ -7,11 +7,10 @@ namespace PatternStudio.Craft.Reading.Places;
 internal static class RowEndPlaces
 {
     private static readonly Phrase EndOfEach = new("evenly? spaced? in|along|across|over|at|on|down|up the? end of each? of? the? next|first|last?");
-    private static readonly Phrase RowEndsAlong = new("evenly? spaced? in|along|across|around|down|up|over|into the? row end");
+    private static readonly Phrase RowEndsAlong = new("evenly? spaced? in|along|across|around|down|up|over|on|into the? row end");
     private static readonly Phrase RowWord = new("row|rnd");
     private static readonly Phrase Side = new("evenly? spaced? along|down|up|across|around|on the? other|each|opposite|left|right|long|short|next|first|second|same|of|this|front|back|neck|lower|upper|top|curved|straight|raw? front|back|neck? side|edge|edges");
-    private static readonly Phrase EvenlyAround = new("evenly spaced? around|across|down|up the? entire|whole|outside|outer|front|neck? armhole|neckline|opening|neck|brim|cuff|hem|piece|blanket|square|perimeter");
-    private static readonly Phrase EndsOfRows = new("evenly? spaced? in|along|across|over|on|down|up the? row end");
+    private static readonly Phrase EvenlyAround = new("evenly spaced? around|across|down|up the? entire|whole|outside|outer|front|neck? armhole|neckline|opening|neck|brim|cuff|hem|piece|blanket|square|perimeter|scarf|shawl|wrap|cloth|dishcloth|washcloth|afghan|throw|mat|placemat|cowl|bag");
     private static readonly Phrase OtherSide = new("on|in|along|of|across|down|over the? other|opposite|remaining|unused|free|bottom|underside|reverse side|loop|edge? of? the? foundation|beg|base|starting? ch? st?");
     private static readonly Phrase AlongChain = new("along|across|on the? foundation|beg|starting|base ch");
     private static readonly Phrase AlongFoundation = new("along|across the? foundation|bottom edge|row|chain?");
@@ -52,7 +51,6 @@ internal static class RowEndPlaces
 
     private static Placement? TakeSide(Cursor cursor)
     {
-        if (cursor.Take(EndsOfRows)) return new Placement(PlaceChoice.RowEnds, new PlaceKind(PlaceNoun.RowEnd), default);
         if (cursor.Take(EvenlyAround)) return new Placement(PlaceChoice.RowEnds, new PlaceKind(PlaceNoun.RowEnd), default);
         if (!cursor.Take(Side) || cursor.Ahead(-1) is not { Word: "side" or "edge" or "edges" }) return null;
         cursor.Take(OfPiece);

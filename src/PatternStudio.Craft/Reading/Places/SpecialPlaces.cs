@@ -22,7 +22,7 @@ internal static class SpecialPlaces
     private static readonly Phrase Remainder = new("over|in|on the? remainder|rest of the? prev|last|first|same? ch?");
     private static readonly Phrase AndThe = new("and the? next|last|first?");
     private static readonly Phrase OverWords = new("over|in the?");
-    private static readonly Phrase FromHook = new("from the? hook");
+    private static readonly Phrase FromHook = new("from the|your? hook");
     private static readonly Phrase LastMade = new("the? last|this|that");
     private static readonly Phrase BegStitch = new("the? first|beg");
     private static readonly Phrase JustMade = new("just? make|work");

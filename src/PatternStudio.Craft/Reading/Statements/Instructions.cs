@@ -9,7 +9,7 @@ internal static class Instructions
     [
         new("ch #"), new("ch one|two|three|four|five|six|seven|eight|nine|ten"), new("ch a multiple"), new("make|work|start|beg|with a|an|the? magic|adjustable|sliding|ch"),
         new("with"), new("using"), new("join"), new("attach"), new("rep row|rnd|the|last|from|#|##"), new("fasten off"), new("change to|color"), new("foundation"), new("turn"), new("cut|break yarn"),
-        new("work even"), new("starting"), new("beg at|with"),
+        new("work even"), new("starting"), new("beg at|with"), new("loosely ch"), new("beg by ch"),
     ];
 
     private static readonly Phrase Placing = new("in|over|around|each|evenly|across|next|to");

@@ -44,7 +44,7 @@ internal static class BracketRemarks
     }
 
     public static bool Read(Cursor cursor, StepList steps, int partner) =>
-        ReadName(cursor, steps, partner) || ReadPlace(cursor, steps, partner) || ReadCount(cursor, steps, partner) || ReadDefinition(cursor, steps, partner) || ReadAside(cursor, steps, partner) || ReadWords(cursor, steps, partner);
+        ReadName(cursor, steps, partner) || ReadPlace(cursor, steps, partner) || ReadLength(cursor, steps, partner) || ReadCount(cursor, steps, partner) || ReadDefinition(cursor, steps, partner) || ReadAside(cursor, steps, partner) || ReadWords(cursor, steps, partner);
 
     /// <summary>'3 dc, ch 1, 3 dc in next loop (shell)': a name for what was just made.</summary>
     private static bool ReadName(Cursor cursor, StepList steps, int partner)
@@ -80,6 +80,23 @@ internal static class BracketRemarks
         int from = cursor.At;
         Cursor inside = cursor.Inside(partner);
         if (Places.Placements.TakeBare(inside) is null || !inside.AtEnd) return false;
+        cursor.At = partner + 1;
+        AddRemark(cursor, steps, from);
+        return true;
+    }
+
+    private static readonly Phrase Unit = new("in|inch|inches|cm|mm");
+
+    /// <summary>'until it measures 20 cm (8 in)': the same length in another unit.</summary>
+    private static bool ReadLength(Cursor cursor, StepList steps, int partner)
+    {
+        int from = cursor.At;
+        Cursor inside = cursor.Inside(partner);
+        if (Numbers.Take(inside) is null) return false;
+        inside.Take(TokenKind.Fraction);
+        if (!inside.Take(Unit) && !inside.Take(TokenKind.Quote)) return false;
+        inside.Take(TokenKind.Dot);
+        if (!inside.AtEnd) return false;
         cursor.At = partner + 1;
         AddRemark(cursor, steps, from);
         return true;

@@ -9,13 +9,13 @@ namespace PatternStudio.Craft.Reading.Steps;
 internal static class ChainSteps
 {
     private static readonly Phrase Verb = new("work|make|crochet|cast on? a? the? foundation?");
-    private static readonly Phrase Beginning = new("beg");
+    private static readonly Phrase Beginning = new("loosely|beg by|with? a?");
     private static readonly Phrase ChainOf = new("ch of");
     private static readonly Phrase ChainWord = new("ch");
     private static readonly Phrase Stitches = new("ch? st");
     private static readonly Phrase Stitch = new("st");
     private static readonly Phrase Loosely = new("loosely|more");
-    private static readonly Phrase ToTurn = new("to|and turn");
+    private static readonly Phrase ToTurn = new("to|and turn the|your|my? work|piece|project? over?");
     private static readonly Phrase EachRow = new("in|on? all|each|every row");
     private static readonly Phrase ForStitch = new("for|as|to the? a? first?");
     private static readonly Phrase Length = new("inch|inches|cm|yards|yard");

@@ -15,6 +15,7 @@ internal static class ColourSteps
     private static readonly Phrase JoinAnywhere = new("join|rejoin in|between any");
     private static readonly Phrase PickUp = new("pick up");
     private static readonly Phrase Yarn = new("the? new? yarn");
+    private static readonly Phrase NextColour = new("the? next|new|other|second|contrasting color");
     private static readonly Phrase WithStitch = new("with|by|using a|1?");
     private static readonly Phrase Somewhere = new("in|at|on|to|about|near|where|next|between|across|around|from|under");
     private static readonly Phrase Drop = new("drop|carry|leave");
@@ -69,7 +70,7 @@ internal static class ColourSteps
         bool attach = cursor.Now.IsWord("attach");
         if (ReadAttachAnywhere(cursor, steps, from)) return true;
         if (!cursor.Take(Attach)) return false;
-        bool yarn = cursor.Take(Yarn);
+        bool yarn = cursor.Take(Yarn) || cursor.Take(NextColour);
         string? colour = ColourNames.Take(cursor, anyWord: attach && !yarn);
         if (!yarn && colour is null && !attach) return false;
         StitchId? stitch = cursor.Take(WithStitch) ? cursor.TakeStitch() : null;

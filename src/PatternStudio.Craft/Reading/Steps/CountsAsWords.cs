@@ -28,7 +28,13 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
     {
         int from = cursor.At;
         TakeSubject(cursor);
+        int words = cursor.At;
         CountsAsWords? said = TakeNot(cursor) ?? TakeCounts(cursor);
+        if (said is null)
+        {
+            cursor.At = words;
+            said = TakeCounting(cursor);
+        }
         if (said is null) cursor.At = from;
         else cursor.Take(Throughout);
         return said;
@@ -68,9 +74,20 @@ internal sealed record CountsAsWords(ChainRole Role, StitchId? Stitch, int ThenC
         return new CountsAsWords(ChainRole.DoesNotCount, null, 0);
     }
 
+    /// <summary>'counting the beginning ch-3 as a dc', 'counting tch as 1 st'.</summary>
+    private static CountsAsWords? TakeCounting(Cursor cursor)
+    {
+        if (!cursor.TakeWord("count")) return null;
+        int words = cursor.At;
+        while (!cursor.AtEnd && IsOfSubject(cursor.Now) && !cursor.Is(As)) cursor.At++;
+        return cursor.At > words && cursor.Take(As) && TakeThing(cursor) is { } thing ? new CountsAsWords(ChainRole.Counts, thing.Stitch, 0) : null;
+    }
+
     private static CountsAsWords? TakeCounts(Cursor cursor)
     {
-        if (!cursor.Take(Counts) || !cursor.Take(As)) return null;
+        // '3 ch (= 1 dc)'; '(= 20 sts)' is a count.
+        bool equal = cursor.Kind == TokenKind.Equal && cursor.Ahead(1) is not { Kind: TokenKind.Number, Value: > 1 } && cursor.Take(TokenKind.Equal);
+        if (!equal && (!cursor.Take(Counts) || !cursor.Take(As))) return null;
         if (TakeSpace(cursor) is { } space) return new CountsAsWords(ChainRole.Counts, null, space);
         // The same things in whatever order: 'dc, ch 1 and 1 skipped ch' from the hook, '1 skipped ch, ch 1 and dc' from the foundation.
         int? skips = TakeSkipped(cursor);

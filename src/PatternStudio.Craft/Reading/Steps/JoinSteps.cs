@@ -42,7 +42,9 @@ internal static class JoinSteps
             where = TakeOtherPlace(cursor);
         }
         if (!cursor.AtEnd && !EndsHere(cursor)) return false;
-        steps.Add(new JoinStep(stitch, where, ring, cursor.SpanFrom(from)));
+        // 'With A, join with a standing sc in first st' attaches the yarn: no round is there yet to be joined.
+        if (stitch != StitchId.SlipStitch && where is not null && !ring && steps.Steps.Any(step => step is ColourStep) && steps.Steps.All(step => step is ColourStep or RemarkStep or TurnStep)) steps.Add(new AttachStep(null, where, stitch, cursor.SpanFrom(from)));
+        else steps.Add(new JoinStep(stitch, where, ring, cursor.SpanFrom(from)));
         return true;
     }
 

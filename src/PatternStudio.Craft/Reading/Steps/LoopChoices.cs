@@ -51,6 +51,7 @@ internal static class LoopChoices
             "front" or "flo" or "fl" => LoopChoice.Front,
             "both" => LoopChoice.Both,
             "third" => LoopChoice.Third,
+            _ when cursor.Now is { Kind: TokenKind.Ordinal, Value: 3 } => LoopChoice.Third,
             _ => null,
         };
         if (loop is null) return null;

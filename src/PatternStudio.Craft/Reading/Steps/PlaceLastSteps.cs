@@ -9,8 +9,20 @@ internal static class PlaceLastSteps
 {
     private static readonly Phrase All = new("all|both");
 
+    private static readonly Phrase LastOne = new("and? work|make|with? the? last one");
+
+    /// <summary>'1 sc in every st, the last one in 3rd ch of turning ch': one more of the same stitch.</summary>
+    private static bool ReadLastOne(Cursor cursor, StepList steps)
+    {
+        int from = cursor.At;
+        if (steps.Last is not StitchStep { Where.Choice: PlaceChoice.Each } each || !cursor.Take(LastOne) || Placements.Take(cursor) is not { } where) return false;
+        steps.Add(new StitchStep(each.Stitch, SizedNumber.Of(1, new Text.TextSpan(where.Span.Start, 0)), null, where, cursor.SpanFrom(from)));
+        return true;
+    }
+
     public static bool Read(Cursor cursor, StepList steps)
     {
+        if (ReadLastOne(cursor, steps)) return true;
         if (steps.Last is not StitchStep { Where: null } last || cursor.Ahead(-1).Kind != TokenKind.Comma) return false;
         cursor.Take(All);
         if (Placements.Take(cursor) is not { } where || !(cursor.AtEnd || cursor.Kind is TokenKind.Dot or TokenKind.Semicolon or TokenKind.Open)) return false;

@@ -56,6 +56,8 @@ internal static class SkipSteps
     {
         cursor.Take(UnderThem);
         cursor.Take(Choice);
+        // 'skip a chain'
+        if (cursor.Now is { Word: "a" or "an" }) cursor.At++;
         int number = cursor.At;
         SizedNumber? count = Numbers.Take(cursor);
         cursor.Take(Unworked);

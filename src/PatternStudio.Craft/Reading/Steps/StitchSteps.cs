@@ -9,7 +9,8 @@ namespace PatternStudio.Craft.Reading.Steps;
 /// <summary>Reads stitches: 'sc in next st', '2 dc in next ch-1 sp', 'sc2tog over next 2 sts', 'sc 3', 'inc x 6', 'hdc around'.</summary>
 internal static class StitchSteps
 {
-    private static readonly Phrase Verb = new("work|make|crochet|put|do");
+    private static readonly Phrase Verb = new("cont? to? work|make|crochet|put|do|placing");
+    private static readonly Phrase ContTo = new("cont to");
     private static readonly Phrase WorkBack = new("work back");
     private static readonly Phrase StartWith = new("beg with|by make|work?");
     private static readonly Phrase FastenWith = new("and? fasten|catch with|in");
@@ -42,12 +43,22 @@ internal static class StitchSteps
         int from = cursor.At;
         bool lastOnes = !cursor.Take(EndingWith) && cursor.Take(WorkLast);
         if (cursor.At == from && (TakeEven(cursor, from) ?? TakeRowOf(cursor, from)) is { } row) return row;
-        if (cursor.At == from && !cursor.Take(FastenWith) && !TakeStart(cursor) && !cursor.Take(WorkBack)) cursor.Take(Verb);
+        if (cursor.At == from && !cursor.Take(FastenWith) && !TakeStart(cursor) && !cursor.Take(WorkBack) && !cursor.Take(Verb)) TakeContinue(cursor);
         if (TakeNumberedStitch(cursor) is not var (number, stitch)) return null;
         if (stitch == StitchId.Chain) return null;
         // 'double crochet (UK)'
         if (cursor.Kind == TokenKind.Open && cursor.Ahead(1).Word is "us" or "uk" && cursor.Ahead(2).Kind == TokenKind.Close) cursor.At += 3;
         return TakeTogether(cursor, from, stitch) ?? OneEach(TakePlaced(cursor, from, number, stitch), lastOnes);
+    }
+
+    /// <summary>'Continue to sc in each st'; what one continues to decrease by is told in words of its own.</summary>
+    private static void TakeContinue(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (!cursor.Take(ContTo)) return;
+        int stitch = cursor.At;
+        Numbers.TakePlain(cursor);
+        cursor.At = cursor.TakeStitch() is { } named && !ReadingContext.IsIncreaseOrDecrease(named) ? stitch : from;
     }
 
     /// <summary>'Start with 5 sc', 'start 6 sc'; 'beginning tile' is the name of something.</summary>
@@ -193,7 +204,7 @@ internal static class StitchSteps
     private static bool EachRow(Cursor cursor, int from)
     {
         for (int i = from; i < cursor.At; i++)
-            if (cursor.Context.Tokens[i].IsWord("row") && !cursor.Context.Tokens[i + 1].IsWord("end") || cursor.Context.Tokens[i].IsWord("each")) return true;
+            if (cursor.Context.Tokens[i].IsWord("row") && !(i + 1 < cursor.At && cursor.Context.Tokens[i + 1].IsWord("end")) || cursor.Context.Tokens[i].IsWord("each")) return true;
         return false;
     }
 

@@ -8,7 +8,7 @@ internal static class TurnSteps
 {
     private static readonly Phrase DoNotTurn = new("do not turn");
     private static readonly Phrase DontTurn = new("don't|without turn");
-    private static readonly Phrase Turn = new("turn the? work?");
+    private static readonly Phrase Turn = new("turn the|your|my? work|piece|project|blanket|scarf? over?");
     private static readonly Phrase DoNotJoin = new("do not join row|rnd? this? or? the? next? row|rnd?");
     private static readonly Phrase DontJoin = new("don't|without join row|rnd?");
     private static readonly Phrase FastenOff = new("fasten|finish|cast|bind|tie off");

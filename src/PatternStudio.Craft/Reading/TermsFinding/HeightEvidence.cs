@@ -11,7 +11,7 @@ namespace PatternStudio.Craft.Reading.TermsFinding;
 internal static class HeightEvidence
 {
     private static readonly Phrase Said = new("count as a|#|first|one? beg?");
-    private static readonly Phrase FromHook = new("in|under the? ## ch from hook");
+    private static readonly Phrase FromHook = new("in|under the? ##|second|fourth|fifth ch from the|your? hook");
     private static readonly Phrase Double = new("dc|double crochet?");
     private static readonly Phrase Treble = new("tr|treble crochet?");
     private static readonly Phrase DoubleTreble = new("dtr|double treble crochet?");
@@ -54,8 +54,8 @@ internal static class HeightEvidence
         char height = Height(tokens, ref place);
         int after = height is 'd' or 't' ? FromHook.Match(tokens, place) : -1;
         if (after < 0) return null;
-        int nth = Array.FindIndex(tokens, place, after - place, token => token.Kind == TokenKind.Ordinal);
-        Terminology? terminology = (nth < 0 ? 0 : tokens[nth].Value, height) switch
+        int nth = Array.FindIndex(tokens, place, after - place, token => token.Kind == TokenKind.Ordinal || token.Form.Ordinal is not null);
+        Terminology? terminology = (nth < 0 ? 0 : tokens[nth].Kind == TokenKind.Ordinal ? tokens[nth].Value : tokens[nth].Form.Ordinal, height) switch
         {
             (4, 'd') or (5, 't') => Terminology.Us,
             (2, 'd') or (4, 't') => Terminology.Uk,

@@ -134,8 +134,12 @@ internal sealed class Lexer
         if (tokens[count - 1].Word is "dk" or "lt" or "med" or "no" or "approx" or "incl" && at < end && text[at] == ' ') return true;
         int next = at;
         while (next < end && text[next] == ' ') next++;
-        return next < end && (char.IsLower(text[next]) || text[next] is ',' or ';');
+        return next < end && (char.IsLower(text[next]) || text[next] is ',' or ';' || char.IsAsciiDigit(text[next]) && BeginsWithChain());
     }
+
+    /// <summary>'Ch. 26.', 'Ch. 1, turn': the chain begins its clause, so the dot ends no sentence, as that of 'sc in each ch. 25 sc.' does.</summary>
+    private bool BeginsWithChain() =>
+        tokens[count - 1].IsWord("ch") && (count == 1 || tokens[count - 1].StartsLine || tokens[count - 2] is { Kind: TokenKind.Dot or TokenKind.Comma or TokenKind.Colon or TokenKind.Semicolon or TokenKind.Open or TokenKind.Star } or { Word: "and" or "then" });
 
     private void Add(TokenKind kind, int start, int value = 0)
     {
