@@ -176,11 +176,12 @@ internal sealed class RowBuilder(int expected = 0)
         if (first < 0 || entries[first].Cell is not { Kind: CellKind.TurningChain, Counts: true, Group: null }) return;
         List<Cell> beginning = [.. entries.Skip(first).Take(LongestOpening).SelectMany(entry => entry.Run is { } run ? run.Unit : (IEnumerable<Cell>)[entry.Cell!]).Take(LongestOpening)];
         int named = beginning.FindIndex(cell => cell is { Group: not null, GroupIndex: 0, GroupSize: > 1 });
-        // 'Ch 3, dc in same sp, 2 dc in each sp around': pairs without a name.
-        if (named < 0) named = beginning.FindIndex(cell => cell is { GroupIndex: 0, GroupSize: > 1 });
+        // 'Ch 3, dc in same sp, 2 dc in each sp around': pairs without a name, so it is the place that tells.
+        bool nameless = named < 0;
+        if (nameless) named = beginning.FindIndex(cell => cell is { GroupIndex: 0, GroupSize: > 1 });
         if (named < 2 || beginning[named].GroupSize is var size && (named < size || beginning.Count < named + size || entries.Count < first + size)) return;
         for (int i = 0; i < size; i++)
-            if (entries[first + i].Cell is not { } cell || !LooksLike(cell, beginning[named + i])) return;
+            if (entries[first + i].Cell is not { } cell || !LooksLike(cell, beginning[named + i]) || nameless && !StandsWith(cell, beginning[0])) return;
         for (int i = 0; i < size; i++)
             entries[first + i] = new Entry(entries[first + i].Cell! with { Group = beginning[named].Group, GroupIndex = i, GroupSize = size }, null);
     }
@@ -190,6 +191,9 @@ internal sealed class RowBuilder(int expected = 0)
 
     private static bool LooksLike(Cell opening, Cell member) =>
         opening.Stitch == member.Stitch && (opening.Kind == member.Kind && opening.Chains == member.Chains || opening.Kind == CellKind.TurningChain && member.Kind == CellKind.Stitch);
+
+    private static bool StandsWith(Cell member, Cell opening) =>
+        member.Feet is [var foot, ..] ? opening.Feet is [var first, ..] && (foot.Row, foot.Place) == (first.Row, first.Place) : member.Kind == CellKind.Chains;
 
     /// <summary>The finished row, as few runs as it comes to.</summary>
     public EquatableArray<Run> Build() => new RunFolding(entries).Fold();

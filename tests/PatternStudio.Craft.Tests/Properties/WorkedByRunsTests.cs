@@ -34,6 +34,20 @@ public sealed class WorkedByRunsTests
         Assert.All(rows[^1].Cells().Where(cell => cell.Kind == CellKind.Stitch).Skip(1).SkipLast(1), cell => Assert.Equal(first, Assert.Single(cell.Feet).Row));
     }
 
+    /// <summary>The turning chain and the two stitches behind it look like the three stitches of one place further on, but stand in places of their own.</summary>
+    [Fact]
+    public void A_row_that_begins_like_a_group_of_another_place_begins_with_no_group()
+    {
+        const string Text =
+            """
+            Ch 45.
+            Row 1: Dc in 4th ch from hook and in each ch across.
+            Row 2: Ch 3 (counts as dc), turn, dc in each of next 4 sts, 3 dc in next st, *sc in next st; rep from * across.
+            """;
+        Same(Text);
+        Assert.Equal(0, PatternWorker.Work(PatternReader.Read(Text), 0).Fabric.Pieces[0].Rows[^1].Cells().First().GroupSize);
+    }
+
     /// <summary>More patterns: set CsCheck_Iter. The one that failed: CsCheck_Seed.</summary>
     [Fact]
     public void Any_pattern_comes_to_the_same_cells_by_runs_and_turn_by_turn() =>

@@ -37,6 +37,17 @@ public sealed class TotalityTests
     [Fact]
     public void Any_characters_are_read() => Gen.String[0, 200].Sample(text => SpansLieInText(PatternReader.Read(text)), iter: 2000);
 
+    /// <summary>What stands on the desk while a line is being typed: every line of every right pattern, broken off behind each of its words.</summary>
+    [Fact]
+    public void A_line_that_breaks_off_behind_any_word_is_read()
+    {
+        foreach (string line in Directory.EnumerateFiles(Repository.Path("tests/PatternStudio.Craft.Tests/RightPatterns"), "*.txt").SelectMany(File.ReadLines).Distinct())
+        {
+            for (int end = line.IndexOf(' ', StringComparison.Ordinal); end > 0; end = line.IndexOf(' ', end + 1))
+                Assert.True(SpansLieInText(PatternReader.Read(line[..end])), line[..end]);
+        }
+    }
+
     [Theory]
     [InlineData('(', ')')]
     [InlineData('[', ']')]

@@ -79,7 +79,7 @@ internal static class WorkAlongSteps
         if (!cursor.Take(Leave)) return false;
         SizedNumber? count = Numbers.Take(cursor);
         PlaceKind kind = PlaceNouns.Take(cursor) ?? PlaceKind.AnyStitch;
-        bool rest = cursor.Context.Tokens[from + 1].Word is "remaining" or "rest" || cursor.Context.Tokens[from + 2].Word is "remaining" or "rest";
+        bool rest = Enumerable.Range(from, cursor.At - from).Any(i => cursor.Context.Tokens[i].Word is "remaining" or "rest");
         // 'leave rem sts': nothing else can be done with them.
         if (!cursor.Take(Unworked) && !(rest && (cursor.AtEnd || Cursor.IsSeparator(cursor.Kind)))) return false;
         TakePurpose(cursor);
