@@ -189,6 +189,7 @@ internal sealed partial class PieceWorker
         }
 
         int[] numbers = !repeat.Rows.IsEmpty ? [.. repeat.Rows] : [.. Enumerable.Range(lastNumber - (repeat.LastRows ?? 1) + 1, repeat.LastRows ?? 1)];
+        if (numbers.Length == 0) return; // 'the last 0 rows'
         RowInstruction?[] instructions = [.. numbers.Select(number => byNumber[number])];
         if (repeat.IsEven && ShapesLast())
         {

@@ -146,7 +146,11 @@ internal sealed partial class PieceWorker
         row.Steps.FirstOrDefault(IsWork) is not ChainStep
         || row.Steps.Any(step => step is StitchStep { Where.Choice: PlaceChoice.FromHook or PlaceChoice.InRing } or GroupStep { Where.Choice: PlaceChoice.InRing } or JoinStep { FormsRing: true } or WorkAlongStep { Along.Choice: PlaceChoice.FromHook })
         || row.Steps.FirstOrDefault(IsWork) is ChainStep { Count: { IsPlain: true } long_ } && long_.Values[0] >= LongChain
-        || row.Steps.All(step => step is ChainStep or RemarkStep or ColourStep or JoinStep);
+        || row.Steps.All(step => step is ChainStep or RemarkStep or ColourStep or JoinStep || ClosesRing(step));
+
+    /// <summary>'Ch 6, sl st in the first ch', with nothing else: a ring.</summary>
+    private static bool ClosesRing(Step step) =>
+        step is StitchStep { Count: null, Where: { Choice: PlaceChoice.First, Kind.Noun: PlaceNoun.Chain } } join && join.Stitch == Terms.StitchId.SlipStitch;
 
     /// <summary>'Ch 2 (does not count as a stitch), hdc in each st around': a chain to turn, whatever is below.</summary>
     private static bool BeginsWithTurningChain(RowInstruction row) => row.Steps.FirstOrDefault(IsWork) is ChainStep { Role: not ChainRole.Unstated } && !IsFoundationRow(row);

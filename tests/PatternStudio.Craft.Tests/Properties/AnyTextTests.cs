@@ -11,6 +11,12 @@ public sealed class AnyTextTests
         [.. new[] { "tests/PatternStudio.Craft.Tests/RightPatterns", "samples" }
             .SelectMany(folder => Directory.EnumerateFiles(Repository.Path(folder), "*.txt")).Order(StringComparer.Ordinal).Select(File.ReadAllText)];
 
+    /// <summary>A number being typed: nothing is repeated, and nothing falls over.</summary>
+    [Fact]
+    public void The_last_0_rows_are_repeated_as_nothing() =>
+        Assert.Equal(3, PatternCheck.Check("Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 sc)\nRow 2: Ch 1, turn, sc in each sc across. (10 sc)\nRepeat the last 0 rows 3 more times.\nRow 3: Ch 1, turn, sc in each sc across. (10 sc)").Sizes[0].Rows.Count);
+
+
     /// <summary>The same texts each time; for others run the benchmarks with 'fuzz --minutes 10'.</summary>
     [Fact]
     public void A_spoiled_text_is_checked_to_its_end()

@@ -15,6 +15,11 @@ public sealed class RoundTests
     public void Stitches_back_down_a_chain_are_no_picot() => Assert.Equal("5 10 15 20", Worked.Totals(
         FifteenSc + "R4: *ch 4, sl st in 2nd ch from hook, sc in next ch, hdc in next ch, skip 2 sts, sl st in next st* x 5 (5 points)"));
 
+    /// <summary>A part of its own, with no word of a ring: the 12 sc of the head are left alone.</summary>
+    [Fact]
+    public void A_part_that_begins_with_a_closed_chain_is_not_worked_onto_the_part_before() => Assert.Equal("6 12 12 12", Worked.Totals(
+        "Head\nR1: 6 sc in MR (6)\nR2: inc x6 (12)\nR3: sc around (12)\nFO.\n\nCheek\nCh 6, sl st in the first ch.\nR1: 12 sc in ring (12)\nFO."));
+
     /// <summary>The chain in the first brackets counts like one before them; the first corner is not met again at the end.</summary>
     [Theory]
     [InlineData("Sl st to next ch-2 sp, (ch 3, 2 dc, ch 2, 3 dc) in same sp, (3 dc, ch 2, 3 dc) in each ch-2 sp around, join.")]
