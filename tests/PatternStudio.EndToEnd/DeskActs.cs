@@ -90,6 +90,16 @@ internal static class DeskActs
         await page.SeesWordsAsync(words);
     }
 
+    /// <summary>Opens the same design in a second window, as another person or another tab has it.</summary>
+    /// <param name="words">The words that are saved.</param>
+    public static async Task<IPage> OpenBesideAsync(this IPage page, string words)
+    {
+        IPage other = await page.Context.NewPageAsync();
+        await other.GotoAsync(page.Url);
+        await other.SeesWordsAsync(words);
+        return other;
+    }
+
     /// <summary>A version in the list of earlier ones.</summary>
     public static ILocator KeptVersion(this IPage page, int number) => page.Locator("button.version").Filter(new() { HasText = $"Version {number}" });
 

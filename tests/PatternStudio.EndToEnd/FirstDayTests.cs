@@ -80,9 +80,7 @@ public sealed class FirstDayTests(OpenStudio studio) : IClassFixture<OpenStudio>
     {
         IPage mira = await studio.EnterAsync();
         await mira.BeginDesignAsync("Quay cloth for two", Cloth);
-        IPage jo = await mira.Context.NewPageAsync();
-        await jo.GotoAsync(mira.Url);
-        await jo.SeesWordsAsync(Cloth);
+        IPage jo = await mira.OpenBesideAsync(Cloth);
 
         await mira.OvertypeAsync("Fasten off.", "Fasten off. Weave in.");
         await Expect(mira.Locator(".saved-state")).ToContainTextAsync("Not saved yet");
@@ -108,9 +106,7 @@ public sealed class FirstDayTests(OpenStudio studio) : IClassFixture<OpenStudio>
     {
         IPage mira = await studio.EnterAsync();
         await mira.BeginDesignAsync("Slipway cloth for two", Cloth);
-        IPage jo = await mira.Context.NewPageAsync();
-        await jo.GotoAsync(mira.Url);
-        await jo.SeesWordsAsync(Cloth);
+        IPage jo = await mira.OpenBesideAsync(Cloth);
         await mira.OvertypeAsync("Ch 20.", "With the smaller hook, ch 20.");
         await Expect(mira.Locator(".saved-state")).ToContainTextAsync("Not saved yet");
         await jo.OvertypeAsync("Fasten off.", "Fasten off. Block.");

@@ -118,9 +118,7 @@ public sealed class KeyboardTests(OpenStudio studio) : IClassFixture<OpenStudio>
         await page.Keyboard.PressAsync("Escape");
 
         await page.BeginDesignAsync("Gangway cloth for two", Cloth);
-        IPage other = await page.Context.NewPageAsync();
-        await other.GotoAsync(page.Url);
-        await other.SeesWordsAsync(Cloth);
+        IPage other = await page.OpenBesideAsync(Cloth);
         await page.OvertypeAsync("Fasten off.", "Fasten off. Weave in.");
         await Expect(page.Locator(".saved-state")).ToContainTextAsync("Not saved yet");
         await other.OvertypeAsync("Fasten off.", "Fasten off. Block.");

@@ -119,9 +119,7 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
     {
         IPage mira = await studio.EnterAsync();
         await mira.BeginDesignAsync("Jetty mat, watched", Mat);
-        IPage jo = await mira.Context.NewPageAsync();
-        await jo.GotoAsync(mira.Url);
-        await jo.SeesWordsAsync(Mat);
+        IPage jo = await mira.OpenBesideAsync(Mat);
 
         await jo.OvertypeAsync("Jetty mat", "Jetty mat, round");
         await jo.Keyboard.PressAsync("Control+s");
@@ -137,9 +135,7 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
     {
         IPage first = await studio.EnterAsync();
         await first.BeginDesignAsync("Jetty mat, twice", Mat);
-        IPage second = await first.Context.NewPageAsync();
-        await second.GotoAsync(first.Url);
-        await second.SeesWordsAsync(Mat);
+        IPage second = await first.OpenBesideAsync(Mat);
         await first.OvertypeAsync("Jetty mat", "Jetty mat one");
         await Expect(first.Locator(".saved-state")).ToContainTextAsync("Not saved yet");
         await first.WaitForTimeoutAsync(400);

@@ -52,10 +52,13 @@ internal static class StatedComparison
     {
         if (named == "ch") return tally.Chains;
         long forms = tally.OfForms(named);
-        // A name that is no stitch and was not met ('4 blocks') counts something that is not worked out here.
-        if (forms == 0 && tally.Of(named) is null && Vocabulary.Standard.Find(new StitchId(named)) is null) return null;
-        // '4 clusters' of a granny square are its groups of three: where no stitch of that name is worked, something else is meant.
-        if (forms == 0 && tally.Of(named) is null && (Places.IsCluster(new StitchId(named)) || Vocabulary.Standard.Find(new StitchId(named)) is { IsGroup: true })) return null;
+        if (forms == 0 && tally.Of(named) is null && MayBeOfOtherThings(new StitchId(named))) return null;
         return alone && forms == tally.Total ? tally.Total : tally.Of(named) ?? forms;
     }
+
+    /// <summary>
+    /// A name that is no stitch ('4 blocks') counts something that is not worked out here; '4 clusters' of a granny square are its groups of three. Where no stitch of such a
+    /// name is worked, something else is meant.
+    /// </summary>
+    private static bool MayBeOfOtherThings(StitchId named) => Vocabulary.Standard.Find(named) is null or { IsGroup: true } || Places.IsCluster(named);
 }

@@ -101,12 +101,9 @@ internal sealed class DocumentReader(ReadingContext context)
     private List<PieceItem>? SampleChain(Block block)
     {
         for (var cursor = new Cursor(context, block.Body, block.End); !cursor.AtEnd; cursor.At++)
-            if (cursor.Is(ChainOfLength) && cursor.Ahead(1).Value >= LongChain) return [.. LooseLines.Read(new Cursor(context, cursor.At, cursor.At + 2))];
+            if (cursor.Is(ChainOfLength) && cursor.Ahead(1).Value >= LooseLines.LongChain) return [.. LooseLines.Read(new Cursor(context, cursor.At, cursor.At + 2))];
         return null;
     }
-
-    /// <summary>Fewer chains are the turn's: 'a multiple of 6 + 2, plus ch 1 to turn'.</summary>
-    private const int LongChain = 10;
 
     private static readonly Phrase ChainOfLength = new("ch #");
 

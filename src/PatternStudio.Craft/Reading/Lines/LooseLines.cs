@@ -52,7 +52,9 @@ internal static class LooseLines
     private static readonly Phrase SomeFoundation = new("# fsc|fhdc|fdc|ftr|fhtr");
     private static readonly Phrase FoundationOfSome = new("fsc|fhdc|fdc|ftr|fhtr #");
 
-    private const int LongChain = 10;
+    /// <summary>Chains that are a foundation; fewer may be the turn's: 'a multiple of 6 + 2, plus ch 1 to turn'.</summary>
+    public const int LongChain = 10;
+
     private static readonly Phrase ChainSome = new("ch #");
     private static readonly Phrase MakeChain = new("make|with a ch of #");
     private static readonly Phrase CastOn = new("cast on # ch");
