@@ -2,28 +2,30 @@
 
 import { EditorState, historyField } from "./vendor/codemirror.js";
 
+/** Drafts of desks that were open before, or are open in another window. One that says just what is saved is let go. */
+export function draftsOf(key, saved) {
+  const prefix = prefixOf(key), found = [];
+  try {
+    for (const name of Object.keys(localStorage)) {
+      if (!name.startsWith(prefix)) continue;
+      const draft = read(name);
+      if (!draft || draft.text === saved) localStorage.removeItem(name);
+      else found.push({ ...draft, writer: name.slice(prefix.length), place: "" });
+    }
+  } catch { /* no storage: the server has its own */ }
+  return found;
+}
+
+const prefixOf = key => `${key}:`;
+
 /** Unsaved words. Each open desk keeps its own, so that two windows never write over each other. */
 export class DraftBox {
   constructor(key, writer, saved, version) {
-    this.prefix = `${key}:`;
+    this.prefix = prefixOf(key);
     this.writer = writer;
     this.key = this.prefix + writer;
     this.savedWords = saved;
     this.version = version;
-  }
-
-  /** Drafts of desks that were open before, or are open in another window. */
-  others() {
-    const found = [];
-    try {
-      for (const key of Object.keys(localStorage)) {
-        if (!key.startsWith(this.prefix) || key === this.key) continue;
-        const draft = read(key);
-        if (!draft || draft.text === this.savedWords) localStorage.removeItem(key);
-        else found.push({ ...draft, writer: key.slice(this.prefix.length), place: "" });
-      }
-    } catch { /* no storage: the server has its own */ }
-    return found;
   }
 
   keep(text) {

@@ -8,10 +8,15 @@ import {
   selectedCompletionIndex, setSelectedCompletion, undo,
 } from "./vendor/codemirror.js";
 import { counts, explain, findings, mend, nextFinding, sections, shown } from "./editor-findings.js";
-import { DraftBox, UndoBox } from "./editor-keeping.js";
+import { DraftBox, UndoBox, draftsOf } from "./editor-keeping.js";
 
 export function open(root, server, options) {
   return new Editor(root, server, options);
+}
+
+/** Words of a design that were not saved, from this browser. */
+export function unsaved(draftKey, saved) {
+  return draftsOf(draftKey, saved);
 }
 
 /** Marks a change that the program made, so that the reader's place stays where it is. */
@@ -36,7 +41,8 @@ class Editor {
     this.server = server;
     this.says = options.says;
     this.wait = options.wait;
-    this.sent = this.saved = options.text;
+    this.saved = options.text;
+    this.sent = options.draft?.text ?? options.text;
     this.stop = new AbortController();
     this.drafts_ = new DraftBox(options.draftKey, options.writer, options.text, options.savedVersion);
     this.undoBox = new UndoBox(options.undoKey);
@@ -48,6 +54,7 @@ class Editor {
     on(window, "pagehide", () => this.keep());
     on(document, "visibilitychange", () => { if (document.hidden) this.flush(); });
     on(this.view.contentDOM, "mousemove", e => this.point(e));
+    if (options.draft) this.takeUp(options.draft);
   }
 
   begin(text) { return EditorState.create({ doc: text, extensions: this.extensions }); }
@@ -133,9 +140,6 @@ class Editor {
   }
 
   text() { return this.view.state.doc.toString(); }
-
-  /** Words that were not saved, from this browser. */
-  drafts() { return this.drafts_.others(); }
 
   /** What kind of thing the reader sits at. */
   place() {

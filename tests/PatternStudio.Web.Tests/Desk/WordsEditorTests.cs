@@ -10,13 +10,15 @@ public sealed class WordsEditorTests : PageTest
 {
     private const string Saved = "Row 1: Sc in each st. (21 sts)";
     private static readonly Guid Other = new("b6d6f1ac-0000-4000-8000-000000000001");
+    private readonly BunitJSModuleInterop module;
     private readonly BunitJSModuleInterop browser;
     private readonly List<string> told = [];
     private DraftChoice? draft;
 
     public WordsEditorTests()
     {
-        BunitJSModuleInterop module = JSInterop.SetupModule(call => call.Arguments[0] is string path && path.Contains("editor.js", StringComparison.Ordinal));
+        module = JSInterop.SetupModule(call => call.Arguments[0] is string path && path.Contains("editor.js", StringComparison.Ordinal));
+        module.Mode = JSRuntimeMode.Loose;
         browser = module.SetupModule("open", _ => true);
         browser.Mode = JSRuntimeMode.Loose;
     }
@@ -57,21 +59,28 @@ public sealed class WordsEditorTests : PageTest
     public void Words_that_the_browser_kept_come_back()
     {
         var kept = new DraftWords(Other, "Row 1: Sc in each", 3, Noon, "");
-        browser.Setup<DraftWords[]?>("drafts").SetResult([kept]);
-        Show();
+        module.Setup<DraftWords[]?>("unsaved", _ => true).SetResult([kept]);
 
+        Assert.Equal("Row 1: Sc in each", Show().Instance.Text);
         Assert.Equal(kept, draft!.TakenUp);
-        Assert.Equal(kept, browser.VerifyInvoke("takeUp").Arguments[0]);
+        Assert.Equal(["Row 1: Sc in each"], told);
     }
 
     [Fact]
     public void Words_that_the_studio_kept_come_back_where_the_browser_has_none()
     {
         var kept = new DraftWords(Other, "Row 1: Sc in each", 3, Noon, "phone");
-        Show([kept]);
 
+        Assert.Equal("Row 1: Sc in each", Show([kept]).Instance.Text);
         Assert.Equal(kept, draft!.TakenUp);
-        Assert.Equal(kept, browser.VerifyInvoke("takeUp").Arguments[0]);
+    }
+
+    [Fact]
+    public void It_is_known_which_words_to_go_on_with_before_any_are_shown()
+    {
+        Show();
+        string[] asked = [.. JSInterop.Invocations.Select(call => call.Identifier)];
+        Assert.Equal(["import", "unsaved", "open", "place"], asked);
     }
 
     [Fact]

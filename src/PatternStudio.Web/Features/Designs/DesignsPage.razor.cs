@@ -20,6 +20,7 @@ public sealed partial class DesignsPage : IAsyncDisposable
     private IReadOnlyList<KeptTag> tags = [];
     private string typed = "";
     private int typings;
+    private bool typing;
     private bool dense;
     private int shownPage = 1;
     private ElementReference shelf;
@@ -66,6 +67,7 @@ public sealed partial class DesignsPage : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         Navigation.LocationChanged -= Moved;
+        typings++; // whoever has left meanwhile is not to be called back by a search
         try
         {
             if (script is not null) await script.DisposeAsync();
@@ -82,11 +84,11 @@ public sealed partial class DesignsPage : IAsyncDisposable
         if (path is "" or "designs") _ = InvokeAsync(ShowAsync);
     }
 
-    /// <summary>Shows what the address says.</summary>
+    /// <summary>Shows what the address says. What is being typed stays, and is searched for after its pause.</summary>
     private async Task ShowAsync()
     {
         ShelfAddress asked = ShelfAddress.From(Navigation.Uri);
-        if (asked.Search != typed.Trim()) typed = asked.Search;
+        if (!typing && asked.Search != typed.Trim()) typed = asked.Search;
         address = asked;
         dense = asked.Dense ?? dense;
         DesignPage found = await Library.ListAsync(await SignedIn.CallerAsync(), asked.ToQuery(tags));
@@ -108,10 +110,12 @@ public sealed partial class DesignsPage : IAsyncDisposable
     /// <summary>Every letter is not a step to go back over: letters of one search replace each other in the history.</summary>
     private async Task TypeAsync(ChangeEventArgs change)
     {
-        typed = change.Value as string ?? "";
-        int typing = ++typings;
+        (typed, typing) = (change.Value as string ?? "", true);
+        int latest = ++typings;
         await Task.Delay(Pause);
-        if (typing == typings) GoTo(address with { Search = typed.Trim(), Page = 1 }, replace: address.Search.Length > 0);
+        if (latest != typings) return;
+        typing = false;
+        GoTo(address with { Search = typed.Trim(), Page = 1 }, replace: address.Search.Length > 0);
     }
 
     private void Order(ChangeEventArgs change)

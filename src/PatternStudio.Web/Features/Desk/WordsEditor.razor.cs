@@ -166,13 +166,18 @@ public sealed partial class WordsEditor : IAsyncDisposable
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (!firstRender) return;
-        Text = Saved;
         here = DotNetObjectReference.Create(this);
         module = await Browser.InvokeAsync<IJSObjectReference>("import", $"./{Assets["scripts/editor.js"]}");
+        string draftKey = $"draft:{DesignId}";
+        // Which words to go on with is known before any are shown: nothing can be typed into words that are about to be replaced.
+        DraftWords[] kept = await module.InvokeAsync<DraftWords[]?>("unsaved", draftKey, Saved) ?? [];
+        DraftChoice? choice = DraftChoice.Of(kept, Drafts, Saved);
+        Text = choice?.TakenUp.Text ?? Saved;
         editor = await module.InvokeAsync<IJSObjectReference>("open", root, here, new
         {
             text = Saved,
-            draftKey = $"draft:{DesignId}",
+            draft = choice?.TakenUp,
+            draftKey,
             undoKey = $"undo:{DesignId}",
             writer = Writer,
             savedVersion = Version,
@@ -180,16 +185,8 @@ public sealed partial class WordsEditor : IAsyncDisposable
             says = EditorSays.In(Words),
         });
         Place = await editor.InvokeAsync<string?>("place") ?? "";
-        DraftWords[] kept = await editor.InvokeAsync<DraftWords[]?>("drafts") ?? [];
-        if (DraftChoice.Of(kept, Drafts, Saved) is { } choice)
-        {
-            await DraftFound.InvokeAsync(choice);
-            await TakeUpAsync(choice.TakenUp);
-        }
-        else
-        {
-            await TextChanged.InvokeAsync(Text);
-        }
+        if (choice is not null) await DraftFound.InvokeAsync(choice);
+        await TextChanged.InvokeAsync(Text);
     }
 
     private async Task ActAsync(string act)
