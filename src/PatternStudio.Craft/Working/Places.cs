@@ -4,11 +4,15 @@ using PatternStudio.Craft.Terms;
 namespace PatternStudio.Craft.Working;
 
 /// <summary>Which cells of the row below are places of a kind, and how many each offers.</summary>
-internal sealed class Places(Course course, Conventions conventions)
+internal sealed class Places(Course course, WorkContext context)
 {
+    private readonly Conventions conventions = context.Conventions;
     private readonly int widestSpace = WidestSpace(course.Row);
     private readonly int beginning = Beginning(course.Row);
     private readonly HashSet<int> lengths = [.. course.Row.Runs.SelectMany(run => run.Unit).Where(cell => cell.Kind == CellKind.Chains).Select(cell => cell.Chains)];
+
+    /// <summary>Groups that the pattern names and never tells.</summary>
+    public UntoldGroups Untold { get; } = new(course.Row, context);
 
     /// <summary>True where the row has chain spaces; without them 'sp' means a gap between groups.</summary>
     public bool HasSpaces => widestSpace > 0;
@@ -81,7 +85,10 @@ internal sealed class Places(Course course, Conventions conventions)
     };
 
     private long StartsGroup(Cell cell, PlaceKind kind) =>
-        cell.GroupSize > 0 && cell.Group == kind.Stitch && cell.GroupIndex == (course.Turned ? cell.GroupSize - 1 : 0) ? 1 : 0;
+        cell.GroupSize > 0 && cell.GroupIndex == (course.Turned ? cell.GroupSize - 1 : 0) && IsOf(cell, kind) ? 1 : 0;
+
+    /// <summary>True for a cell of a group that is called so.</summary>
+    public bool IsOf(Cell cell, PlaceKind kind) => cell.Group == kind.Stitch || kind is { Noun: PlaceNoun.Group, Stitch: { } name } && Untold.IsCalled(name, cell);
 
     /// <summary>The chain that begins a row is part turning chain, part space: patterns call it by either length.</summary>
     private bool FitsLength(Cell cell, long index, int? chains) =>

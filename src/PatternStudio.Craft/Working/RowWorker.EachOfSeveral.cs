@@ -36,7 +36,7 @@ internal sealed partial class RowWorker
     private Placement OneOf(Placement where)
     {
         PlaceKind kind = where.Within ?? where.Kind;
-        if (kind.Noun == PlaceNoun.Group && !HasGroup(kind.Stitch) && places is { HasSpaces: true }) kind = PlaceKind.Space;
+        if (kind is { Noun: PlaceNoun.Group, Stitch: { } name } && !HasGroup(name) && places is { HasSpaces: true }) kind = PlaceKind.Space;
         return where with { Choice = PlaceChoice.Next, Extent = null, Within = null, Kind = kind };
     }
 

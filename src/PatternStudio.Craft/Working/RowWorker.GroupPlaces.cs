@@ -25,7 +25,7 @@ internal sealed partial class RowWorker
     }
 
     private bool StartsGroupOf(Cell cell, PlaceKind kind) =>
-        cell.GroupSize > 1 && cell.GroupIndex == (course!.Turned ? cell.GroupSize - 1 : 0) && (kind.Noun != PlaceNoun.Group || cell.Group == kind.Stitch || cell is { Group: null, GroupSize: >= 3 } && IsShapeOnly(kind));
+        cell.GroupSize > 1 && cell.GroupIndex == (course!.Turned ? cell.GroupSize - 1 : 0) && (kind.Noun != PlaceNoun.Group || places!.IsOf(cell, kind) || cell is { Group: null, GroupSize: >= 3 } && IsShapeOnly(kind));
 
     /// <summary>A group is entered at its middle: the space in a V-stitch, the middle stitch of a shell.</summary>
     private Target IntoGroup(long first, Cell cell, Placement? where)

@@ -60,9 +60,9 @@ internal sealed partial class RowWorker
 
     /// <summary>'ch-2 sp of next V-st' where the row below has such groups; a name it does not know ('tile') adds nothing to the place itself.</summary>
     private bool IsInGroup(Placement where) =>
-        where.Within is { Noun: PlaceNoun.Group } whole && HasGroup(whole.Stitch);
+        where.Within is { Noun: PlaceNoun.Group, Stitch: { } name } && HasGroup(name);
 
-    private bool HasGroup(StitchId? name) => course is not null && course.Find(0, (cell, _) => cell.Group == name) >= 0;
+    private bool HasGroup(StitchId name) => course is not null && course.Find(0, (cell, _) => places!.IsOf(cell, new PlaceKind(PlaceNoun.Group, name))) >= 0;
 
     /// <summary>'in first 2 sts'.</summary>
     private Mishap? FirstPlaces(Placement where, Func<Target, Mishap?> work)
@@ -235,7 +235,7 @@ internal sealed partial class RowWorker
     private Mishap Missing(PlaceKind kind, TextSpan span)
     {
         // Corners are seen in the fabric, not in the words: a row without spaces or groups may well have them.
-        if (IsShapeOnly(kind)) return new Mishap(MishapKind.CannotWork, span);
+        if (IsShapeOnly(kind) || kind is { Noun: PlaceNoun.Group, Stitch: { } name } && places!.Untold.IsUntold(name) && !HasGroup(name)) return new Mishap(MishapKind.CannotWork, span);
         long all = course!.Sum(0, course.Length, (cell, i) => places!.Offers(cell, i, kind));
         if (all == 0 && (kind.Noun == PlaceNoun.Corner || kind.Stitch == PicotLoop)) return new Mishap(MishapKind.CannotWork, span);
         // What a shell is made of is not told: it may well have what is asked for.

@@ -110,7 +110,7 @@ internal sealed partial class RowWorker
     private Mishap? ToLast(Extent extent, EquatableArray<Step> steps, Func<Mishap?> repeat)
     {
         PlaceKind? outer = countedLeft;
-        countedLeft = extent.Place is { Noun: PlaceNoun.Group } group && !HasGroup(group.Stitch) ? PlaceInGroup(steps, group)
+        countedLeft = extent.Place is { Noun: PlaceNoun.Group, Stitch: { } name } group && !HasGroup(name) ? PlaceInGroup(steps, group)
             : extent.Place is { Noun: not PlaceNoun.AnyStitch } ? extent.Place : null;
         Mishap? mishap = repeat();
         countedLeft = outer;

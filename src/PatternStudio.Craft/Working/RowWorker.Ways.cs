@@ -110,7 +110,7 @@ internal sealed partial class RowWorker
         if (!elsewhere.TryGetValue(number, out var there))
         {
             var other = new Course(rows[index], index, course.Turned && (rows.Count - index) % 2 == 1);
-            there = (other, new Places(other, context.Conventions), State.Start with { Colour = at.Colour });
+            there = (other, new Places(other, context), State.Start with { Colour = at.Colour });
         }
         (Course? here, Places? herePlaces, State before) = (course, places, at);
         (course, places, at) = (there.Course, there.Places, there.At);

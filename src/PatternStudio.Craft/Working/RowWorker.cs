@@ -120,7 +120,7 @@ internal sealed partial class RowWorker
     private void Meet(Course? met)
     {
         course = met;
-        places = met is null ? null : new Places(met, context.Conventions);
+        places = met is null ? null : new Places(met, context);
     }
 
     private Mishap? WorkAll(EquatableArray<Step> all)

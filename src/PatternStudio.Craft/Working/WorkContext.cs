@@ -44,6 +44,13 @@ internal sealed class WorkContext
     /// <summary>True where every repeat is worked turn by turn: the reference that working by runs is compared with.</summary>
     public bool Unroll { get; }
 
+    /// <summary>True where a row works the stitch: 'shell in next sc'.</summary>
+    public bool Works(StitchId stitch) => (worked ??= FindWorked()).Contains(stitch);
+
+    private HashSet<StitchId>? worked;
+
+    private HashSet<StitchId> FindWorked() => [.. TreeSteps.OfRows(Pattern).OfType<StitchStep>().Select(step => step.Stitch)];
+
     /// <summary>Groups that the pattern's stated counts name ('5 shells'): rows that state nothing count them as one each as well.</summary>
     public IReadOnlySet<string> GroupsStated => groupsStated ??= FindGroupsStated();
 

@@ -85,7 +85,7 @@ internal static class PlaceNouns
         return cursor.Context.IsGroup(stitch) ? new PlaceKind(PlaceNoun.Group, stitch) : PlaceKind.Of(stitch);
     }
 
-    /// <summary>'3-dc group', '3-sc corner'.</summary>
+    /// <summary>'3-dc group', '5-dc shell', '3-sc corner'.</summary>
     private static PlaceKind? TakeStitchGroup(Cursor cursor)
     {
         int from = cursor.At;
@@ -93,6 +93,7 @@ internal static class PlaceNouns
         {
             if (cursor.Take(Corner)) return new PlaceKind(PlaceNoun.Corner);
             if (TakeKnownGroup(cursor) is { } group) return group;
+            if (cursor.TakeStitch() is { } name && cursor.Context.IsGroup(name)) return new PlaceKind(PlaceNoun.Group, name);
         }
         cursor.At = from;
         return null;

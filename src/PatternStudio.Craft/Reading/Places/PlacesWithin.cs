@@ -51,6 +51,7 @@ internal static class PlacesWithin
         if (PlaceNouns.Take(cursor) is { } direct) return direct;
         cursor.At = choice;
         while (cursor.Take(Choice)) { }
+        if (PlaceNouns.Take(cursor) is { } whole) return whole; // also '5-dc group', whose number is no number of places
         number = Numbers.TakePlain(cursor);
         return PlaceNouns.Take(cursor);
     }

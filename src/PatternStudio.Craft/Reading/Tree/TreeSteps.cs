@@ -1,6 +1,4 @@
-using PatternStudio.Craft.Reading.Tree;
-
-namespace PatternStudio.Craft.Checking;
+namespace PatternStudio.Craft.Reading.Tree;
 
 /// <summary>Goes through every step of a pattern, those inside groups and repeats included.</summary>
 internal static class TreeSteps
