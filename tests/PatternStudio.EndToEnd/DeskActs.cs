@@ -69,9 +69,15 @@ internal static class DeskActs
         await page.Keyboard.PressAsync("ArrowRight");
     }
 
-    /// <summary>All words of a pattern that is short enough to be on the screen whole.</summary>
+    /// <summary>All words of a pattern that is short enough to be on the screen whole. What an empty editor says to its writer is none of them.</summary>
     public static Task SeesWordsAsync(this IPage page, string words) => page.WaitForFunctionAsync(
-        "words => [...document.querySelectorAll('.words-editor .cm-line')].map(line => line.textContent).join('\\n') === words", words);
+        """
+        words => {
+          const lines = [...document.querySelectorAll('.words-editor .cm-line')];
+          return lines.length > 0 && lines.map(line => line.querySelector('.cm-placeholder') ? '' : line.textContent).join('\n') === words;
+        }
+        """,
+        words);
 
     /// <summary>Types over the first place where the words say something.</summary>
     public static async Task OvertypeAsync(this IPage page, string old, string with)
@@ -98,6 +104,30 @@ internal static class DeskActs
         await other.GotoAsync(page.Url);
         await other.SeesWordsAsync(words);
         return other;
+    }
+
+    /// <summary>Loads the page again on a line that lets each answer of the program wait.</summary>
+    public static async Task SlowDownAsync(this IPage page, TimeSpan wait)
+    {
+        await page.RouteWebSocketAsync(new System.Text.RegularExpressions.Regex("_blazor"), line =>
+        {
+            IWebSocketRoute program = line.ConnectToServer();
+            Task before = Task.CompletedTask;
+            program.OnMessage(frame =>
+            {
+                Task due = Task.Delay(wait);
+                before = SendAsync(before, due, frame);
+            });
+
+            async Task SendAsync(Task first, Task due, IWebSocketFrame frame)
+            {
+                await first;
+                await due;
+                if (frame.Binary is { } bytes) line.Send(bytes);
+                else line.Send(frame.Text ?? "");
+            }
+        });
+        await page.ReloadAsync();
     }
 
     /// <summary>A version in the list of earlier ones.</summary>

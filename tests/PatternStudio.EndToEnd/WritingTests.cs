@@ -217,6 +217,20 @@ public sealed class WritingTests(OpenStudio studio) : IClassFixture<OpenStudio>
         TestContext.Current.SendDiagnosticMessage($"from a key to what was found in 300 rows: median {answers[answers.Count / 2]:F0} ms, longest {answers[^1]:F0} ms, the pause of the typing among them");
     }
 
+    [Fact]
+    public async Task On_a_slow_line_what_can_come_next_is_told_for_what_was_typed_last()
+    {
+        IPage page = await studio.EnterAsync();
+        await page.BeginDesignAsync("Jetty mat, far away", Mat);
+        await page.SlowDownAsync(TimeSpan.FromMilliseconds(500));
+        await page.GoBehindAsync("Row 2: Ch 1, sc in each sc across, turn. (11 sc)");
+        await page.Keyboard.PressAsync("Enter");
+        await page.Keyboard.TypeAsync("Row 3: Ch 1, sc in", new() { Delay = 30 });
+        await page.WaitForTimeoutAsync(200); // the question for these words is on its way
+        await page.Keyboard.TypeAsync(" ne", new() { Delay = 30 });
+        await Expect(page.Choices().Filter(new() { HasText = "next sc" })).ToBeVisibleAsync();
+    }
+
     /// <summary>Milliseconds from the next key until something is underlined.</summary>
     private const string TellsWhenUnderlined =
         """

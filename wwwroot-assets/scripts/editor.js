@@ -269,7 +269,9 @@ class Editor {
     if (!context.explicit && !/\p{L}[\p{L}\d-]+$/u.test(before)) return null;
     if (this.sent.slice(0, line.from) !== context.state.sliceDoc(0, line.from)) await this.flush();
     const answer = await this.server.invokeMethodAsync("Complete", line.from, before, context.explicit).catch(() => null);
-    if (!answer || context.aborted || answer.length === 0) return null;
+    if (context.aborted) return null;
+    // No choices are an answer as well: after none at all the editor would not ask again for what was typed meanwhile.
+    if (!answer || answer.length === 0) return { from: context.pos, options: [] };
     const from = line.from + Math.min(...answer.map(choice => choice.from));
     return {
       from, filter: false,
