@@ -16,8 +16,11 @@ internal static class Tones
         return first ? RowTone.First : RowTone.Second;
     }
 
-    /// <summary>True for a piece that begins in rounds.</summary>
-    public static bool InRounds(WorkedPiece piece) => piece.Rows.FirstOrDefault(row => row.Kind != RowKind.Foundation) is { Kind: RowKind.Round };
+    /// <summary>True for a piece that begins in rounds, or of which only the ring is there yet.</summary>
+    public static bool InRounds(WorkedPiece piece) =>
+        piece.Rows.FirstOrDefault(row => row.Kind != RowKind.Foundation) is { } first ? first.Kind == RowKind.Round : !piece.Rows.IsEmpty && IsRing(piece.Rows[0]);
+
+    private static bool IsRing(WorkedRow foundation) => foundation.Joined || foundation.Runs is [{ Unit: [{ Kind: CellKind.Ring }, ..] }, ..];
 
     /// <summary>What the tones of a drawing mean.</summary>
     public static EquatableArray<ToneMeaning> Meanings(IReadOnlyCollection<DrawnRow> rows, bool inRounds) =>

@@ -28,7 +28,7 @@ internal sealed class Places(Course course, WorkContext context)
         PlaceNoun.AnyStitch => Stitches(cell),
         PlaceNoun.Stitch or PlaceNoun.Group when IsPicotLoop(cell, kind) => 1,
         PlaceNoun.Stitch or PlaceNoun.Group when cell.Kind == CellKind.Picot => kind.Stitch == cell.Stitch ? 1 : 0,
-        PlaceNoun.Stitch => kind.Stitch == StitchId.Chain ? Chains(cell) : IsStitch(cell) && Matches(cell.Stitch, kind.Stitch!.Value) ? 1 : StartsGroup(cell, kind),
+        PlaceNoun.Stitch => kind.Stitch == StitchId.Chain ? Chains(cell) : IsStitch(cell) && Matches(cell.Stitch, kind.Stitch!.Value) ? 1 : StartsGroup(cell, index, kind),
         // The top of a chain that stands for a stitch is a chain too: 'ch 2, skip 2 ch, dc in next ch' at the end of a mesh row.
         PlaceNoun.Chain => cell is { Kind: CellKind.TurningChain, Counts: true } ? 1 : Chains(cell),
         PlaceNoun.ChainSpace => IsSpace(cell) && FitsLength(cell, index, kind.Chains) || IsTurningSpace(cell, index, kind.Chains) ? 1 : 0,
@@ -36,7 +36,7 @@ internal sealed class Places(Course course, WorkContext context)
         PlaceNoun.Space when CarriesPicot(cell, index) => 0,
         PlaceNoun.Space or PlaceNoun.Ring => IsSpace(cell) ? 1 : 0,
         PlaceNoun.Gap => HasSpaces ? IsSpace(cell) ? 1 : 0 : IsStitch(cell) && !EndsRow(index) ? 1 : 0,
-        PlaceNoun.Group => IsStitch(cell) && cell.Stitch == kind.Stitch ? 1 : StartsGroup(cell, kind),
+        PlaceNoun.Group => IsStitch(cell) && cell.Stitch == kind.Stitch ? 1 : StartsGroup(cell, index, kind),
         PlaceNoun.StitchOrSpace => IsStitch(cell) || IsSpace(cell) || cell.Kind == CellKind.FoundationChain ? 1 : 0,
         PlaceNoun.StitchOrChain => IsStitch(cell) ? 1 : Chains(cell),
         PlaceNoun.TurningChain => course.PlaceOf(index) == 0 && cell.Kind is CellKind.TurningChain or CellKind.Chains ? 1 : 0,
@@ -84,8 +84,11 @@ internal sealed class Places(Course course, WorkContext context)
         _ => 0,
     };
 
-    private long StartsGroup(Cell cell, PlaceKind kind) =>
-        cell.GroupSize > 0 && cell.GroupIndex == (course.Turned ? cell.GroupSize - 1 : 0) && IsOf(cell, kind) ? 1 : 0;
+    private long StartsGroup(Cell cell, long index, PlaceKind kind) =>
+        cell.GroupSize > 0 && IsFirstOfGroup(cell, index) && IsOf(cell, kind) ? 1 : 0;
+
+    /// <summary>True for the cell of a group that is met first. A group that a round begins inside of is not met again where the round ends.</summary>
+    public bool IsFirstOfGroup(Cell cell, long index) => cell.GroupIndex == (course.Turned ? cell.GroupSize - 1 : 0) && index + cell.GroupSize <= course.Length;
 
     /// <summary>True for a cell of a group that is called so.</summary>
     public bool IsOf(Cell cell, PlaceKind kind) => cell.Group == kind.Stitch || kind is { Noun: PlaceNoun.Group, Stitch: { } name } && Untold.IsCalled(name, cell);

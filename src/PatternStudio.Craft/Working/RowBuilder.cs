@@ -39,11 +39,13 @@ internal sealed class RowBuilder(int expected = 0)
         : entries[^1].Length > 1 ? entries[^1].At(entries[^1].Length - 2)
         : entries.Count < 2 ? null : entries[^2].At(entries[^2].Length - 1);
 
-    /// <summary>The first cell that is no slip stitch to move there; null where there is none.</summary>
-    public Cell? FirstWorked => entries.Select(entry => entry.At(0)).FirstOrDefault(cell => cell.Kind != CellKind.Join);
+    /// <summary>The first cell that is no slip stitch to move there, and no chain that only climbs; null where there is none.</summary>
+    public Cell? FirstWorked => entries.Select(entry => entry.At(0)).FirstOrDefault(cell => !OnlyMoves(cell));
 
     /// <summary>The place of that cell in the row.</summary>
-    public long PlaceOfFirstWorked => entries.TakeWhile(entry => entry.At(0).Kind == CellKind.Join).Sum(entry => entry.Length);
+    public long PlaceOfFirstWorked => entries.TakeWhile(entry => OnlyMoves(entry.At(0))).Sum(entry => entry.Length);
+
+    private static bool OnlyMoves(Cell cell) => cell is { Kind: CellKind.Join } or { Kind: CellKind.TurningChain, Counts: false };
 
     /// <summary>What the row's first stitch stands in; null where it has none, or begins with a loop of chains.</summary>
     public Foot? FirstFoot

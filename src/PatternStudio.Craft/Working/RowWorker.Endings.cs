@@ -76,15 +76,21 @@ internal sealed partial class RowWorker
     }
 
     /// <summary>Works the ending behind what was repeated. Twice: where the last repeat has worked already into the very place that the ending closes on, it has gone too far.</summary>
-    private (Mishap? Mishap, bool Twice) ThenClose(Mishap? repeated, EquatableArray<Step> ending)
+    private (Mishap? Mishap, bool Twice) ThenClose(Mishap? repeated, EquatableArray<Step> steps)
     {
         if (repeated is not null) return (repeated, false);
         (Cell? last, int mark) = (builder.Last, builder.Mark);
-        if (WorkAll(ending) is { } mishap) return (mishap, false);
+        (bool outer, inEnding) = (inEnding, true);
+        Mishap? failed = WorkAll(steps);
+        inEnding = outer;
+        if (failed is not null) return (failed, false);
         bool twice = closedRound && builder.Mark > mark && last is { Kind: CellKind.Stitch, Feet: [var worked] } && builder.Last is { Kind: CellKind.Stitch, Feet: [var closing] }
             && (worked.Row, worked.Place) == (closing.Row, closing.Place);
         return (null, twice);
     }
+
+    /// <summary>True while the words behind 'ending with' are worked.</summary>
+    private bool inEnding;
 
     /// <summary>'…, dc in each of next 2 dc; rep from * ending with dc in top of ch 3': the ending may stand in the place of the last of the two.</summary>
     private EquatableArray<Step> OneByOne(EquatableArray<Step> steps) =>

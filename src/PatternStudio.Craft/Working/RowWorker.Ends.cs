@@ -301,11 +301,14 @@ internal sealed partial class RowWorker
         }
         if (step.Where is { Choice: PlaceChoice.TurningChainTop, Further: null, Ordinal: { } nth } && nth > beginningChains && beginningChains > 0)
             return new Mishap(MishapKind.JoinToNothing, step.Span) { Named = context.Name(PlaceKind.Chain), Wanted = nth, Found = beginningChains };
-        return step.Where is { Further: null, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } named } } && named != StitchId.Chain && !builder.Has(cell => cell.Counts && Places.Matches(cell.Stitch, named))
+        return step.Where is { Further: null, Kind: { Noun: PlaceNoun.Stitch, Stitch: { } named } } && named != StitchId.Chain && !builder.Has(cell => cell.Counts && (Places.Matches(cell.Stitch, named) || IsCalled(cell, named)))
             && context.Traits(named).Definition is null
             ? new Mishap(MishapKind.JoinToNothing, step.Span) { Named = context.Name(named) }
             : null;
     }
+
+    /// <summary>'Join to first cluster' where the round is of dc3tog: stitches closed together, which many call so.</summary>
+    private bool IsCalled(Cell cell, StitchId named) => Places.IsCluster(named) && cell.Kind == CellKind.Stitch && context.Traits(cell.Stitch).Takes > 1;
 
     private bool IsClosingSlipStitch(StitchStep step, EquatableArray<Step> all, int index) =>
         GoesAround && AtTop && step.Stitch == StitchId.SlipStitch && !builder.IsEmpty && IsClosing(all, index);

@@ -19,13 +19,13 @@ internal sealed partial class RowWorker
         }
         if (whole.Noun != PlaceNoun.Group && course.Find(at.Position, (cell, _) => cell.GroupSize >= 3 && cell.GroupIndex == cell.GroupSize / 2) is var middle and >= 0)
             return (Arrive(middle, PlaceKind.AnyStitch, where), null);
-        long group = course.Find(at.Position, (cell, i) => StartsGroupOf(cell, whole));
+        long group = course.Find(at.Position, (cell, i) => StartsGroupOf(cell, i, whole));
         if (group < 0 && course.Find(at.Position, (cell, _) => cell.Kind == CellKind.Picot && cell.Stitch == whole.Stitch) is var picot and >= 0) return (Arrive(picot, whole, where), null);
         return group < 0 ? (null, Missing(whole, where.Span)) : (IntoGroup(group, course.At(group), where), null);
     }
 
-    private bool StartsGroupOf(Cell cell, PlaceKind kind) =>
-        cell.GroupSize > 1 && cell.GroupIndex == (course!.Turned ? cell.GroupSize - 1 : 0) && (kind.Noun != PlaceNoun.Group || places!.IsOf(cell, kind) || cell is { Group: null, GroupSize: >= 3 } && IsShapeOnly(kind));
+    private bool StartsGroupOf(Cell cell, long index, PlaceKind kind) =>
+        cell.GroupSize > 1 && places!.IsFirstOfGroup(cell, index) && (kind.Noun != PlaceNoun.Group || places.IsOf(cell, kind) || cell is { Group: null, GroupSize: >= 3 } && IsShapeOnly(kind));
 
     /// <summary>A group is entered at its middle: the space in a V-stitch, the middle stitch of a shell.</summary>
     private Target IntoGroup(long first, Cell cell, Placement? where)
@@ -46,7 +46,7 @@ internal sealed partial class RowWorker
         long first = OrdinalOrigin(where), end = course.Length;
         if (where.Within is { } whole)
         {
-            first = course.Find(at.Position, (cell, i) => whole.Noun == PlaceNoun.Group ? StartsGroupOf(cell, whole) : places!.Offers(cell, i, whole) > 0);
+            first = course.Find(at.Position, (cell, i) => whole.Noun == PlaceNoun.Group ? StartsGroupOf(cell, i, whole) : places!.Offers(cell, i, whole) > 0);
             if (first < 0) return (null, Missing(whole, where.Span));
             Cell cell = course.At(first);
             if (cell.Kind == CellKind.Chains && where.Kind.Noun is PlaceNoun.Chain or PlaceNoun.AnyStitch) return NthChain(first, cell, where);

@@ -115,11 +115,16 @@ internal sealed partial class RowWorker
     /// <summary>'…, ch 2, dc in first sc' as the last words of a round: its own first sc.</summary>
     private Target? OwnFirst(Placement where)
     {
-        if (!GoesAround || course is null || course.Turned || previous is not ChainStep || next is not null || !inHand.IsTall || where.Kind is not { Noun: PlaceNoun.Stitch, Stitch: { } named }) return null;
-        if (builder.Mark < 3 || builder.FirstWorked is not { Kind: CellKind.Stitch } first || !Places.Matches(first.Stitch, named) || Left().Stitches > WidestLoop) return null;
+        if (!IsOwnFirst(where)) return null;
         closedRound = true;
         at = at with { InSpace = true };
         return new Target(new Foot(0, builder.PlaceOfFirstWorked, -1, FootKind.BothLoops), -1);
+    }
+
+    private bool IsOwnFirst(Placement where)
+    {
+        if (!GoesAround || course is null || course.Turned || previous is not ChainStep || next is not (null or RemarkStep or FastenOffStep) || !inHand.IsTall || where.Kind is not { Noun: PlaceNoun.Stitch, Stitch: { } named }) return false;
+        return builder.Mark >= 3 && builder.FirstWorked is { Kind: CellKind.Stitch } first && Places.Matches(first.Stitch, named) && Left().Stitches <= WidestLoop;
     }
 
     /// <summary>'ending with ch 2, dc in 4th st of ch': at the end of a round, the chain that the round itself began with.</summary>

@@ -50,7 +50,7 @@ internal sealed partial class RowWorker
         PlaceChoice.Skipped when context.Number(where.Count) is > 1 and var passed => Times(passed, () => AtOne(where, work)),
         PlaceChoice.FromHook when context.Number(where.Count) is > 1 and var several => AtOne(where, work) ?? Times(several - 1, () => AtNext(where with { Kind = PlaceKind.AnyStitch }, work)),
         // '*1 hdc in first st, 2 hdc in next*': in what is repeated, the first is the next one of each turn.
-        PlaceChoice.First when !AtTop && ambient is null => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where with { Choice = PlaceChoice.Next }, work)),
+        PlaceChoice.First when !AtTop && ambient is null && !(inEnding && IsOwnFirst(where)) => Times(where.Count is null ? 1 : context.Number(where.Count), () => AtNext(where with { Choice = PlaceChoice.Next }, work)),
         PlaceChoice.First when context.Number(where.Count) > 1 => FirstPlaces(where, work),
         PlaceChoice.Last when context.Number(where.Count) > 1 => LastPlaces(where, work),
         PlaceChoice.Each when where.Count is not null => Times(context.Number(where.Count), () => AtNext(where, work)),
@@ -64,10 +64,11 @@ internal sealed partial class RowWorker
 
     private bool HasGroup(StitchId name) => course is not null && course.Find(0, (cell, _) => places!.IsOf(cell, new PlaceKind(PlaceNoun.Group, name))) >= 0;
 
-    /// <summary>'in first 2 sts'.</summary>
+    /// <summary>'in first 2 sts'; 'sl st in first 3 dc' over a round that begins with an sc goes to the first of the dc.</summary>
     private Mishap? FirstPlaces(Placement where, Func<Target, Mishap?> work)
     {
-        at = at with { Position = 0, Chain = 0 };
+        long first = course is null ? 0 : Math.Max(0, course.Find(0, (cell, i) => places!.Offers(cell, i, where.Kind) > 0));
+        at = at with { Position = first, Chain = 0 };
         return Times(context.Number(where.Count), () => AtNext(where, work));
     }
 

@@ -171,6 +171,7 @@ internal sealed partial class RowWorker
             long loop = course.Find(at.Position, (cell, _) => cell.Kind == CellKind.Chains);
             return ToEnd(where.Span, default, () => AtEachOf(once, work), each: true, upTo: loop < 0 ? course.Length : loop);
         }
+        if (MovedInto(where.Kind)) at = at with { Position = at.Last };
         Need leave = where.Extent?.Kind == ExtentKind.ToLast ? LastPlaces(where.Extent) : reserve;
         if (where.Kind.Noun == PlaceNoun.RowEnd) return new Mishap(MishapKind.CannotWork, where.Span);
         if (where.Extent is { Kind: ExtentKind.ToPlace, Place: { } stop } && course is not null)
@@ -191,6 +192,11 @@ internal sealed partial class RowWorker
             ? ToLast(where.Extent, [], () => ToEnd(where.Span, leave, () => AtEachOf(once, work), each: true))
             : ToEnd(where.Span, leave, () => AtEachOf(once, work), each: true);
     }
+
+    /// <summary>'Sl st into first ch-1 sp, ch 1, 2 sc in each ch-1 sp around': the space that the hook has only moved into is one of them.</summary>
+    private bool MovedInto(PlaceKind kind) =>
+        GoesAround && kind.Noun is PlaceNoun.Space or PlaceNoun.ChainSpace && at.InSpace && at.Last >= 0 && at.Last == movedTo && at.Position == at.Last + 1
+        && builder.Last is { Kind: CellKind.TurningChain, Counts: false } && !builder.Has(cell => cell.Kind is not (CellKind.Join or CellKind.TurningChain)) && places!.Offers(course!.At(at.Last), at.Last, kind) > 0;
 
     /// <summary>'each dc' passes over what is no dc: that is what 'each' says.</summary>
     private Mishap? AtEachOf(Placement next, Func<Target, Mishap?> work)

@@ -208,6 +208,7 @@ internal sealed partial class RowWorker
             feet.Clear();
             return null;
         }
+        if (step.Where is { Choice: PlaceChoice.Next, Count: null, And: null } one && legsInOnePlace) return Times(Number(step, 1), () => AtEachHere(one, default, Gather) ?? Close());
         if (step.Where is null or { Choice: PlaceChoice.Next, Count: null, And: null })
         {
             Placement next = (step.Where ?? NextStitch(step.Span)) with { Count = SizedNumber.Of(traits.Takes) };
@@ -221,10 +222,17 @@ internal sealed partial class RowWorker
             : AtEach(step.Where, Reserve(all, index), Gather);
         if (mishap is not null || feet.Count == 0) return mishap;
         // 'dc2tog in same st': all legs in one place.
-        if (step.Where.And is null && feet.Count == 1 && step.Where.Choice != PlaceChoice.Over) return Close();
+        if (step.Where.And is null && feet.Count == 1 && step.Where.Choice != PlaceChoice.Over)
+        {
+            legsInOnePlace = true;
+            return Close();
+        }
         return feet.Count >= 2 && step.Where.Choice == PlaceChoice.Over ? Close()
             : new Mishap(MishapKind.PastTheEnd, step.Span) { Named = "st", Wanted = traits.Takes, Found = feet.Count, Met = course?.Row.Label ?? "" };
     }
+
+    /// <summary>'Ch 3, dc2tog in same st, *dc3tog in next st; …': a row that has begun with a cluster in one place goes on with such.</summary>
+    private bool legsInOnePlace;
 
     /// <summary>A special stitch told in stitches: 'shell: 5 dc in same st' is worked as those stitches, in its place.</summary>
     private Mishap? WorkDefined(StitchStep step, StitchDefinition definition, EquatableArray<Step> all, int index)

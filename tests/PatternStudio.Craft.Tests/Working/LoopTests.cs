@@ -53,4 +53,32 @@ public sealed class LoopTests
     public void A_slip_stitch_to_a_loop_goes_there() => Assert.Equal("2.2 x3, 2.4 x3, 2.6 x3, 2.8 x3", Worked.PlacesOfLast(
         "Ch 6, join with sl st to form a ring.\nRnd 1: Ch 1, 8 sc in ring, join with sl st to first sc.\nRnd 2: Ch 1, sc in first sc, *ch 5, sk 1 sc, sc in next sc; rep from * twice more, ch 5, join with sl st to first sc.\n"
         + "Rnd 3: Sl st to loop, ch 3 (counts as dc), 2 dc in same loop, *ch 4, 3 dc in next loop; rep from * twice more, ch 4, join with sl st to top of ch-3."));
+
+    /// <summary>20 stitches in twos: 10 loops, the last of them closed by a tall stitch in the round's own first sc, passing over the last of the 20. Its top is the next round's start.</summary>
+    [Theory]
+    [InlineData("rep from * 8 times, ch 1, hdc in first sc")]
+    [InlineData("rep from * 8 times more, ch 1, hdc in first sc to form last loop")]
+    [InlineData("rep from * around, ch 1, dc in first sc")]
+    [InlineData("rep from * around, ending with ch 1, dc in first sc")]
+    public void A_tall_stitch_closes_the_last_loop(string words) => Assert.Equal("20 11 11 80 10", Worked.Totals(
+        "Ch 5, sl st to form ring.\nRnd 1: Ch 4 (counts as tr), 19 tr in ring, sl st to top of ch-4. (20 tr)\n"
+        + $"Rnd 2: Ch 1, sc in same st, *ch 3, sk next tr, sc in next tr; {words}. (10 loops)\n"
+        + "Rnd 3: Ch 1, sc in loop just made, *ch 5, sc in next loop; rep from * 8 more times, ch 2, dc in first sc. (10 loops)\n"
+        + "Rnd 4: Ch 1, sc in same loop, *7 dc in next sc, sc in next loop; rep from * around, ending 7 dc in last sc, sl st in first sc. (10 shells)\n"
+        + "Rnd 5: Sl st in first 3 dc, ch 1, sc in next dc, *ch 7, sc in center dc of next shell; rep from * around, ch 7, sl st in first sc. (10 ch-7 loops)"));
+
+    /// <summary>The space that the hook has slipped into is one of 'each': 20 x 2.</summary>
+    [Theory]
+    [InlineData("sl st into first ch-1 sp, ch 1, 2 sc in each ch-1 sp around", 40)]
+    [InlineData("sl st into first ch-1 sp, ch 1, 2 sc in same sp, 2 sc in each ch-1 sp around", 40)]
+    [InlineData("ch 1, 2 sc in each ch-1 sp around", 40)]
+    public void The_space_slipped_into_is_one_of_each(string words, int stitches) => Assert.Equal($"40 20 {stitches}", Worked.Totals(
+        $"Rnd 1: 40 sc in magic ring, join. (40)\nRnd 2: Ch 1, *sc in next st, ch 1, sk 1; rep from * around, sl st to first sc. (20 sc, 20 ch-1 sps)\nRnd 3: {words}, join. (40)"));
+
+    /// <summary>A round that has begun with a cluster in one stitch goes on with such; many call them clusters.</summary>
+    [Theory]
+    [InlineData("*dc3tog in next st, ch 2; repeat from * around, join to first cluster")]
+    [InlineData("*dc3tog in next st, ch 2; repeat from * around, join in top of first cl")]
+    public void Stitches_closed_together_are_clusters(string words) => Assert.Equal("12 12", Worked.Totals(
+        $"Rnd 1: Magic ring, ch 2 (not counted), 12 dc in ring, join to first dc. 12 dc\nRnd 2: Ch 3, dc2tog in same st, ch 2, {words}. (12 clusters)"));
 }

@@ -35,7 +35,7 @@ internal static class BareHeadings
         {
             if (!context.Tokens[i].StartsLine) continue;
             var cursor = new Cursor(context, i, context.Tokens.Length);
-            if (cursor.Now.Word is "row" or "rnd" || (cursor.Kind == TokenKind.Ordinal && cursor.Ahead(1).Word is "row" or "rnd")) return false;
+            if (cursor.Now.Word is "row" or "rnd" && cursor.Ahead(1).Kind == TokenKind.Number || (cursor.Kind == TokenKind.Ordinal && cursor.Ahead(1).Word is "row" or "rnd")) return false;
             if (Take(cursor) is not { } heading) continue;
             int number = heading.Numbers.IsEmpty ? heading.First!.Values[0] ?? 0 : heading.Numbers[0];
             // A second piece begins at one again.

@@ -1,4 +1,5 @@
 using PatternStudio.Craft.Reading.Places;
+using PatternStudio.Craft.Reading.TermsFinding;
 using PatternStudio.Craft.Reading.Tokens;
 using PatternStudio.Craft.Reading.Tree;
 using PatternStudio.Craft.Text;
@@ -25,7 +26,7 @@ internal static class PieceHeadings
             cursor.At++;
         }
         int end = cursor.At;
-        if (end > from && IsUpperFirst(cursor, from) && !IsByline(cursor, from, end) && !Instructs(cursor, from, end))
+        if (end > from && IsUpperFirst(cursor, from) && !NamesNoPiece(cursor, from, end) && !Instructs(cursor, from, end))
         {
             SizedNumber? make = TakeMake(cursor);
             bool marked = TakeMark(cursor);
@@ -36,11 +37,11 @@ internal static class PieceHeadings
         return null;
     }
 
-    /// <summary>'A pattern by …', 'Designed by …' names the designer, no piece.</summary>
-    private static bool IsByline(Cursor cursor, int from, int end)
+    /// <summary>'A pattern by …', 'Designed by …' names the designer, 'This pattern uses US terms' the terms.</summary>
+    private static bool NamesNoPiece(Cursor cursor, int from, int end)
     {
         for (int i = from; i < end; i++)
-            if (cursor.Context.Tokens[i].Word == "by") return true;
+            if (cursor.Context.Tokens[i].Word == "by" || TermsFinder.StatedAt(cursor.Context.Tokens.AsSpan(0, end), i) is not null) return true;
         return false;
     }
 

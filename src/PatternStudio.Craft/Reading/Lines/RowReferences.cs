@@ -125,20 +125,28 @@ internal static class RowReferences
         return null;
     }
 
-    /// <summary>'Rep Row 6, then Row 7, then Row 6'.</summary>
+    /// <summary>'Rep Row 6, then Row 7, then Row 6', 'Rep Rows 2 and 3 once, then rep Row 2 once more'.</summary>
     private static EquatableArray<int> TakeThenRows(Cursor cursor, EquatableArray<int> rows)
     {
         var all = rows.ToList();
         for (int from = cursor.At; ; from = cursor.At)
         {
             cursor.Take(TokenKind.Comma);
-            if (cursor.Take(Then) && TakeRows(cursor) is { Previous: false } more) all.AddRange(more.Rows);
+            if (cursor.Take(Then) && TakeRows(cursor) is { Previous: false } more) all.AddRange(Enumerable.Repeat(more.Rows, TimesSaid(cursor)).SelectMany(row => row));
             else
             {
                 cursor.At = from;
                 return all.ToEquatableArray();
             }
         }
+    }
+
+    private static int TimesSaid(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (TakeTimes(cursor) is { IsPlain: true } times && times.Values[0] is > 0 and < MostTimes and { } said) return said;
+        cursor.At = from;
+        return 1;
     }
 
     /// <summary>', ending with a Row 2', 'until 3 sts remain': the heading says which rows they are.</summary>

@@ -12,9 +12,9 @@ internal static class LoopsAndPosts
 
     /// <summary>'in the back bump of the 2nd ch': a chain all the same.</summary>
     private static readonly Phrase BackBump = new("in|through|into|under the? back|bottom|rear bump|bumps|ridge|ridges|hump|humps only? of the?");
-    private static readonly Phrase AroundFrontPost = new("around the? front post of? the?");
-    private static readonly Phrase AroundBackPost = new("around the? back post of? the?");
-    private static readonly Phrase AroundPost = new("around the? post of? the?");
+    private static readonly Phrase AroundFrontPost = new("around|rnd the? front post|stem of? the?");
+    private static readonly Phrase AroundBackPost = new("around|rnd the? back post|stem of? the?");
+    private static readonly Phrase AroundPost = new("around|rnd the? post|stem of? the?");
 
     private static readonly Phrase BackWords = new("in|through? the? back|blo|bl loop?");
     private static readonly Phrase FrontWords = new("in|through? the? front|flo|fl loop?");

@@ -8,6 +8,8 @@ namespace PatternStudio.Craft.Reading.Places;
 internal static class Placements
 {
     private static readonly Phrase Preposition = new("in|on|under|at|around|through|to|onto|up");
+    /// <summary>'rtrf round next 4 sts': British for 'around'.</summary>
+    private static readonly Phrase RoundIt = new("rnd the? next|each|same|first|last|2|3|4");
     private static readonly Phrase WithoutPreposition = new("each|next|same");
     private static readonly Phrase NthFromHook = new("##|second|third|fourth|fifth ch st? from the|your? hook");
     private static readonly Phrase RowsBelow = new("# row|rnd below");
@@ -94,7 +96,7 @@ internal static class Placements
         Placement? placement = (loop != LoopChoice.Both ? TakeSweep(cursor) : null) ?? SpecialPlaces.Take(cursor);
         if (placement is null)
         {
-            if (cursor.Take(Preposition)) said = true;
+            if (cursor.Take(Preposition) || cursor.Is(RoundIt) && cursor.TakeWord("rnd")) said = true;
             if (loop == LoopChoice.Both && post == PostChoice.None) (loop, post) = LoopsAndPosts.TakeBefore(cursor);
             if (needsPreposition && !said && !cursor.Is(WithoutPreposition) && !cursor.Is(NthFromHook)) return null;
             ordinals = SeveralOrdinals.Take(cursor);

@@ -73,11 +73,25 @@ internal sealed class FrontMatter
         if (label.Kind is { } kind)
         {
             cursor.SkipSeparators();
+            if (kind == StatementKind.Terms && TakeSentence(cursor, kind, from)) return cursor.AtEnd || Take(cursor, mayBeTitle: false);
             if (cursor.AtEnd) section = kind;
             else if (kind == StatementKind.Note && StitchDefinitions.Take(cursor, labelled: false) is { } noted) definitions.Add(noted);
             else return AddUpToChain(cursor, kind, from);
         }
         else if (label.OpensDefinitions && !cursor.AtEnd && StitchDefinitions.Take(cursor, labelled: true) is { } definition) definitions.Add(definition);
+        return true;
+    }
+
+    /// <summary>'US terms. Ch 120, …', 'UK terms. Sizes S (M, L)': what follows is read for itself.</summary>
+    private bool TakeSentence(Cursor cursor, StatementKind kind, int from)
+    {
+        int end = cursor.At;
+        while (end < cursor.End && cursor.Context.Tokens[end].Kind is not (TokenKind.Dot or TokenKind.Colon)) end++;
+        if (end >= cursor.End || cursor.Context.Tokens[end].Kind != TokenKind.Dot) return false;
+        var rest = new Cursor(cursor.Context, end + 1, cursor.End);
+        if (!rest.Is(Chain) && Labels.Take(rest) is null) return false;
+        AddStatement(new Cursor(cursor.Context, cursor.At, end), kind, from);
+        cursor.At = end + 1;
         return true;
     }
 

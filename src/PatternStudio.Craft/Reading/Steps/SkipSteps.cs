@@ -16,6 +16,7 @@ internal static class SkipSteps
     private static readonly Phrase JustMade = new("just? make|work");
     private static readonly Phrase OfRow = new("of row|rnd #");
     private static readonly Phrase OfChain = new("of the? foundation? ch");
+    private static readonly Phrase OfTurningChain = new("of|on|in the? turn|beg|starting #? ch");
     private static readonly Phrase AtBase = new("at|in? the? base|foot|bottom of the? turn|beg|first|#? ch|tch");
     private static readonly Phrase Unworked = new("unworked|free|remaining");
     private static readonly Phrase Tail = new("of|in|on|under|at the? ch|foundation|base|prev|last row|rnd|ch?");
@@ -73,7 +74,7 @@ internal static class SkipSteps
         }
         if (count is null && kind is null && cursor.At > from + 1 && cursor.Ahead(-1) is { Word: "first" } or { Kind: TokenKind.Ordinal } && cursor.Take(OfChain)) kind = PlaceKind.Chain;
         if (count is null && kind is null) return null;
-        if (!TakeMade(cursor) && !cursor.Take(AtBase) && !cursor.Take(Tail)) FurtherWords.Take(cursor);
+        if (!TakeMade(cursor) && !cursor.Take(AtBase) && !(kind == PlaceKind.Chain && cursor.Take(OfTurningChain)) && !cursor.Take(Tail)) FurtherWords.Take(cursor);
         return new SkipStep(count ?? SizedNumber.Of(1, new TextSpan(cursor.SpanFrom(from).End, 0)), kind ?? PlaceKind.AnyStitch, cursor.SpanFrom(from));
     }
 }

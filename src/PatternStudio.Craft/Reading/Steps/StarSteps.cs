@@ -15,6 +15,7 @@ internal static class StarSteps
     private static readonly Phrase RepFrom = new("rep from|between? the?");
     private static readonly Phrase ToMark = new("to|and the?");
     private static readonly Phrase BetweenStars = new("rep inst|instructions|sequence|section|st? between the? star");
+    private static readonly Phrase Rep = new("rep");
     private static readonly Phrase RepStar = new("rep from? last|first? star?");
 
     public static bool Read(Cursor cursor, StepList steps)
@@ -54,6 +55,15 @@ internal static class StarSteps
         return cursor.Take(BetweenStars);
     }
 
+    /// <summary>'*…*; repeat ** around': the two stars are named together.</summary>
+    private static bool TakeBothStars(Cursor cursor)
+    {
+        int from = cursor.At;
+        if (cursor.Take(Rep) && cursor is { Kind: TokenKind.Star, Now.Word: "**" }) return cursor.Take(TokenKind.Star);
+        cursor.At = from;
+        return false;
+    }
+
     /// <summary>'*…*, repeat 5 more times': the passage has been worked once.</summary>
     private static bool SaysMore(Cursor cursor, int from)
     {
@@ -67,9 +77,16 @@ internal static class StarSteps
 
     private static bool ClosePair(Cursor cursor, StepList steps, RepeatStar open)
     {
-        cursor.Take(TokenKind.Comma);
+        int before = cursor.At;
+        if (!cursor.Take(TokenKind.Comma)) cursor.Take(TokenKind.Semicolon);
+        bool bothStars = TakeBothStars(cursor);
+        if (!bothStars)
+        {
+            cursor.At = before;
+            cursor.Take(TokenKind.Comma);
+        }
         int after = cursor.At;
-        bool again = TakeFromMarkToMark(cursor);
+        bool again = bothStars || TakeFromMarkToMark(cursor);
         if (!again) cursor.Take(RepStar);
         Extent? extent = Extents.Take(cursor);
         again |= SaysMore(cursor, after);

@@ -12,6 +12,7 @@ internal static class WorkAlongSteps
     private static readonly Phrase TurnToWork = new("then? turn|rotate|rotating the? work|piece|chain? around|clockwise? so? you? can? to|and? cont? work");
     private static readonly Phrase Continue = new("then? and? cont|rotate|rotating");
     private static readonly Phrase OtherSide = new("down|along|up|on the? other|opposite side of? the? foundation? ch?");
+    private static readonly Phrase FoundationSide = new("in|on|along|across|down|up the? other|opposite side of the? foundation");
     private static readonly Phrase Leave = new("leave|leaving the? remaining|last|next|rest? of?");
     private static readonly Phrase Unworked = new("skip|free|unworked");
     private static readonly Phrase Beginning = new("and? beg in|with|at|from?");
@@ -47,7 +48,7 @@ internal static class WorkAlongSteps
     private static bool ReadAlong(Cursor cursor, StepList steps)
     {
         int from = cursor.At;
-        if (!cursor.Take(Work) && !cursor.Take(TurnToWork) && !cursor.Take(Continue) || RowEndPlaces.Take(cursor) is not { } along || (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind != TokenKind.Star && !(along.Choice == PlaceChoice.OtherSide && StartsStitch(cursor))))
+        if (!cursor.Take(Work) && !cursor.Take(TurnToWork) && !cursor.Take(Continue) || TakeEdge(cursor) is not { } along || (!cursor.AtEnd && !Cursor.IsSeparator(cursor.Kind) && cursor.Kind != TokenKind.Star && !(along.Choice == PlaceChoice.OtherSide && StartsStitch(cursor))))
         {
             cursor.At = from;
             return false;
@@ -55,6 +56,10 @@ internal static class WorkAlongSteps
         steps.Add(new WorkAlongStep(along, cursor.SpanFrom(from)));
         return true;
     }
+
+    /// <summary>'Working in opposite side of foundation': the chain, said without the word.</summary>
+    private static Placement? TakeEdge(Cursor cursor) =>
+        RowEndPlaces.Take(cursor) ?? (cursor.Take(FoundationSide) ? new Placement(PlaceChoice.OtherSide, PlaceKind.Chain, default) : null);
 
     /// <summary>'Working on the other side of the chain sc in next 8 ch': the comma is left out.</summary>
     private static bool StartsStitch(Cursor cursor)

@@ -29,11 +29,14 @@ internal static class TermsFinder
         for (int i = 0; i < tokens.Length; i++)
         {
             if (tokens[i].Kind != TokenKind.Word || tokens[i].Word.Length > 8) continue;
-            Terminology? terminology = Us.Match(tokens, i) >= 0 || UsNamed.Match(tokens, i) >= 0 ? Terminology.Us : Uk.Match(tokens, i) >= 0 || UkNamed.Match(tokens, i) >= 0 ? Terminology.Uk : null;
-            if (terminology is { } found) stated.Add(new Evidence(found, 10, tokens[i].Span));
+            if (StatedAt(tokens, i) is { } found) stated.Add(new Evidence(found, 10, tokens[i].Span));
         }
         return stated;
     }
+
+    /// <summary>'US terms', 'Terms: British': what the words that begin here state; null for other words.</summary>
+    public static Terminology? StatedAt(ReadOnlySpan<Token> tokens, int at) =>
+        Us.Match(tokens, at) >= 0 || UsNamed.Match(tokens, at) >= 0 ? Terminology.Us : Uk.Match(tokens, at) >= 0 || UkNamed.Match(tokens, at) >= 0 ? Terminology.Uk : null;
 
     private static TermsDecision Weighed(List<Evidence> evidence)
     {
