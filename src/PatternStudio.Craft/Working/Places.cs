@@ -93,6 +93,16 @@ internal sealed class Places(Course course, WorkContext context)
     /// <summary>True for a cell of a group that is called so.</summary>
     public bool IsOf(Cell cell, PlaceKind kind) => cell.Group == kind.Stitch || kind is { Noun: PlaceNoun.Group, Stitch: { } name } && Untold.IsCalled(name, cell);
 
+    private readonly Dictionary<StitchId, bool> groups = [];
+
+    /// <summary>True where the row has a group that is called so. Asked for each stitch of a row, and so looked for once.</summary>
+    public bool HasGroup(StitchId name)
+    {
+        if (!groups.TryGetValue(name, out bool has))
+            groups[name] = has = course.Row.Runs.SelectMany(run => run.Unit).Any(cell => cell.Group == name || Untold.IsCalled(name, cell));
+        return has;
+    }
+
     /// <summary>The chain that begins a row is part turning chain, part space: patterns call it by either length.</summary>
     private bool FitsLength(Cell cell, long index, int? chains) =>
         chains is null || cell.Chains == chains || course.PlaceOf(index) == 0 || course.PlaceOf(index) == 1 && !lengths.Contains(chains.Value) && BeginsWith(chains.Value);

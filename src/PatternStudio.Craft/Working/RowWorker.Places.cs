@@ -62,7 +62,7 @@ internal sealed partial class RowWorker
     private bool IsInGroup(Placement where) =>
         where.Within is { Noun: PlaceNoun.Group, Stitch: { } name } && HasGroup(name);
 
-    private bool HasGroup(StitchId name) => course is not null && course.Find(0, (cell, _) => places!.IsOf(cell, new PlaceKind(PlaceNoun.Group, name))) >= 0;
+    private bool HasGroup(StitchId name) => places?.HasGroup(name) ?? false;
 
     /// <summary>'in first 2 sts'; 'sl st in first 3 dc' over a round that begins with an sc goes to the first of the dc.</summary>
     private Mishap? FirstPlaces(Placement where, Func<Target, Mishap?> work)
