@@ -18,9 +18,7 @@ internal static class Tones
 
     /// <summary>True for a piece that begins in rounds, or of which only the ring is there yet.</summary>
     public static bool InRounds(WorkedPiece piece) =>
-        piece.Rows.FirstOrDefault(row => row.Kind != RowKind.Foundation) is { } first ? first.Kind == RowKind.Round : !piece.Rows.IsEmpty && IsRing(piece.Rows[0]);
-
-    private static bool IsRing(WorkedRow foundation) => foundation.Joined || foundation.Runs is [{ Unit: [{ Kind: CellKind.Ring }, ..] }, ..];
+        piece.Rows.FirstOrDefault(row => row.Kind != RowKind.Foundation) is { } first ? first.Kind == RowKind.Round : !piece.Rows.IsEmpty && piece.Rows[0] is { Joined: true } or { IsMagicRing: true };
 
     /// <summary>What the tones of a drawing mean.</summary>
     public static EquatableArray<ToneMeaning> Meanings(IReadOnlyCollection<DrawnRow> rows, bool inRounds) =>

@@ -89,6 +89,9 @@ public sealed record WorkedRow(int Number, RowInstruction Instruction, RowKind K
     /// <summary>Number of cells.</summary>
     public long Length => Runs.Sum(run => run.Length);
 
+    /// <summary>True for a magic ring, into which the first round is worked.</summary>
+    public bool IsMagicRing => Runs is [{ Unit: [{ Kind: CellKind.Ring }, ..] }, ..];
+
     /// <summary>Every cell in the order worked, feet in place. Unrolls: ask <see cref="Length"/> first where rows may be vast.</summary>
     public IEnumerable<Cell> Cells()
     {

@@ -59,6 +59,7 @@ internal static class StarSteps
     private static bool TakeBothStars(Cursor cursor)
     {
         int from = cursor.At;
+        if (!cursor.Take(TokenKind.Comma)) cursor.Take(TokenKind.Semicolon);
         if (cursor.Take(Rep) && cursor is { Kind: TokenKind.Star, Now.Word: "**" }) return cursor.Take(TokenKind.Star);
         cursor.At = from;
         return false;
@@ -77,21 +78,15 @@ internal static class StarSteps
 
     private static bool ClosePair(Cursor cursor, StepList steps, RepeatStar open)
     {
-        int before = cursor.At;
-        if (!cursor.Take(TokenKind.Comma)) cursor.Take(TokenKind.Semicolon);
         bool bothStars = TakeBothStars(cursor);
-        if (!bothStars)
-        {
-            cursor.At = before;
-            cursor.Take(TokenKind.Comma);
-        }
+        if (!bothStars) cursor.Take(TokenKind.Comma);
         int after = cursor.At;
         bool again = bothStars || TakeFromMarkToMark(cursor);
         if (!again) cursor.Take(RepStar);
         Extent? extent = Extents.Take(cursor);
         again |= SaysMore(cursor, after);
         if (again && extent is { Kind: ExtentKind.Times, Count: { } more }) extent = extent with { Count = RepeatExtents.OneMore(more) };
-        if (extent is null && cursor.At == after) return false;
+        if (extent is null && cursor.At == after && !bothStars) return false;
         extent ??= new Extent(ExtentKind.Unstated, cursor.SpanFrom(after));
         EquatableArray<Step> repeated = steps.From(open.At);
         var repeat = new RepeatStep(repeated, extent, RepeatMark.StarPair, open.Span.Through(cursor.SpanFrom(after)));

@@ -27,7 +27,7 @@ internal sealed partial class PlaceProposals(RowsAbove above, Trials trials)
 
     private IEnumerable<Proposal> OnFoundation(WorkedRow foundation, RowSoFar? soFar)
     {
-        if (foundation.Runs is [{ Unit: [{ Kind: CellKind.Ring }, ..] }, ..])
+        if (foundation.IsMagicRing)
         {
             yield return new("ring", "the ring at the centre");
             yield break;

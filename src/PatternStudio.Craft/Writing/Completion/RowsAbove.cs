@@ -38,7 +38,7 @@ public sealed class RowsAbove
     internal RowInstruction? LastRow => Pattern.Pieces.SelectMany(piece => piece.Items).OfType<RowInstruction>().LastOrDefault(row => row.Heading.Kind != RowKind.Foundation);
 
     /// <summary>True where the rows go around.</summary>
-    internal bool Around => (LastRow?.Heading.Kind ?? Below?.Kind) == RowKind.Round || LastRow is null && Below?.Runs is [{ Unit: [{ Kind: CellKind.Ring }, ..] }, ..];
+    internal bool Around => (LastRow?.Heading.Kind ?? Below?.Kind) == RowKind.Round || LastRow is null && Below is { IsMagicRing: true };
 
     /// <summary>Reads and works the words above a line. Never throws on any text.</summary>
     public static RowsAbove Of(string text)
