@@ -86,4 +86,14 @@ public sealed class HandsTests
     [InlineData("*2 dc in next st, ch 1*, rep ** around")]
     public void Two_stars_are_what_stands_between_them(string words) => Assert.Equal("12 24", Worked.Totals(
         $"Rnd 1: Magic ring, ch 2 (not counted), 12 dc in ring, join to first dc. (12 dc)\nRnd 2: Ch 2 (not counted), {words}, join. (24 dc, 12 ch-1 sps)"));
+
+    /// <summary>A size that does not work the round has '-' in its count; the line below is no part of the row. S: 12 12; M: 12 24 24.</summary>
+    [Fact]
+    public void A_count_may_begin_with_a_size_that_has_none()
+    {
+        CheckedPattern result = PatternCheck.Check("Sizes: S (M)\nRnd 1: 12 dc in magic ring; join. 12 dc\nSize M only:\n"
+            + "Rnd 2: Ch 3 (counts as dc here and throughout), dc in same st as joining, then work 2 dc in each st around; join. - (24) dc\nAll sizes:\nRnd 3: Ch 1, sc in each st around; join. 12 (24) sc");
+        Assert.Empty(result.Findings);
+        Assert.Equal(["12 12", "12 24 24"], result.Sizes.Select(size => string.Join(' ', size.Rows.Select(row => row.Stitches))));
+    }
 }

@@ -85,12 +85,14 @@ internal static class Blocks
         return before.Heading is not null && lineLength >= LongLine && last.Kind is TokenKind.Word or TokenKind.Number && !EndsWithCount(context, before) && !Statements.Instructions.StartAt(new Cursor(context, line.Start, line.End));
     }
 
-    /// <summary>'… join. – 40 sts': the row is told to its end.</summary>
+    /// <summary>'… join. – 40 sts', '… join. - (60, 60) dc' where a size has none: the row is told to its end.</summary>
     private static bool EndsWithCount(ReadingContext context, Block before)
     {
         int dash = before.End - 1;
         while (dash > before.Body && context.Tokens[dash].Kind is not (TokenKind.Dash or TokenKind.Dot or TokenKind.Semicolon or TokenKind.Colon)) dash--;
-        return dash > before.Body && Counts.StatedCounts.Whole(new Cursor(context, dash + 1, before.End), context.Source) is not null;
+        return dash > before.Body && (IsCount(dash + 1) || context.Tokens[dash].Kind == TokenKind.Dash && IsCount(dash));
+
+        bool IsCount(int from) => Counts.StatedCounts.Whole(new Cursor(context, from, before.End), context.Source) is not null;
     }
 
     /// <summary>Prose goes on where its line is long and has no full stop.</summary>

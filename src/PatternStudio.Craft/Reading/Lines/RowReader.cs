@@ -100,7 +100,7 @@ internal static class RowReader
 
     private static readonly Phrase Closing = new("do? not? turn|join|fasten work|rnd|off?");
 
-    /// <summary>'— 20 sts', ': 12 dc.', '. 16 tr.': a count after a mark that is its own clause.</summary>
+    /// <summary>'— 20 sts', ': 12 dc.', '. 16 tr.', '. - (60, 60) dc' where the first size has none: a count after a mark that is its own clause.</summary>
     private static bool TakeCount(Cursor cursor, StepList steps)
     {
         if (steps.Count == 0) return false;
@@ -108,9 +108,10 @@ internal static class RowReader
         bool marked = cursor.Kind is TokenKind.Dash or TokenKind.Equal or TokenKind.Colon or TokenKind.Dot or TokenKind.Semicolon || (cursor.At > cursor.Start && cursor.Ahead(-1).Kind is TokenKind.Dot);
         bool dashed = cursor.Kind is TokenKind.Dash or TokenKind.Equal || cursor.Kind == TokenKind.Semicolon && Sweeps(steps.Last);
         cursor.SkipSeparators();
+        if (cursor.Kind == TokenKind.Open && cursor.At > from && cursor.Ahead(-1).Kind == TokenKind.Dash) cursor.At--;
         int start = cursor.At;
         bool said = StillHave.Any(cursor.Take) || cursor.Take(YouHave);
-        if (marked && (said || cursor.Kind == TokenKind.Number) && StatedCounts.Take(cursor) is { } count && !ListsTwice(count) && TakeDetail(cursor, count) is { } whole && (StatedCounts.TakeWhatCounts(cursor) || cursor.AtEnd || cursor.Kind is TokenKind.Dot || IsLastBracket(cursor) || dashed && ClosesRow(cursor)))
+        if (marked && (said || cursor.Kind is TokenKind.Number or TokenKind.Dash) && StatedCounts.Take(cursor) is { } count && !ListsTwice(count) && TakeDetail(cursor, count) is { } whole && (StatedCounts.TakeWhatCounts(cursor) || cursor.AtEnd || cursor.Kind is TokenKind.Dot || IsLastBracket(cursor) || dashed && ClosesRow(cursor)))
         {
             steps.Add(new CountedSoFar(whole with { Span = cursor.SpanFrom(start), Text = cursor.Slice(start, cursor.At) }, cursor.SpanFrom(start)));
             return true;
