@@ -2,8 +2,8 @@
 
 import { EditorState, historyField } from "./vendor/codemirror.js";
 
-/** Drafts of desks that were open before, or are open in another window. One that says just what is saved is let go. */
-export function draftsOf(key, saved) {
+/** Words of a design that were not saved, by desks that were open before or are open in another window. What says just what is saved is let go. */
+export function unsaved(key, saved) {
   const prefix = prefixOf(key), found = [];
   try {
     for (const name of Object.keys(localStorage)) {
@@ -22,7 +22,6 @@ const prefixOf = key => `${key}:`;
 export class DraftBox {
   constructor(key, writer, saved, version) {
     this.prefix = prefixOf(key);
-    this.writer = writer;
     this.key = this.prefix + writer;
     this.savedWords = saved;
     this.version = version;

@@ -8,15 +8,12 @@ import {
   selectedCompletionIndex, setSelectedCompletion, undo,
 } from "./vendor/codemirror.js";
 import { counts, explain, findings, mend, nextFinding, sections, shown } from "./editor-findings.js";
-import { DraftBox, UndoBox, draftsOf } from "./editor-keeping.js";
+import { DraftBox, UndoBox } from "./editor-keeping.js";
+
+export { unsaved } from "./editor-keeping.js";
 
 export function open(root, server, options) {
   return new Editor(root, server, options);
-}
-
-/** Words of a design that were not saved, from this browser. */
-export function unsaved(draftKey, saved) {
-  return draftsOf(draftKey, saved);
 }
 
 /** Marks a change that the program made, so that the reader's place stays where it is. */

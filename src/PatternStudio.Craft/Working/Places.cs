@@ -99,7 +99,10 @@ internal sealed class Places(Course course, WorkContext context)
     public bool HasGroup(StitchId name)
     {
         if (!groups.TryGetValue(name, out bool has))
-            groups[name] = has = course.Row.Runs.SelectMany(run => run.Unit).Any(cell => cell.Group == name || Untold.IsCalled(name, cell));
+        {
+            var kind = new PlaceKind(PlaceNoun.Group, name);
+            groups[name] = has = course.Row.Runs.SelectMany(run => run.Unit).Any(cell => IsOf(cell, kind));
+        }
         return has;
     }
 

@@ -16,7 +16,6 @@ public sealed class AnyTextTests
     public void The_last_0_rows_are_repeated_as_nothing() =>
         Assert.Equal(3, PatternCheck.Check("Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 sc)\nRow 2: Ch 1, turn, sc in each sc across. (10 sc)\nRepeat the last 0 rows 3 more times.\nRow 3: Ch 1, turn, sc in each sc across. (10 sc)").Sizes[0].Rows.Count);
 
-
     /// <summary>The same texts each time; for others run the benchmarks with 'fuzz --minutes 10'.</summary>
     [Fact]
     public void A_spoiled_text_is_checked_to_its_end()

@@ -39,6 +39,7 @@ public sealed class HandsTests
     /// <summary>The sentence behind the terms is read for itself.</summary>
     [Theory]
     [InlineData("US terms. Ch 30, being careful not to twist, join with sl st to form ring.")]
+    [InlineData("US terms. Light yarn. Ch 30, join with sl st to form ring.")]
     [InlineData("Written in US terms.\nCh 30, join with sl st to form ring.")]
     [InlineData("Cowl\n\nThis pattern uses US terms.\n\nCh 30, join with sl st to form ring.")]
     public void What_states_the_terms_takes_no_row_with_it(string words) => Assert.Equal("30", Worked.Totals(

@@ -73,44 +73,30 @@ internal sealed class FrontMatter
         if (label.Kind is { } kind)
         {
             cursor.SkipSeparators();
-            if (kind == StatementKind.Terms && TakeSentence(cursor, kind, from)) return cursor.AtEnd || Take(cursor, mayBeTitle: false);
             if (cursor.AtEnd) section = kind;
             else if (kind == StatementKind.Note && StitchDefinitions.Take(cursor, labelled: false) is { } noted) definitions.Add(noted);
-            else return AddUpToChain(cursor, kind, from);
+            else return AddUpToNext(cursor, kind, from);
         }
         else if (label.OpensDefinitions && !cursor.AtEnd && StitchDefinitions.Take(cursor, labelled: true) is { } definition) definitions.Add(definition);
         return true;
     }
 
-    /// <summary>'US terms. Ch 120, …', 'UK terms. Sizes S (M, L)': what follows is read for itself.</summary>
-    private bool TakeSentence(Cursor cursor, StatementKind kind, int from)
+    /// <summary>'Stitch count: any odd number. Ch 22.', 'US terms. Ch 120, …', 'UK terms. Sizes S (M, L)': what begins anew on the same line is read for itself; false leaves it to be read as an instruction.</summary>
+    private bool AddUpToNext(Cursor cursor, StatementKind kind, int from)
     {
-        int end = cursor.At;
-        while (end < cursor.End && cursor.Context.Tokens[end].Kind is not (TokenKind.Dot or TokenKind.Colon)) end++;
-        if (end >= cursor.End || cursor.Context.Tokens[end].Kind != TokenKind.Dot) return false;
-        var rest = new Cursor(cursor.Context, end + 1, cursor.End);
-        if (!rest.Is(Chain) && Labels.Take(rest) is null) return false;
-        AddStatement(new Cursor(cursor.Context, cursor.At, end), kind, from);
-        cursor.At = end + 1;
-        return true;
+        int next = cursor.At + 1;
+        while (next < cursor.End && !(cursor.Context.Tokens[next - 1].Kind == TokenKind.Dot && BeginsAnew(cursor, kind, next))) next++;
+        next = Math.Min(next, cursor.End);
+        AddStatement(new Cursor(cursor.Context, cursor.At, next), kind, from);
+        cursor.At = next;
+        return cursor.AtEnd || Take(cursor, mayBeTitle: false);
     }
 
-    /// <summary>'Stitch count: any odd number. Ch 22.': the chain is an instruction on the same line; false leaves it to be read.</summary>
-    private bool AddUpToChain(Cursor cursor, StatementKind kind, int from)
+    private static bool BeginsAnew(Cursor cursor, StatementKind kind, int at)
     {
-        int chain = cursor.At + 1;
-        while (chain < cursor.End && !(cursor.Context.Tokens[chain - 1].Kind == TokenKind.Dot && IsChain(cursor, chain))) chain++;
-        if (kind != StatementKind.Multiple || chain >= cursor.End)
-        {
-            AddStatement(cursor, kind, from);
-            return true;
-        }
-        AddStatement(new Cursor(cursor.Context, cursor.At, chain), kind, from);
-        cursor.At = chain;
-        return false;
+        var rest = new Cursor(cursor.Context, at, cursor.End);
+        return kind is StatementKind.Multiple or StatementKind.Terms && rest.Is(Chain) || kind == StatementKind.Terms && Labels.Take(rest) is not null;
     }
-
-    private static bool IsChain(Cursor cursor, int at) => Chain.Match(cursor.Context.Tokens.AsSpan(0, cursor.End), at) >= 0;
 
     private static readonly Phrase Chain = new("ch #");
 
